@@ -1,0 +1,151 @@
+namespace PileController.Control;
+
+/// <summary>The rule that says how much is drawn. All but <see cref="Means"/> are baselines for comparison.</summary>
+public enum DrawPolicy
+{
+    /// <summary>Draw what the house wants within what the heap can bear.</summary>
+    Means = 0,
+
+    /// <summary>A house thermostat with a dead-band cut-out on the probe at the turns.</summary>
+    Cutout,
+
+    /// <summary>A house thermostat.</summary>
+    Thermostat,
+
+    /// <summary>At night.</summary>
+    Timer,
+
+    /// <summary>All the time.</summary>
+    Always,
+
+    /// <summary>Never.</summary>
+    None,
+}
+
+/// <summary>What the controller is told about the place and what it may do. Defaults are Alder Bank's.</summary>
+public sealed record ControlSettings
+{
+    /// <summary>Length of a tick, s (1 to 60).</summary>
+    public double TickSeconds { get; init; } = 10;
+
+    /// <summary>The draw rule.</summary>
+    public DrawPolicy Policy { get; init; }
+
+    /// <summary>Active-zone temperature that may not be undercut, °C (35 to 60).</summary>
+    public double HeapFloorC { get; init; } = 45;
+
+    /// <summary>Temperature the heap must hold for 24 h to count as lit, °C (40 to 60).</summary>
+    public double HeapLitC { get; init; } = 50;
+
+    /// <summary>Look-ahead of the means, h (6 to 96).</summary>
+    public double LookAheadHours { get; init; } = 48;
+
+    /// <summary>Confidence with which the floor is to hold, 0.5 to 0.999.</summary>
+    public double Confidence { get; init; } = 0.95;
+
+    /// <summary>House temperature below which plants suffer, °C.</summary>
+    public double HouseMinimumC { get; init; } = 5;
+
+    /// <summary>House set point by day, °C.</summary>
+    public double HouseDayC { get; init; } = 12;
+
+    /// <summary>House set point by night, °C.</summary>
+    public double HouseNightC { get; init; } = 8;
+
+    /// <summary>Local hour at which the day begins, 0 to 24.</summary>
+    public double DayBeginsHour { get; init; } = 7;
+
+    /// <summary>Local hour at which the night begins, 0 to 24.</summary>
+    public double NightBeginsHour { get; init; } = 18;
+
+    /// <summary>Hours before the day begins at which the pre-warm starts, 0 to 6.</summary>
+    public double PreWarmHours { get; init; } = 1;
+
+    /// <summary>Heat capacity of the heap, J/K, as told to the controller.</summary>
+    public double HeapHeatCapacityJPerK { get; init; } = 2.6e7;
+
+    /// <summary>Loss of the heap to the outside, W/K, as told.</summary>
+    public double HeapLossWPerK { get; init; } = 25;
+
+    /// <summary>Conductance from the bed at the turns to the water, W/K, as told.</summary>
+    public double CoilWPerK { get; init; } = 80;
+
+    /// <summary>Loss of the house to the outside, W/K, as told.</summary>
+    public double HouseLossWPerK { get; init; } = 220;
+
+    /// <summary>Least flow that still purges air and reads well, L/min.</summary>
+    public double LeastFlowLitresPerMinute { get; init; } = 1;
+
+    /// <summary>Most flow asked of the pump, L/min.</summary>
+    public double MostFlowLitresPerMinute { get; init; } = 4;
+
+    /// <summary>Least run of the pump, s.</summary>
+    public double LeastRunSeconds { get; init; } = 300;
+
+    /// <summary>Least rest of the pump, s.</summary>
+    public double LeastRestSeconds { get; init; } = 300;
+
+    /// <summary>Time flow must be proven before heat counts as drawn, s.</summary>
+    public double PrimeSeconds { get; init; } = 60;
+
+    /// <summary>Fastest change of pump or blower duty, 1/s.</summary>
+    public double DutySlewPerSecond { get; init; } = 0.02;
+
+    /// <summary>Half-width of the error of the supply and return pair, K.</summary>
+    public double PairErrorKelvin { get; init; } = 0.15;
+
+    /// <summary>Half-width of the error of the flow meter, share of the reading.</summary>
+    public double FlowErrorShare { get; init; } = 0.03;
+
+    /// <summary>True when a blower is fitted.</summary>
+    public bool BlowerFitted { get; init; } = true;
+
+    /// <summary>Air moved at full blower duty, m³/s, as told.</summary>
+    public double BlowerFullFlowM3PerS { get; init; } = 0.04;
+
+    /// <summary>Electric power of the blower at full duty, W, as told.</summary>
+    public double BlowerWatts { get; init; } = 18;
+
+    /// <summary>Electric power of the pump at full duty, W, as told.</summary>
+    public double PumpWatts { get; init; } = 22;
+
+    /// <summary>True when backup heat is fitted.</summary>
+    public bool BackupFitted { get; init; }
+
+    /// <summary>Cut-out baseline: water draw stops below this at the turns, °C.</summary>
+    public double CutoutOffC { get; init; } = 35;
+
+    /// <summary>Cut-out baseline: water draw may begin again above this at the turns, °C.</summary>
+    public double CutoutOnC { get; init; } = 45;
+
+    /// <summary>Limits of the interlocks.</summary>
+    public InterlockLimits Limits { get; init; } = new();
+}
+
+/// <summary>Limits of the interlocks.</summary>
+public sealed record InterlockLimits
+{
+    /// <summary>Line water below which frost is guarded against, °C.</summary>
+    public double LineFrostC { get; init; } = 3;
+
+    /// <summary>Heap temperature of the fire watch, °C.</summary>
+    public double HeapFireC { get; init; } = 80;
+
+    /// <summary>Supply to the house above which water is held back (scald), °C.</summary>
+    public double SupplyMostC { get; init; } = 60;
+
+    /// <summary>House air above which all draw is held back, °C.</summary>
+    public double HouseMostC { get; init; } = 32;
+
+    /// <summary>Battery voltage below which the blower is held off, V.</summary>
+    public double BatteryLowV { get; init; } = 11.8;
+
+    /// <summary>Battery voltage below which all but frost guard is held off, V.</summary>
+    public double BatteryEmptyV { get; init; } = 11.2;
+
+    /// <summary>Flow that counts as none, L/min.</summary>
+    public double NoFlowLitresPerMinute { get; init; } = 0.4;
+
+    /// <summary>Time without flow after which a running pump is stopped, s.</summary>
+    public double NoFlowSeconds { get; init; } = 60;
+}

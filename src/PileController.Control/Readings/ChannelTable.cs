@@ -1,0 +1,65 @@
+namespace PileController.Control.Readings;
+
+/// <summary>What is fixed about a channel: its name, unit, grain and the range a sound probe can report.</summary>
+/// <param name="Channel">The channel.</param>
+/// <param name="Name">Its name in the record, the settings and on the wire (camelCase).</param>
+/// <param name="Unit">SI or everyday metric unit: °C, W/m², L/min, W, V, or empty for a switch.</param>
+/// <param name="Quantum">The grain of a stored reading: a value is a whole number of quanta.</param>
+/// <param name="Least">Smallest value a sound probe reports.</param>
+/// <param name="Most">Largest value a sound probe reports.</param>
+/// <param name="FastestPerSecond">Fastest believable change, units per second; a quicker one is marked.</param>
+public sealed record ChannelInfo(
+    Channel Channel, string Name, string Unit, double Quantum, double Least, double Most, double FastestPerSecond);
+
+/// <summary>The table of all channels, in the order of <see cref="Channel"/>.</summary>
+public static class ChannelTable
+{
+    /// <summary>How many channels there are.</summary>
+    public const int Count = 18;
+
+    private static readonly ChannelInfo[] Rows =
+    [
+        // Heap temperatures move by hundredths of a kelvin a minute; a jump is a fault of the probe.
+        new(Channel.HeapCore, "heapCore", "°C", 1.0 / 16, -30, 95, 0.05),
+        new(Channel.HeapMiddle, "heapMiddle", "°C", 1.0 / 16, -30, 95, 0.05),
+        new(Channel.HeapTurns, "heapTurns", "°C", 1.0 / 16, -30, 95, 0.2),
+        new(Channel.HeapEdge, "heapEdge", "°C", 1.0 / 16, -40, 95, 0.05),
+        new(Channel.Supply, "supply", "°C", 1.0 / 16, -30, 95, 3),
+        new(Channel.Return, "return", "°C", 1.0 / 16, -30, 95, 3),
+        new(Channel.House, "house", "°C", 1.0 / 16, -40, 70, 0.5),
+        new(Channel.Floor, "floor", "°C", 1.0 / 16, -30, 60, 0.1),
+        new(Channel.Tank, "tank", "°C", 1.0 / 16, -10, 95, 0.5),
+        new(Channel.Outside, "outside", "°C", 1.0 / 16, -50, 55, 0.5),
+        new(Channel.DuctAir, "ductAir", "°C", 1.0 / 16, -40, 95, 3),
+        new(Channel.Sun, "sun", "W/m²", 1, 0, 1500, double.PositiveInfinity),
+        new(Channel.Flow, "flow", "L/min", 1.0 / 64, 0, 60, double.PositiveInfinity),
+        new(Channel.PumpPower, "pumpPower", "W", 1.0 / 8, 0, 500, double.PositiveInfinity),
+        new(Channel.BlowerPower, "blowerPower", "W", 1.0 / 8, 0, 500, double.PositiveInfinity),
+        new(Channel.Battery, "battery", "V", 1.0 / 128, 0, 60, double.PositiveInfinity),
+        new(Channel.Leak, "leak", "", 1, 0, 1, double.PositiveInfinity),
+        new(Channel.Level, "level", "", 1, 0, 1, double.PositiveInfinity),
+    ];
+
+    /// <summary>All channels in order.</summary>
+    public static IReadOnlyList<ChannelInfo> All => Rows;
+
+    /// <summary>What is fixed about <paramref name="channel"/>.</summary>
+    public static ChannelInfo Of(Channel channel) => Rows[(int)channel];
+
+    /// <summary>Finds a channel by its name, ignoring case.</summary>
+    /// <returns>False when there is no such channel.</returns>
+    public static bool TryFind(string name, out ChannelInfo info)
+    {
+        foreach (ChannelInfo row in Rows)
+        {
+            if (string.Equals(row.Name, name, StringComparison.OrdinalIgnoreCase))
+            {
+                info = row;
+                return true;
+            }
+        }
+
+        info = Rows[0];
+        return false;
+    }
+}

@@ -1,0 +1,65 @@
+using PileController.Control.Readings;
+using PileController.Rigs.Faults;
+
+namespace PileController.Rigs;
+
+/// <summary>Which rig is used and what is fitted to it. Defaults are Alder Bank's.</summary>
+public sealed record RigSettings
+{
+    /// <summary>True: probes and actuators are simulated over the plant.</summary>
+    public bool Simulated { get; init; } = true;
+
+    /// <summary>The probes that are fitted.</summary>
+    public IReadOnlyList<ProbeFit> Probes { get; init; } = ProbeFit.AlderBank;
+
+    /// <summary>Pulses of the flow meter a litre of water, 1/L (simulated meter and, later, the real one).</summary>
+    public double PulsesPerLitre { get; init; } = 450;
+
+    /// <summary>Seed of the simulated probes' noise.</summary>
+    public long Seed { get; init; } = 1;
+
+    /// <summary>Faults the rig starts with; for trials.</summary>
+    public IReadOnlyList<Fault> Faults { get; init; } = [];
+
+    /// <summary>Where the real rig's devices are.</summary>
+    public HardwareSettings Hardware { get; init; } = new();
+}
+
+/// <summary>One fitted probe.</summary>
+/// <param name="Channel">What it tells.</param>
+/// <param name="RadiusM">Distance from the heap's axis, m; heap probes only.</param>
+/// <param name="HeightM">Height above the heap's base, m; heap probes only.</param>
+/// <param name="Address">1-Wire address (28-…) on the real rig, or null.</param>
+/// <param name="OffsetKelvin">Calibration: added to what the probe says, K.</param>
+public sealed record ProbeFit(
+    Channel Channel, double RadiusM = 0, double HeightM = 0, string? Address = null, double OffsetKelvin = 0)
+{
+    /// <summary>The probes of the demo holding.</summary>
+    public static IReadOnlyList<ProbeFit> AlderBank { get; } =
+    [
+        new(Channel.HeapCore, 0.45, 1.0), new(Channel.HeapMiddle, 0.75, 1.0),
+        new(Channel.HeapTurns, 1.0, 1.0), new(Channel.HeapEdge, 1.6, 1.0),
+        new(Channel.Supply), new(Channel.Return), new(Channel.House), new(Channel.Floor), new(Channel.Tank),
+        new(Channel.Outside), new(Channel.DuctAir), new(Channel.Flow), new(Channel.PumpPower),
+        new(Channel.BlowerPower), new(Channel.Battery), new(Channel.Leak), new(Channel.Level),
+    ];
+}
+
+/// <summary>Where the real rig's devices are.</summary>
+public sealed record HardwareSettings
+{
+    /// <summary>Root of the kernel's 1-Wire device files.</summary>
+    public string OneWireRoot { get; init; } = "/sys/bus/w1/devices";
+
+    /// <summary>Label of the GPIO chip, as the kernel names it.</summary>
+    public string GpioChipLabel { get; init; } = "pinctrl-bcm2711";
+
+    /// <summary>Line of the pump relay or gate, or null when there is none.</summary>
+    public int? PumpPin { get; init; }
+
+    /// <summary>Line of the blower relay or gate, or null when there is none.</summary>
+    public int? BlowerPin { get; init; }
+
+    /// <summary>True when a low line switches the load on.</summary>
+    public bool ActiveLow { get; init; }
+}
