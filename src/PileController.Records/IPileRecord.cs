@@ -1,0 +1,78 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Modes;
+using PileController.Control.Readings;
+
+namespace PileController.Records;
+
+/// <summary>One tick as it is recorded: everything needed to show it and to run it again.</summary>
+/// <param name="Raw">What the rig said, before validation (what control was given).</param>
+/// <param name="Commands">The commands that took effect at this tick.</param>
+/// <param name="MemoryBefore">What the tick was given from the one before.</param>
+/// <param name="Decision">What was decided.</param>
+public sealed record TickEntry(
+    RigReadings Raw, IReadOnlyList<Command> Commands, Memory MemoryBefore, Decision Decision);
+
+/// <summary>One point of a down-sampled series. A bucket without a good reading is a gap: its numbers are null.</summary>
+/// <param name="UtcMilliseconds">Start of the bucket.</param>
+/// <param name="Least">Smallest good value in it.</param>
+/// <param name="Mean">Mean of the good values.</param>
+/// <param name="Most">Largest good value.</param>
+/// <param name="Count">How many good values.</param>
+public readonly record struct SeriesPoint(long UtcMilliseconds, double? Least, double? Mean, double? Most, int Count);
+
+/// <summary>One decision worth a line of its own.</summary>
+public sealed record DecisionLine(
+    long Sequence, long UtcMilliseconds, DecisionKinds Kinds, Mode Mode, Curb Curb, double WantWatts, double MeansWatts,
+    double GrantWatts, double WaterWatts, double ActiveZoneCelsius, double HouseCelsius, string Why, string? Note);
+
+/// <summary>How the record is.</summary>
+/// <param name="Accepting">Ticks are being written.</param>
+/// <param name="LastSequence">Last tick known to be safe on the disk; 0 for an empty record.</param>
+/// <param name="QueuedTicks">Ticks waiting.</param>
+/// <param name="DroppedTicks">Ticks dropped since the start because the store could not keep up or failed.</param>
+/// <param name="Fault">What is wrong, in a sentence, or null.</param>
+public sealed record RecordHealth(bool Accepting, long LastSequence, long QueuedTicks, long DroppedTicks, string? Fault);
+
+/// <summary>
+/// The record of ticks and decisions. <see cref="TryAppend"/> never blocks and never throws: control does not wait
+/// for the store. Queries are safe from any thread and return finished lists.
+/// </summary>
+public interface IPileRecord : IAsyncDisposable
+{
+    /// <summary>Hands over one tick. False when it had to be dropped (counted in <see cref="Health"/>).</summary>
+    bool TryAppend(TickEntry tick);
+
+    /// <summary>Waits until all that was handed over so far is safe on the disk (or known to be lost).</summary>
+    Task FlushAsync(CancellationToken cancellation);
+
+    /// <summary>How the record is.</summary>
+    RecordHealth Health { get; }
+
+    /// <summary>What the last recorded tick handed on, to resume from; null for an empty record.</summary>
+    Task<Memory?> LastMemoryAsync(CancellationToken cancellation);
+
+    /// <summary>
+    /// A series, oldest first, in buckets of <paramref name="stepMilliseconds"/> aligned to multiples of it.
+    /// Buckets with no tick at all between two that have some are gaps: one point with nulls.
+    /// </summary>
+    /// <param name="series">A channel name as in <see cref="ChannelTable"/>, or one of the decision series: want,
+    /// means, grant, waterDraw, waterError, airDraw, activeZone, setPoint, pumpDuty, valveOpening, blowerDuty,
+    /// generation, mode.</param>
+    /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
+    /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
+    /// <param name="stepMilliseconds">Bucket width; 0 for every tick.</param>
+    /// <param name="cancellation">Cancels the query.</param>
+    /// <exception cref="ArgumentException">No such series.</exception>
+    Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
+        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation);
+
+    /// <summary>Decisions, newest first.</summary>
+    /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
+    /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
+    /// <param name="kinds">Only decisions with any of these kinds; null for all.</param>
+    /// <param name="limit">At most so many.</param>
+    /// <param name="cancellation">Cancels the query.</param>
+    Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
+        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation);
+}
