@@ -1,5 +1,3 @@
-using PileController.Control.Readings;
-
 namespace PileController.Rigs.Simulated;
 
 /// <summary>What the actuators truly do, after faults and travel, as the plant feels it.</summary>
