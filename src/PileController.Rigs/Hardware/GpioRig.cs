@@ -30,7 +30,6 @@ public sealed class GpioRig : IRig
     private readonly long _began;
     private long _lastApplied;
     private RigFaultException? _fault;
-    private string? _reported;
     private bool _silent;
     private bool _disposed;
 
@@ -80,25 +79,27 @@ public sealed class GpioRig : IRig
     public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation)
     {
         OutputsCheck.Require(outputs);
+        List<string> news = [];
         RigFaultException? fault;
         lock (_gate)
         {
             ObjectDisposedException.ThrowIf(_disposed, this);
             _lastApplied = _time.GetTimestamp();
             _silent = false;
-            _pump?.Duty = outputs.PumpDuty;
-            _blower?.Duty = outputs.BlowerDuty;
-            Drive_NeedsLock();
+            Set_NeedsLock(outputs);
+            Drive_NeedsLock(news);
             fault = _fault;
             _fault = null;
         }
 
+        news.ForEach(_report);
         return fault is null ? ValueTask.CompletedTask : ValueTask.FromException(fault);
     }
 
     /// <summary>Switches all loads off, then lets the lines go. What cannot be switched off is reported.</summary>
     public async ValueTask DisposeAsync()
     {
+        List<string> news = [];
         lock (_gate)
         {
             if (_disposed)
@@ -107,12 +108,10 @@ public sealed class GpioRig : IRig
             }
 
             _disposed = true;
-            foreach (SwitchedLoad load in _loads)
-            {
-                Note_NeedsLock(load.SwitchOff());
-            }
+            news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
         }
 
+        news.ForEach(_report);
         await _timer.DisposeAsync().ConfigureAwait(false);
         _thermometers.Dispose();
         _controller.Dispose();
@@ -132,6 +131,7 @@ public sealed class GpioRig : IRig
 
     private void OnBeat()
     {
+        List<string> news = [];
         lock (_gate)
         {
             if (_disposed)
@@ -142,37 +142,39 @@ public sealed class GpioRig : IRig
             if (_time.GetElapsedTime(_lastApplied) > LongestSilence && !_silent)
             {
                 _silent = true;
-                _pump?.Duty = 0;
-                _blower?.Duty = 0;
-                _report($"The control loop has been silent for {LongestSilence.TotalSeconds} s: pump and blower are switched off.");
+                Set_NeedsLock(Outputs.Safe);
+                news.Add(
+                    $"The control loop has been silent for {LongestSilence.TotalSeconds} s: pump and blower are switched off.");
             }
 
-            Drive_NeedsLock();
+            Drive_NeedsLock(news);
         }
+
+        news.ForEach(_report);
     }
 
-    private void Drive_NeedsLock()
+    private void Set_NeedsLock(in Outputs outputs)
+    {
+        _pump?.Duty = outputs.PumpDuty;
+        _blower?.Duty = outputs.BlowerDuty;
+    }
+
+    private void Drive_NeedsLock(List<string> news)
     {
         long second = (long)_time.GetElapsedTime(_began).TotalSeconds;
-        RigFaultException? first = null;
         foreach (SwitchedLoad load in _loads)
         {
-            RigFaultException? fault = load.Drive(second);
-            first ??= fault;
+            bool wasFailing = load.IsFailing;
+            if (load.Drive(second) is { } fault)
+            {
+                _fault ??= fault;
+
+                // A line that stays broken is reported once, not every second.
+                if (!wasFailing)
+                {
+                    news.Add(fault.Message);
+                }
+            }
         }
-
-        Note_NeedsLock(first);
-    }
-
-    // A line that stays broken is reported once, not every second.
-    private void Note_NeedsLock(RigFaultException? fault)
-    {
-        if (fault is not null && fault.Message != _reported)
-        {
-            _report(fault.Message);
-        }
-
-        _fault ??= fault;
-        _reported = fault?.Message;
     }
 }

@@ -40,9 +40,12 @@ internal sealed class SwitchedLoad
     /// <summary>The share of the time the load is to be on, 0 to 1.</summary>
     public double Duty { get; set; }
 
+    /// <summary>True when the last write failed.</summary>
+    public bool IsFailing { get; private set; }
+
     /// <summary>Switches the load as its duty wants it in this second.</summary>
     /// <returns>What went wrong, or null.</returns>
-    public RigFaultException? Drive(long second) => Write(_duty.IsOn(Duty, second));
+    public RigFaultException? Drive(long second) => Write(_duty.IsOn(Duty, second), "switched");
 
     /// <summary>Switches the load off.</summary>
     /// <returns>What went wrong, or null.</returns>
@@ -50,21 +53,22 @@ internal sealed class SwitchedLoad
     {
         Duty = 0;
         _duty.IsOn(0, 0);
-        return Write(on: false);
+        return Write(on: false, "switched off");
     }
 
-    private RigFaultException? Write(bool on)
+    private RigFaultException? Write(bool on, string deed)
     {
         try
         {
             // Written even when nothing changed: a line that was disturbed comes back within a second.
             _controller.Write(_pin, Level(on));
+            IsFailing = false;
             return null;
         }
         catch (Exception error)
         {
-            return new RigFaultException(
-                $"The {_name}'s line {_pin} cannot be switched {(on ? "on" : "off")}: {error.Message}", error);
+            IsFailing = true;
+            return new RigFaultException($"The {_name}'s line {_pin} cannot be {deed}: {error.Message}", error);
         }
     }
 
