@@ -7,13 +7,14 @@ namespace PileController.Rigs.Faults;
 /// <summary>One fault of one probe, with what it must remember while it lasts.</summary>
 /// <param name="fault">The fault; it has a channel.</param>
 /// <param name="since">When it began.</param>
-internal sealed class ProbeFault(Fault fault, Instant since)
+/// <param name="last">What the probe said before that; not fitted when it had not spoken yet.</param>
+internal sealed class ProbeFault(Fault fault, Instant since, Reading last)
 {
     private const double MillisecondsPerHour = 3_600_000;
 
     // A thermometer cannot say more than its word holds: -55 to 125 °C (SEN-010, SEN-001).
     private readonly ProbePart _part = ProbePart.Of(fault.Channel!.Value);
-    private Reading? _frozen;
+    private Reading _frozen = last;
 
     /// <summary>The fault.</summary>
     public Fault Fault => fault;
@@ -43,13 +44,13 @@ internal sealed class ProbeFault(Fault fault, Instant since)
 
     private Reading Frozen(Reading reading)
     {
-        // The first good answer after the fault began is the one it keeps giving.
-        if (_frozen is null && reading.IsGood)
+        // Without a good answer before, the first one after is what it keeps giving.
+        if (!_frozen.IsGood)
         {
             _frozen = reading;
         }
 
-        return _frozen ?? reading;
+        return _frozen;
     }
 
     private Reading Moved(Reading reading, double by)

@@ -45,13 +45,16 @@ internal sealed class ReadingFaults(FaultBoard board)
         return new RigReadings(readings);
     }
 
+    private ProbeFault Begin(Fault fault, Instant at) =>
+        new(fault, at, _previous?[fault.Channel!.Value] ?? Reading.NotFitted);
+
     private void Take(IReadOnlyList<Fault> active, Instant at)
     {
         // A fault that stays keeps what it remembers: a drift goes on from when it began.
         _probes =
         [
             .. active.Where(fault => fault.Channel is not null)
-                .Select(fault => _probes.FirstOrDefault(probe => probe.Fault == fault) ?? new ProbeFault(fault, at)),
+                .Select(fault => _probes.FirstOrDefault(probe => probe.Fault == fault) ?? Begin(fault, at)),
         ];
         bool slow = active.Any(fault => fault.Kind == FaultKind.SlowBus);
         if (slow && !_busIsSlow)
