@@ -148,7 +148,7 @@ public sealed record HeapProbePlaces
 public sealed record InterlockLimits
 {
     /// <summary>Line water below which frost is guarded against, °C.</summary>
-    public double LineFrostC { get; init; } = 3;
+    public double LineFrostC { get; init; } = 2.5;
 
     /// <summary>Heap temperature of the fire watch, °C.</summary>
     public double HeapFireC { get; init; } = 80;
@@ -160,7 +160,7 @@ public sealed record InterlockLimits
     public double HouseMostC { get; init; } = 32;
 
     /// <summary>Battery voltage below which the blower is held off, V.</summary>
-    public double BatteryLowV { get; init; } = 11.8;
+    public double BatteryLowV { get; init; } = 11.6;
 
     /// <summary>Battery voltage below which all but frost guard is held off, V.</summary>
     public double BatteryEmptyV { get; init; } = 11.2;

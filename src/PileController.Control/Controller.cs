@@ -134,7 +134,7 @@ public static class Controller
         }
 
         (double pump, RegulatorMemory next) = PumpRegulator.Step(
-            settings, memory.Regulators, grant.WaterW, draw.WaterWatts, draw.FlowLitresPerMinute, seconds, now);
+            settings, memory.Regulators, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, seconds, now);
         double blower = BlowerRegulator.Step(settings, memory.Regulators, grant.AirW, grant.AirReachW, seconds, now);
         return (new Outputs(pump, pump > 0 ? 1 : 0, blower, false), next);
     }

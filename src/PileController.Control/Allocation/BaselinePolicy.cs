@@ -38,6 +38,6 @@ internal static class BaselinePolicy
         bool on = wanted && !held && estimate.Lit;
         Curb curb = !wanted ? Curb.NoWant : !estimate.Lit ? Curb.NotLit : held ? Curb.Floor : Curb.None;
         return new Grant(
-            want, want, on ? want : 0, 0, reach.AirW, curb, set, true, thermostat, cutOut, false, true);
+            want, want, on ? want : 0, 0, reach.AirW, curb, set, true, thermostat, cutOut, false, true, false);
     }
 }

@@ -54,6 +54,7 @@ internal static class MeansPolicy
             : water + air < granted - 1 ? Curb.Reach
             : Curb.Saving;
         return new Grant(
-            want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered);
+            want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered,
+            want.FrostW > 0);
     }
 }

@@ -8,7 +8,7 @@ namespace PileController.Control.Decisions;
 internal static class OutputRule
 {
     // Enough to move the water in the lines within minutes, and no more.
-    private const double GuardDuty = 0.5;
+    private const double GuardDuty = 0.4;
 
     public static Outputs Of(
         ControlSettings settings, Mode mode, in Outputs wish, HandHold[] hands, in InterlockRule.Effect effect, in Outputs before)

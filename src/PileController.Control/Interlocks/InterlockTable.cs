@@ -27,7 +27,7 @@ public static class InterlockTable
         new("heapFire", Signal.HottestHeap, Comparison.Above, s => s.Limits.HeapFireC, 5, Minute, false, InterlockAction.HoldAir,
             "The heap is hotter than microbes can make it.",
             "Treat it as a fire watch: no air, look for smoke and smell, keep people back and call the fire service if in doubt."),
-        new("lineFrost", Signal.ColdestLine, Comparison.Below, s => s.Limits.LineFrostC, 5, 30 * Second, true, InterlockAction.GuardFrost,
+        new("lineFrost", Signal.ColdestLine, Comparison.Below, s => s.Limits.LineFrostC, 1, 30 * Second, true, InterlockAction.GuardFrost,
             "A water line is near freezing.",
             "Water is moved by itself. If it comes often, insulate or bury the line, or drain it back."),
         new("supplyHot", Signal.Supply, Comparison.Above, s => s.Limits.SupplyMostC, 5, 30 * Second, false, InterlockAction.HoldWater,

@@ -24,7 +24,7 @@ public enum Signal
     /// <summary>House air, °C.</summary>
     House,
 
-    /// <summary>The colder of the two lines, °C; the air outside where neither can be believed.</summary>
+    /// <summary>The colder of the two lines, °C; the air outside where neither can be believed; no limit while the air is above freezing.</summary>
     ColdestLine,
 
     /// <summary>The hottest heap probe, °C.</summary>

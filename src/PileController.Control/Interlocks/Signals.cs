@@ -9,6 +9,9 @@ internal static class Signals
     public const int Count = (int)Signal.TickLate + 1;
     private const double SilentWatts = 0.5;
 
+    // Air warmer than this freezes no line; half a kelvin for the probe.
+    private const double FrostPossibleC = 0.5;
+
     public static void Fill(
         Span<double> signals, ControlSettings settings, RigReadings readings, in Outputs running, ReportTick? report)
     {
@@ -49,12 +52,18 @@ internal static class Signals
 
     private static double ColdestLine(RigReadings readings)
     {
+        bool outsideKnown = readings.TryGet(Channel.Outside, out double outside);
+        if (outsideKnown && outside > FrostPossibleC)
+        {
+            return double.PositiveInfinity;
+        }
+
         bool supplyKnown = readings.TryGet(Channel.Supply, out double supply);
         bool returnKnown = readings.TryGet(Channel.Return, out double back);
         return supplyKnown && returnKnown ? Math.Min(supply, back)
             : supplyKnown ? supply
             : returnKnown ? back
-            : readings.TryGet(Channel.Outside, out double outside) ? outside : double.NaN;
+            : outsideKnown ? outside : double.NaN;
     }
 
     private static double HottestHeap(RigReadings readings)

@@ -8,9 +8,12 @@ namespace PileController.Control.Regulation;
 internal static class PumpRegulator
 {
     private const double LeastDuty = 0.35;
-    private const double StartCreditJ = 0.4e6;
-    private const double StopCreditJ = -0.4e6;
-    private const double MostCreditJ = 1.2e6;
+    private const double StartCreditJ = 1.5e6;
+    private const double StopCreditJ = -1.5e6;
+    private const double MostCreditJ = 3e6;
+
+    // With the house at its minimum nothing is waited for.
+    private const double UrgentCreditJ = 0.1e6;
 
     // A credit is to be drawn within this time; the duty moves slowly against the loop's dead time of minutes.
     private const double CreditSeconds = 1200;
@@ -19,8 +22,8 @@ internal static class PumpRegulator
 
     /// <summary>One tick. Returns the duty asked for, 0 when the pump is to stand.</summary>
     public static (double Duty, RegulatorMemory Memory) Step(
-        ControlSettings settings, in RegulatorMemory memory, double grantWatts, double drawWatts, double flowLitresPerMinute,
-        double seconds, long now)
+        ControlSettings settings, in RegulatorMemory memory, double grantWatts, bool urgent, double drawWatts,
+        double flowLitresPerMinute, double seconds, long now)
     {
         bool running = memory.PumpDuty > 0;
         double smooth = memory.DrawWatts + (Math.Min(1, seconds / SmoothSeconds) * (drawWatts - memory.DrawWatts));
@@ -32,7 +35,7 @@ internal static class PumpRegulator
         double held = (now - memory.PumpSinceMilliseconds) * 0.001;
         if (!running)
         {
-            bool start = grantWatts > 0 && credit >= StartCreditJ && held >= settings.LeastRestSeconds;
+            bool start = grantWatts > 0 && credit >= (urgent ? UrgentCreditJ : StartCreditJ) && held >= settings.LeastRestSeconds;
             return (start ? Math.Max(LeastDuty, 0.5) : 0, next);
         }
 

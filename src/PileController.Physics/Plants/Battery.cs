@@ -27,6 +27,6 @@ internal sealed class Battery(PowerBuild build, double charge, double volts)
         double chargeW = build.PanelWatts * Yield * sunWPerM2 * 0.001;
         double netW = chargeW - loadW - build.IdleWatts;
         Charge = Math.Clamp(Charge + (netW * seconds / (3600 * build.BatteryWattHours)), 0, 1);
-        Volts = 11.4 + (1.4 * Charge) + Math.Clamp(netW * 0.006, -0.15, 0.8);
+        Volts = 10.9 + (1.8 * Charge) + Math.Clamp(netW * 0.006, -0.15, 0.8);
     }
 }

@@ -14,6 +14,14 @@ public sealed class Plant
     private const double AirJPerM3K = 1.2 * 1006;
     private const double DuctFilmWPerM2K = 10;
 
+    private const double FrictionStepKelvin = 4;
+
+    // A valve less open than this lets nothing through.
+    private const double ShutOpening = 0.03;
+
+    // Elbows, tees and the tank's inlet together (common practice, no source).
+    private const double FittingsK = 20;
+
     // Half the way to the next duct (common practice, no source).
     private const double DuctReachM = 0.3;
     private const double BedWPerMK = 0.35;
@@ -32,6 +40,7 @@ public sealed class Plant
     private double _sinceSlowSeconds;
     private double _blownM3;
     private PlantInputs _flowFor = new(-1, 0, 0, false, 0);
+    private double _flowAtC;
 
     /// <summary>Builds a plant.</summary>
     /// <param name="build">How it is built.</param>
@@ -45,7 +54,7 @@ public sealed class Plant
         _loop = new Loop(build.Loop, build.Heap.Coil, state.Loop, state.LoopLedger);
         _house = new Dwelling(build.House, state.House, state.HouseLedger);
         _battery = new Battery(build.Power, state.BatteryCharge, state.BatteryVolts);
-        _hydraulics = new LoopHydraulics(build.Loop, build.Heap.Coil);
+        _hydraulics = Hydraulics(build);
         _utcMilliseconds = state.UtcMilliseconds;
         Sky = weather.At(_utcMilliseconds);
         DuctBuild duct = build.Heap.Duct;
@@ -213,18 +222,39 @@ public sealed class Plant
         return seconds * carried * given;
     }
 
+    // Flow is found anew when an actuator moves or the water has warmed or cooled enough to matter to friction.
     private void Flow(in PlantInputs inputs)
     {
+        double waterC = _loop.ReturnC;
         if (inputs.PumpDuty == _flowFor.PumpDuty && inputs.ValveOpening == _flowFor.ValveOpening
-            && inputs.FlowShareLost == _flowFor.FlowShareLost)
+            && inputs.FlowShareLost == _flowFor.FlowShareLost && Math.Abs(waterC - _flowAtC) < FrictionStepKelvin)
         {
             return;
         }
 
         _flowFor = inputs;
-        double duty = inputs.PumpDuty < _build.Loop.PumpStartDuty ? 0 : inputs.PumpDuty;
+        _flowAtC = waterC;
         double opening = _build.Loop.ValveTravelSeconds > 0 ? inputs.ValveOpening : 1;
-        FlowLitresPerMinute = _hydraulics.FlowLitresPerMinute(duty, opening) * (1 - inputs.FlowShareLost);
-        PumpW = _build.Loop.PumpWatts * duty * duty * duty;
+        double free = opening < ShutOpening
+            ? 0
+            : _hydraulics.FlowLitresPerMinute(inputs.PumpDuty, waterC, Throttle.LossK(Math.Min(1, opening)));
+        FlowLitresPerMinute = free * (1 - inputs.FlowShareLost);
+        PumpW = _hydraulics.Watts(inputs.PumpDuty);
+    }
+
+    private static LoopHydraulics Hydraulics(PlantBuild build)
+    {
+        LoopBuild loop = build.Loop;
+        List<PipeRun> runs =
+        [
+            new((2 * loop.LineLengthM) + loop.HousePipeM, loop.LineInnerDiameterM, FittingsK, loop.StaticLiftM),
+        ];
+        if (build.Heap.Coil.LengthM > 0)
+        {
+            runs.Add(new PipeRun(build.Heap.Coil.LengthM, build.Heap.Coil.InnerDiameterM));
+        }
+
+        return new LoopHydraulics(
+            new PumpCurve(loop.PumpShutoffHeadM, loop.PumpFreeFlowLitresPerMinute, loop.PumpWatts, loop.PumpStartDuty), runs);
     }
 }
