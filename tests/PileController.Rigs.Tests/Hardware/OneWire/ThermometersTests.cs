@@ -100,7 +100,7 @@ public sealed class ThermometersTests : IDisposable
         ManualResetEventSlim hold = Hold(1);
         _time.Advance(TimeSpan.FromSeconds(10));
 
-        RigReadings soon = await ReadPastTheDeadline(thermometers, _asked.WaitAsync());
+        RigReadings soon = await ReadPastTheDeadline(thermometers, Hung());
         Assert.Equal(new Reading((57 * 16) + 4, ReadingQuality.Good, 12_000), soon[Channel.HeapCore]);
 
         _time.Advance(TimeSpan.FromSeconds(8));
@@ -125,7 +125,7 @@ public sealed class ThermometersTests : IDisposable
         using Thermometers thermometers = Make(Two);
         await Read(thermometers);
         ManualResetEventSlim hold = Hold(1);
-        await ReadPastTheDeadline(thermometers, _asked.WaitAsync());
+        await ReadPastTheDeadline(thermometers, Hung());
         _time.Advance(TimeSpan.FromSeconds(8));
         hold.Set();
         await Read(thermometers);
@@ -149,7 +149,7 @@ public sealed class ThermometersTests : IDisposable
         _time.Advance(TimeSpan.FromSeconds(20));
 
         // The other wire's thread answers when it comes to run; on the same wire it would never.
-        RigReadings readings = await ReadPastTheDeadline(thermometers, _asked.WaitAsync());
+        RigReadings readings = await ReadPastTheDeadline(thermometers, Hung());
         for (int attempt = 0; attempt < 200 && readings[Channel.House].AgeMilliseconds > 0; attempt++)
         {
             await Task.Delay(1);
@@ -213,6 +213,9 @@ public sealed class ThermometersTests : IDisposable
         _time.Advance(TimeSpan.FromSeconds(2));
         return await read;
     }
+
+    /// <summary>Done when a held probe has been asked; gives up where it never is, so that the test fails and ends.</summary>
+    private Task<bool> Hung() => _asked.WaitAsync(TimeSpan.FromSeconds(30));
 
     private ManualResetEventSlim Hold(int number) => _held.GetOrAdd(ProbeTree.Address(number), _ => new ManualResetEventSlim());
 
