@@ -1,5 +1,4 @@
 using System.Text.Json;
-using LiteDB;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Records.Packing;
@@ -99,7 +98,7 @@ internal sealed class RecordKeeper : IDisposable
         }
         else
         {
-            _syncDue |= tick.Decision.Kinds != DecisionKinds.Steady || _builder.Count >= _options.SyncTicks;
+            _syncDue |= tick.Decision.Kinds != DecisionKinds.Steady || Rows(_waiting) + _builder.Count >= _options.SyncTicks;
         }
     }
 
