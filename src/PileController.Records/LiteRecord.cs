@@ -17,8 +17,12 @@ public sealed class LiteRecord : IPileRecord
 {
     // Under heavy load so many ticks share one sync.
     private const int TicksASync = 64;
+
+    // Three weeks of hours: what the panel's longest chart shows, and some more.
+    private const int CachedBlocks = 512;
     private readonly Channel<object> _queue;
     private readonly RecordKeeper _keeper;
+    private readonly BlockCache _cache = new(CachedBlocks);
     private readonly Faults _faults = new();
     private readonly Thread _owner;
     private readonly TaskCompletionSource _closed = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -109,7 +113,8 @@ public sealed class LiteRecord : IPileRecord
         string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation) =>
         AskAsync(
             keeper => RecordQueries.Samples(
-                keeper.Batches(), series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds, _faults.Stand),
+                keeper.Batches(), _cache, series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds,
+                _faults.Stand),
             cancellation);
 
     /// <inheritdoc/>

@@ -11,7 +11,8 @@ internal static class RecordQueries
 {
     /// <summary>A series; see <see cref="IPileRecord.SamplesAsync"/>.</summary>
     public static IReadOnlyList<SeriesPoint> Samples(
-        IEnumerable<StoredBatch> batches, string series, TimeRange range, long stepMilliseconds, Action<string> tellDamage)
+        IEnumerable<StoredBatch> batches, BlockCache cache, string series, TimeRange range, long stepMilliseconds,
+        Action<string> tellDamage)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(stepMilliseconds);
         SeriesReader reader = new(series);
@@ -20,7 +21,7 @@ internal static class RecordQueries
         {
             Guard(stored, tellDamage, () =>
             {
-                PackedBatch batch = stored.Batch();
+                PackedBatch batch = cache.Open(stored);
                 long[] utc = batch.Column(TickColumns.Utc);
                 double[] values = reader.Values(batch);
                 for (int row = 0; row < utc.Length; row++)
