@@ -9,7 +9,7 @@ public sealed record RecordOptions
     /// <summary>Who made the ticks; stored with every block.</summary>
     public RecordOrigin Origin { get; init; } = new("", "", "");
 
-    /// <summary>Ticks in a packed block, 1 to 8640. Default 360: an hour of 10 s ticks.</summary>
+    /// <summary>Ticks at which a packed block is closed, 1 to 8640. Default 360: an hour of 10 s ticks.</summary>
     public int BlockTicks { get; init; } = 360;
 
     /// <summary>Steady ticks that may wait to be made safe, 1 to 360. Default 6: a minute of 10 s ticks.</summary>

@@ -91,9 +91,16 @@ internal sealed class RecordReader : IDisposable
     {
         foreach (RecordFile file in shelf.Files)
         {
-            HashSet<long> blocks = [.. file.Heads.Select(head => head.FirstSequence)];
-            problems.AddRange(file.LineIds().Where(id => !blocks.Contains(id))
-                .Select(id => $"'{file.Name}' has decision lines filed under tick {id}, and no block."));
+            try
+            {
+                HashSet<long> blocks = [.. file.Heads.Select(head => head.FirstSequence)];
+                problems.AddRange(file.LineIds().Where(id => !blocks.Contains(id))
+                    .Select(id => $"'{file.Name}' has decision lines filed under tick {id}, and no block."));
+            }
+            catch (Exception exception) when (RecordShelf.IsDamage(exception))
+            {
+                problems.Add($"The decision lines of '{file.Name}' cannot be listed: {exception.Message}");
+            }
         }
     }
 }

@@ -6,8 +6,9 @@ namespace PileController.Records.Keeping;
 internal static class BlockJoiner
 {
     /// <summary>
-    /// Blocks of at most <paramref name="blockTicks"/> ticks, in order. A new one begins at a gap in the sequence,
-    /// where a tick was not given what the one before handed on (a restart), and where the origin changes.
+    /// Blocks, in order, each closed as soon as it has <paramref name="blockTicks"/> ticks or more; a batch is never
+    /// split. A new one begins at a gap in the sequence, where a tick was not given what the one before handed on
+    /// (a restart), and where the origin changes.
     /// </summary>
     public static IReadOnlyList<PackedTicks> Join(IReadOnlyList<PackedTicks> packs, int blockTicks)
     {
@@ -18,9 +19,11 @@ internal static class BlockJoiner
         foreach (PackedTicks pack in packs)
         {
             BatchText text = pack.Batch.Text();
-            bool goesOn = builder is { Count: > 0 }
+            bool whole = pack.Batch.Count >= blockTicks;
+            bool goesOn = !whole
+                && builder is { Count: > 0 }
                 && pack.Batch.FirstSequence == nextSequence
-                && builder.Count + pack.Batch.Count <= blockTicks
+                && builder.Count < blockTicks
                 && text.Origin == before!.Origin
                 && text.MemoryBefore.GetRawText() == before.MemoryAfter.GetRawText();
             if (!goesOn)
@@ -28,13 +31,13 @@ internal static class BlockJoiner
                 Close(builder, blocks);
             }
 
-            if (pack.Batch.Count >= blockTicks)
+            if (whole)
             {
                 blocks.Add(pack);
             }
             else
             {
-                builder ??= new BatchBuilder(text.Origin, blockTicks);
+                builder ??= new BatchBuilder(text.Origin, 2 * blockTicks);
                 builder.Add(pack);
             }
 

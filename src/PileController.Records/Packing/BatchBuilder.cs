@@ -70,10 +70,18 @@ internal sealed class BatchBuilder(RecordOrigin origin, int capacity)
         }
     }
 
-    /// <summary>Adds a whole packed batch that goes on where this one ends. The caller has made sure that it fits.</summary>
+    /// <summary>Adds a whole packed batch.</summary>
+    /// <exception cref="ArgumentException">It does not go on where this one ends, or there is no room for it.</exception>
     public void Add(PackedTicks pack)
     {
         PackedBatch batch = pack.Batch;
+        if (Count + batch.Count > capacity || (Count > 0 && batch.FirstSequence != FirstSequence + Count))
+        {
+            throw new ArgumentException(
+                $"A batch of {batch.Count} ticks from {batch.FirstSequence} does not fit {Count} of {capacity} from {FirstSequence}.",
+                nameof(pack));
+        }
+
         BatchText text = batch.Text();
         if (Count == 0)
         {
