@@ -47,10 +47,10 @@ public sealed record ControlSettings
     public double HouseMinimumC { get; init; } = 5;
 
     /// <summary>House set point by day, °C.</summary>
-    public double HouseDayC { get; init; } = 12;
+    public double HouseDayC { get; init; } = 15;
 
     /// <summary>House set point by night, °C.</summary>
-    public double HouseNightC { get; init; } = 8;
+    public double HouseNightC { get; init; } = 10;
 
     /// <summary>Local hour at which the day begins, 0 to 24.</summary>
     public double DayBeginsHour { get; init; } = 7;
@@ -62,7 +62,7 @@ public sealed record ControlSettings
     public double PreWarmHours { get; init; } = 1;
 
     /// <summary>Heap temperature above which heat is given for comfort, not only against frost, K above the floor (0 to 20).</summary>
-    public double ComfortReserveKelvin { get; init; } = 7;
+    public double ComfortReserveKelvin { get; init; } = 8;
 
     /// <summary>Heat capacity of the heap, J/K, as told to the controller.</summary>
     public double HeapHeatCapacityJPerK { get; init; } = 2.6e7;

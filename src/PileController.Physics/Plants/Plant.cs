@@ -1,6 +1,6 @@
 using PileController.Physics.Heaps;
 using PileController.Physics.Hydraulics;
-using PileController.Physics.Sky;
+using PileController.Physics.Sky.Weather;
 
 namespace PileController.Physics.Plants;
 

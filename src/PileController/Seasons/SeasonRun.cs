@@ -2,7 +2,7 @@ using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Physics.Heaps;
 using PileController.Physics.Plants;
-using PileController.Physics.Sky;
+using PileController.Physics.Sky.Weather;
 using PileController.Rigs;
 using PileController.Simulation;
 
