@@ -1,0 +1,79 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+
+namespace PileController.Units;
+
+/// <summary>A number with its unit, as a person wrote it.</summary>
+/// <param name="Number">The number, magnitude at most 1e12.</param>
+/// <param name="Unit">Its unit.</param>
+public readonly record struct Quantity(decimal Number, Unit Unit)
+{
+    private const decimal LargestNumber = 1e12m;
+
+    /// <summary>The same quantity counted in <paramref name="unit"/>, rounded once.</summary>
+    /// <exception cref="ArgumentException"><paramref name="unit"/> is of another dimension.</exception>
+    public double In(Unit unit)
+    {
+        if (unit.Dimension != Unit.Dimension)
+        {
+            throw new ArgumentException($"Cannot count {Unit.Symbol} in {unit.Symbol}.", nameof(unit));
+        }
+
+        decimal number = unit.Symbol == Unit.Symbol
+            ? Number
+            : ((Number + Unit.Shift) * Unit.Scale / unit.Scale) - unit.Shift;
+
+        // The cast of a long decimal may be one bit off; reading its digits is not.
+        return double.Parse(number.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>The quantity in the coherent SI unit (temperatures in kelvin).</summary>
+    public double Si => (double)((Number + Unit.Shift) * Unit.Scale);
+
+    /// <summary>Reads a quantity of the dimension expected: "4 L/min", "120 F", "10 short ton", "62 m²".</summary>
+    /// <param name="text">What the person wrote.</param>
+    /// <param name="expected">The dimension it must have.</param>
+    /// <param name="quantity">The quantity read.</param>
+    /// <param name="problem">What is wrong and what would be right, without the text given; null when all is well.</param>
+    public static bool TryParse(
+        string text, Dimension expected, out Quantity quantity, [NotNullWhen(false)] out string? problem)
+    {
+        quantity = default;
+        DimensionInfo info = DimensionTable.Of(expected);
+        string likeThis = $"for example \"{info.Example}\"";
+        (string digits, string written) = QuantityText.Split(text);
+        if (digits.Length == 0)
+        {
+            problem = $"a number with its unit, {likeThis}";
+            return false;
+        }
+
+        if (!decimal.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal number)
+            || Math.Abs(number) > LargestNumber)
+        {
+            problem = $"a plain number with a decimal point, at most 1e12, then its unit, {likeThis}";
+            return false;
+        }
+
+        if (written.Length == 0)
+        {
+            problem = $"{info.Name} needs its unit, {likeThis}";
+            return false;
+        }
+
+        IReadOnlyList<Unit> known = UnitNames.Find(written);
+        Unit? unit = known.FirstOrDefault(u => u.Dimension == expected);
+        problem = unit is not null ? null
+            : known.Count > 0
+                ? $"{info.Name} is expected, {likeThis}; \"{written}\" is the unit of {DimensionTable.Of(known[0].Dimension).Name}"
+                : $"unknown unit \"{written}\"{Hint(written, expected)}; {info.Name} is written {likeThis}";
+        quantity = unit is null ? default : new Quantity(number, unit);
+        return problem is null;
+    }
+
+    /// <summary>The number and the unit's symbol.</summary>
+    public override string ToString() => $"{Number.ToString(CultureInfo.InvariantCulture)} {Unit.Symbol}";
+
+    private static string Hint(string written, Dimension expected) =>
+        UnitNames.NearestTo(written, expected) is string near ? $", the nearest known is \"{near}\"" : "";
+}
