@@ -30,6 +30,22 @@ public readonly record struct Quantity(decimal Number, Unit Unit)
     /// <summary>The quantity in the coherent SI unit (temperatures in kelvin).</summary>
     public double Si => (double)((Number + Unit.Shift) * Unit.Scale);
 
+    /// <summary>A stored number as a quantity in another unit, such that <see cref="In"/> gives the same number back.</summary>
+    /// <param name="value">The number, magnitude at most 1e12.</param>
+    /// <param name="stored">Its unit.</param>
+    /// <param name="written">The unit wanted, of the same dimension.</param>
+    /// <exception cref="OverflowException"><paramref name="value"/> is too large or not a number.</exception>
+    public static Quantity Exactly(double value, Unit stored, Unit written)
+    {
+        // The shortest digits that read back as the same double; a cast would keep only fifteen of them.
+        decimal number = decimal.Parse(
+            value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
+        decimal converted = stored.Symbol == written.Symbol
+            ? number
+            : ((number + stored.Shift) * stored.Scale / written.Scale) - written.Shift;
+        return new Quantity(Trimmed(converted), written);
+    }
+
     /// <summary>Reads a quantity of the dimension expected: "4 L/min", "120 F", "10 short ton", "62 m²".</summary>
     /// <param name="text">What the person wrote.</param>
     /// <param name="expected">The dimension it must have.</param>
@@ -73,6 +89,9 @@ public readonly record struct Quantity(decimal Number, Unit Unit)
 
     /// <summary>The number and the unit's symbol.</summary>
     public override string ToString() => $"{Number.ToString(CultureInfo.InvariantCulture)} {Unit.Symbol}";
+
+    /// <summary>Without zeros at the end that only say how it was computed.</summary>
+    private static decimal Trimmed(decimal number) => number / 1.0000000000000000000000000000m;
 
     private static string Hint(string written, Dimension expected) =>
         UnitNames.NearestTo(written, expected) is string near ? $", the nearest known is \"{near}\"" : "";
