@@ -4,7 +4,7 @@ using System.Globalization;
 namespace PileController.Units;
 
 /// <summary>A number with its unit, as a person wrote it.</summary>
-/// <param name="Number">The number, magnitude at most 1e12.</param>
+/// <param name="Number">The number, magnitude at most 1e12; digits beyond the 28th decimal are lost.</param>
 /// <param name="Unit">Its unit.</param>
 public readonly record struct Quantity(decimal Number, Unit Unit)
 {
@@ -40,10 +40,14 @@ public readonly record struct Quantity(decimal Number, Unit Unit)
         // The shortest digits that read back as the same double; a cast would keep only fifteen of them.
         decimal number = decimal.Parse(
             value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
-        decimal converted = stored.Symbol == written.Symbol
-            ? number
-            : ((number + stored.Shift) * stored.Scale / written.Scale) - written.Shift;
-        return new Quantity(Trimmed(converted), written);
+        if (stored.Symbol == written.Symbol)
+        {
+            return new Quantity(number, written);
+        }
+
+        Quantity full = new(((number + stored.Shift) * stored.Scale / written.Scale) - written.Shift, written);
+        Quantity tidy = new(Rounded(full.Number), written);
+        return tidy.In(stored) == value ? tidy : full;
     }
 
     /// <summary>Reads a quantity of the dimension expected: "4 L/min", "120 F", "10 short ton", "62 m²".</summary>
@@ -88,10 +92,12 @@ public readonly record struct Quantity(decimal Number, Unit Unit)
     }
 
     /// <summary>The number and the unit's symbol.</summary>
-    public override string ToString() => $"{Number.ToString(CultureInfo.InvariantCulture)} {Unit.Symbol}";
+    public override string ToString() =>
+        $"{Number.ToString(Number != 0 && Math.Abs(Number) < 1e-4m ? "0.############################e-0" : "G29", CultureInfo.InvariantCulture)} {Unit.Symbol}";
 
-    /// <summary>Without zeros at the end that only say how it was computed.</summary>
-    private static decimal Trimmed(decimal number) => number / 1.0000000000000000000000000000m;
+    /// <summary>To fifteen digits: 144 rather than 143.99999999999999999999998848.</summary>
+    private static decimal Rounded(decimal number) => decimal.Parse(
+        number.ToString("G15", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 
     private static string Hint(string written, Dimension expected) =>
         UnitNames.NearestTo(written, expected) is string near ? $", the nearest known is \"{near}\"" : "";

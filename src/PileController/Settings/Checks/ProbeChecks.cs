@@ -1,6 +1,7 @@
 using PileController.Control.Readings;
 using PileController.Rigs;
 using PileController.Settings.Fields;
+using PileController.Settings.Tables;
 
 namespace PileController.Settings.Checks;
 
@@ -20,9 +21,6 @@ internal static class ProbeChecks
         new([Probes, "heap.radius", "heap.height"], OutsideTheHeap),
     ];
 
-    /// <summary>Whether a channel is measured inside the heap.</summary>
-    private static bool InHeap(Channel channel) => channel <= Channel.HeapEdge;
-
     private static IEnumerable<Finding> Twice(
         PileSettings settings, Func<ProbeFit, string?> mark, string key, string allowed)
     {
@@ -39,17 +37,18 @@ internal static class ProbeChecks
 
     private static IEnumerable<Finding> NotPlaced(PileSettings settings, FileReading reading) =>
         from i in Indices(settings)
-        where InHeap(settings.Rig.Probes[i].Channel) && reading.LineOf($"{Probes}[{i}]") is not null
+        where ProbeFields.IsInHeap(settings.Rig.Probes[i].Channel) && reading.LineOf($"{Probes}[{i}]") is not null
         from key in PlaceKeys
         where reading.LineOf($"{Probes}[{i}].{key}") is null
         select new Finding($"{Probes}[{i}].{key}", "missing", $"the {key} at which this heap probe sits, for example \"1 m\"");
 
     private static IEnumerable<Finding> PlacedForNothing(PileSettings settings, FileReading reading) =>
         from i in Indices(settings)
-        where !InHeap(settings.Rig.Probes[i].Channel)
+        where !ProbeFields.IsInHeap(settings.Rig.Probes[i].Channel)
         from key in PlaceKeys
         let path = $"{Probes}[{i}].{key}"
         where reading.LineOf(path) is not null
+            && (key == "radius" ? settings.Rig.Probes[i].RadiusM : settings.Rig.Probes[i].HeightM) != 0
         select new Finding(path, reading.GivenAt(path)!, "heap probes only; leave it out here");
 
     private static IEnumerable<Finding> OutsideTheHeap(PileSettings settings, FileReading reading)
@@ -57,12 +56,12 @@ internal static class ProbeChecks
         foreach (int i in Indices(settings))
         {
             ProbeFit probe = settings.Rig.Probes[i];
-            if (InHeap(probe.Channel) && probe.RadiusM > settings.Heap.RadiusM)
+            if (ProbeFields.IsInHeap(probe.Channel) && probe.RadiusM > settings.Heap.RadiusM)
             {
                 yield return new Finding($"{Probes}[{i}].radius", $"{probe.RadiusM:G4} m", $"at most heap.radius, {settings.Heap.RadiusM:G4} m");
             }
 
-            if (InHeap(probe.Channel) && probe.HeightM > settings.Heap.HeightM)
+            if (ProbeFields.IsInHeap(probe.Channel) && probe.HeightM > settings.Heap.HeightM)
             {
                 yield return new Finding($"{Probes}[{i}].height", $"{probe.HeightM:G4} m", $"at most heap.height, {settings.Heap.HeightM:G4} m");
             }

@@ -21,11 +21,11 @@ internal sealed class FieldTable<T> : IEnumerable<Field<T>>
     public void Add<TSub>(string key, FieldTable<TSub> table, Func<T, TSub> get, Func<T, TSub, T> set, string doc) =>
         _fields.Add(new SectionField<T, TSub>(key, table, get, set, doc));
 
-    /// <summary>Adds a list; each item starts as <paramref name="blank"/>.</summary>
+    /// <summary>Adds a list; each item starts as <paramref name="blank"/>, and what is <paramref name="understood"/> need not be written.</summary>
     public void Add<TItem>(
-        string key, FieldTable<TItem> table, TItem blank,
+        string key, FieldTable<TItem> table, TItem blank, Func<TItem, TItem> understood,
         Func<T, IReadOnlyList<TItem>> get, Func<T, IReadOnlyList<TItem>, T> set, string doc) =>
-        _fields.Add(new ListField<T, TItem>(key, table, blank, get, set, doc));
+        _fields.Add(new ListField<T, TItem>(key, table, blank, understood, get, set, doc));
 
     /// <summary>Reads a section over <paramref name="start"/>; keys not given keep what it has.</summary>
     public T Read(T start, JsonEntry entry, string path, FileReading reading)

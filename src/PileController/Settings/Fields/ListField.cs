@@ -3,9 +3,12 @@ using PileController.Settings.Json;
 
 namespace PileController.Settings.Fields;
 
-/// <summary>A key with a list of sections. A list that is given replaces the default one as a whole.</summary>
+/// <summary>
+/// A key with a list of sections. A list that is given replaces the default one as a whole. An item starts as
+/// <paramref name="blank"/>; keys at which it is no more than <paramref name="understood"/> are left out where people read.
+/// </summary>
 internal sealed class ListField<TOwner, TItem>(
-    string key, FieldTable<TItem> table, TItem blank,
+    string key, FieldTable<TItem> table, TItem blank, Func<TItem, TItem> understood,
     Func<TOwner, IReadOnlyList<TItem>> get, Func<TOwner, IReadOnlyList<TItem>, TOwner> set, string doc)
     : Field<TOwner>(key, doc)
 {
@@ -52,7 +55,7 @@ internal sealed class ListField<TOwner, TItem>(
 
         foreach (TItem item in get(owner))
         {
-            text.Item(w => table.WriteDifference(w, item, blank));
+            text.Item(w => table.WriteDifference(w, item, understood(item)));
         }
 
         text.Close(']');

@@ -30,6 +30,21 @@ internal static class JsonEntryReader
         return root;
     }
 
+    /// <summary>The text of a string or key.</summary>
+    private static string TextOf(ref Utf8JsonReader reader, LineCounter lines)
+    {
+        try
+        {
+            return reader.GetString()!;
+        }
+        catch (InvalidOperationException halfLetter)
+        {
+            int line = lines.LineAt(reader.TokenStartIndex);
+            throw new JsonException(
+                "A text with half of a two-part \\u letter.", null, line - 1, lines.ColumnAt(reader.TokenStartIndex) - 1, halfLetter);
+        }
+    }
+
     private static JsonEntry ReadValue(ref Utf8JsonReader reader, LineCounter lines)
     {
         int line = lines.LineAt(reader.TokenStartIndex);
@@ -40,7 +55,7 @@ internal static class JsonEntryReader
             case JsonTokenType.StartArray:
                 return new(JsonValueKind.Array, line, "a list", "", [], ReadItems(ref reader, lines));
             case JsonTokenType.String:
-                string text = reader.GetString()!;
+                string text = TextOf(ref reader, lines);
                 return new(JsonValueKind.String, line, $"\"{text}\"", text, [], []);
             case JsonTokenType.Number:
                 string digits = Encoding.UTF8.GetString(reader.ValueSpan);
@@ -59,7 +74,7 @@ internal static class JsonEntryReader
         List<JsonMember> members = [];
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
-            string key = reader.GetString()!;
+            string key = TextOf(ref reader, lines);
             int line = lines.LineAt(reader.TokenStartIndex);
             reader.Read();
             members.Add(new(key, line, ReadValue(ref reader, lines)));

@@ -23,4 +23,7 @@ internal sealed class LineCounter
         int found = _starts.BinarySearch(position);
         return found >= 0 ? found + 1 : ~found;
     }
+
+    /// <summary>The place of a byte in its line, from 1.</summary>
+    public long ColumnAt(long position) => position - _starts[LineAt(position) - 1] + 1;
 }

@@ -8,6 +8,9 @@ namespace PileController.Settings.Tables;
 /// <summary>One item of "rig.faults".</summary>
 internal static class FaultFields
 {
+    /// <summary>What an item starts as before its kind is read.</summary>
+    public static readonly Fault Blank = new(FaultKind.Open);
+
     public static readonly FieldTable<Fault> Table = new()
     {
         { "kind", WordOf<FaultKind>(), f => f.Kind, (f, v) => f with { Kind = v }, "What goes wrong.", true },

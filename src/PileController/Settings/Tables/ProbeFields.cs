@@ -21,6 +21,14 @@ internal static partial class ProbeFields
         { "offset", Kelvin(-5, 5), p => p.OffsetKelvin, (p, v) => p with { OffsetKelvin = v }, "Calibration: added to what the probe says." },
     };
 
+    /// <summary>What need not be written of a probe: the place of a heap probe always must be.</summary>
+    public static ProbeFit Understood(ProbeFit probe) =>
+        IsInHeap(probe.Channel) ? Blank with { RadiusM = -1, HeightM = -1 } : Blank;
+
+    /// <summary>Whether a channel is measured inside the heap.</summary>
+    public static bool IsInHeap(Channel channel) =>
+        channel is Channel.HeapCore or Channel.HeapMiddle or Channel.HeapTurns or Channel.HeapEdge;
+
     [GeneratedRegex("^28-[0-9a-f]{12}\\z")]
     private static partial Regex OneWireAddress();
 }
