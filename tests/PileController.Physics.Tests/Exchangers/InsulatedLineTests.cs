@@ -1,0 +1,33 @@
+using PileController.Physics.Exchangers;
+
+namespace PileController.Physics.Tests.Exchangers;
+
+public class InsulatedLineTests
+{
+    private static readonly InsulatedLine Line = new(0.012065, 0.015875, 0.41, 0.02, 0.035, 20);
+
+    [Fact]
+    public void TimeToFreezing_InHardFrost_IsCapacityTimesResistanceTimesTheLogarithm()
+    {
+        // By hand: bore 1.1433e-4 m² × 999.7 kg/m³ × 4202 J/(kg·K) + wall 8.361e-5 m² × 2.16e6 J/(m³·K) = 660.8 J/(m·K);
+        // layers 0.1065 + 5.718 + film 0.2848 = 6.110 m·K/W; ln(20/10) = 0.6931.
+        Assert.Equal(660.8 * 6.110 * 0.69315, Line.SecondsToFreezing(10, -10), 10.0);
+    }
+
+    [Fact]
+    public void TimeToFreezing_WithoutFrost_IsForever() => Assert.Equal(double.PositiveInfinity, Line.SecondsToFreezing(10, 0));
+
+    [Fact]
+    public void TimeToFreezing_OfWaterAtFreezing_IsNone() => Assert.Equal(0, Line.SecondsToFreezing(0, -5));
+
+    [Fact]
+    public void TimeToFreezing_WithMoreInsulation_IsLonger() =>
+        Assert.True((Line with { InsulationM = 0.03 }).SecondsToFreezing(10, -10) > Line.SecondsToFreezing(10, -10));
+
+    [Fact]
+    public void Loss_ThroughAllLayers_LeavesBySurfaceFilm()
+    {
+        double surfaceC = Line.SurfaceC(50, -5);
+        Assert.Equal(Line.LossWPerM(50, -5), (surfaceC + 5) * 20 * Math.PI * (0.015875 + 0.04), 1e-9);
+    }
+}
