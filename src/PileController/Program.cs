@@ -1,1 +1,3 @@
-if (args is ["check", "--defaults"]) Console.Write(PileController.Settings.SettingsFile.Explain(PileController.Settings.PileSettings.AlderBank));
+using PileController.Commands;
+
+return await CommandTree.RunAsync(args, Console.Out, Console.Error);
