@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 
 namespace PileController.Tests.Commands;
@@ -31,9 +32,9 @@ public class CalcTests
     [InlineData("wetBulbC", 3.92667433781955, 0.004, "calc", "air", "--temp", "7 °C", "--humidity", "61", "--pressure", "100 kPa", "--json")]
 
     // IAPWS-IF97 by python3-iapws 1.5.2: 1 US gal/min from 10 to 60 °C metered at the 10 °C side carries 13.188 kW;
-    // metered at the 60 °C side the heat-capacity rate is 259.459/264.601 of it.
+    // metered at the 60 °C side the same litres weigh 983.1751 kg/m³ instead of 999.6537 kg/m³.
     [InlineData("drawWatts", 13_188, 14, "calc", "draw", "--flow", "1 gal/min", "--supply", "140 °F", "--return", "50 °F", "--json")]
-    [InlineData("drawWatts", 13_188 * 259.459 / 264.601, 26, "calc", "draw", "--flow", "1 gal/min", "--supply", "140 °F", "--return", "50 °F", "--meter", "supply", "--json")]
+    [InlineData("drawWatts", 13_188 * 983.1751 / 999.6537, 14, "calc", "draw", "--flow", "1 gal/min", "--supply", "140 °F", "--return", "50 °F", "--meter", "supply", "--json")]
 
     // The same with 1 BTU/h = 0.293071070172 W (GNU units).
     [InlineData("drawBtuPerHour", 13_188 / 0.293071070172, 48, "calc", "draw", "--flow", "1 gal/min", "--supply", "60 °C", "--return", "10 °C", "--json")]
@@ -50,12 +51,45 @@ public class CalcTests
     [Theory]
     [InlineData("densityKgPerM3,specificHeatJPerKgK,enthalpyJPerKg,viscosityPaS,conductivityWPerMK", "calc", "water", "--temp", "40 °C", "--json")]
     [InlineData("saturationPressurePa,humidityRatioKgPerKg,enthalpyJPerKgDryAir,specificVolumeM3PerKg,dewPointC,wetBulbC", "calc", "air", "--temp", "55 °C", "--humidity", "100", "--json")]
+    [InlineData("sunrise,solarNoon,sunset,noonElevationDegrees", "calc", "sun", "--latitude", "39.74", "--longitude", "-105.18", "--date", "2003-10-17", "--utc-offset", "-7", "--json")]
     [InlineData("drawWatts,drawBtuPerHour", "calc", "draw", "--flow", "4 L/min", "--supply", "55 °C", "--return", "50 °C", "--json")]
     public async Task Calc_ForMachines_HasTheAgreedKeys(string keys, params string[] args)
     {
         CommandLine run = await CommandLine.RunAsync(args);
         using JsonDocument answer = JsonDocument.Parse(run.Output);
         Assert.Equal(keys, string.Join(',', answer.RootElement.EnumerateObject().Select(p => p.Name)));
+    }
+
+    [Theory]
+
+    // Golden, Colorado (39.742476 N, 105.1786 W), UTC-7, by NREL's Solar Position Algorithm as asserted in pvlib's tests.
+    [InlineData("2015-01-02", "-7", "sunrise", "07:21:55", 60)]
+    [InlineData("2015-01-02", "-7", "solarNoon", "12:04:45", 10)]
+    [InlineData("2015-01-02", "-7", "sunset", "16:47:43", 60)]
+    [InlineData("2015-08-02", "-07:00", "sunrise", "05:00:27", 60)]
+    [InlineData("2015-08-02", "-07:00", "solarNoon", "12:06:58", 10)]
+
+    // Published under the UTC date 2015-08-02 (02:13:58), which is the evening of the first by local date.
+    [InlineData("2015-08-01", "-07:00", "sunset", "19:13:58", 60)]
+    public async Task CalcSun_OfAPublishedDay_GivesItsTimes(string date, string offset, string key, string published, double seconds)
+    {
+        CommandLine run = await CommandLine.RunAsync(
+            "calc", "sun", "--latitude", "39.742476", "--longitude", "-105.1786", "--date", date, "--utc-offset", offset, "--json");
+
+        Assert.Equal(0, run.ExitCode);
+        using JsonDocument answer = JsonDocument.Parse(run.Output);
+        string computed = answer.RootElement.GetProperty(key).GetString()!;
+        Assert.Equal(SecondsOf(published), SecondsOf(computed), seconds);
+    }
+
+    [Fact]
+    public async Task CalcSun_InPolarNight_SaysThatTheSunDoesNotRise()
+    {
+        string[] args = ["calc", "sun", "--latitude", "80", "--longitude", "0", "--date", "2015-12-21"];
+        Assert.Contains("the sun does not rise", (await CommandLine.RunAsync(args)).Output, StringComparison.Ordinal);
+
+        using JsonDocument answer = JsonDocument.Parse((await CommandLine.RunAsync([.. args, "--json"])).Output);
+        Assert.Equal(JsonValueKind.Null, answer.RootElement.GetProperty("sunrise").ValueKind);
     }
 
     [Fact]
@@ -75,4 +109,6 @@ public class CalcTests
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("a lower --temp or --humidity", run.Error, StringComparison.Ordinal);
     }
+
+    private static double SecondsOf(string clock) => TimeSpan.Parse(clock, CultureInfo.InvariantCulture).TotalSeconds;
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using PileController.Commands;
 
 namespace PileController.Tests.Commands;
@@ -20,13 +21,13 @@ public class HelpTests
 
     [Theory]
     [MemberData(nameof(Commands))]
-    public async Task Help_ExampleOfACalculation_Works(string path)
+    public async Task Help_ExampleOfEveryCommand_Works(string path)
     {
         CommandLine help = await CommandLine.RunAsync([.. path.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]);
         string example = help.Output[help.Output.IndexOf("Example:", StringComparison.Ordinal)..].Split('\n')[1].Trim();
-        string[] args = [.. System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(example).Skip(1)];
+        string[] args = [.. CommandLineParser.SplitCommandLine(example).Skip(1)];
 
-        if (args[0] == "calc")
+        if (args is ["calc", ..])
         {
             Assert.Equal(0, (await CommandLine.RunAsync(args)).ExitCode);
         }

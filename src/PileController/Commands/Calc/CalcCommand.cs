@@ -9,6 +9,6 @@ internal static class CalcCommand
     public static Command Create() =>
         new PileCommand("calc", "Works out water, air, draw or sun by itself.", "PileController calc water --temp \"40 °C\"")
         {
-            CalcWater.Create(), CalcAir.Create(), CalcDraw.Create(),
+            CalcWater.Create(), CalcAir.Create(), CalcDraw.Create(), CalcSun.Create(),
         };
 }

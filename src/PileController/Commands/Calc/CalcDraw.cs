@@ -17,8 +17,9 @@ internal static class CalcDraw
     private static readonly Option<double> Return = Ask.Quantity(
         "--return", "Water coming back to the heap.", "°C", Dimension.Temperature, Water.LowestC, Water.HighestC).Needed();
 
-    private static readonly Option<bool> MeterInSupply = Ask.Word(
-        "--meter", "Line in which the flow meter sits, return unless given.", ("return", false), ("supply", true)).Unless(false);
+    private static readonly Option<MeterLine> Meter = Ask.Word(
+        "--meter", "Line in which the flow meter sits, return unless given.",
+        ("return", MeterLine.Return), ("supply", MeterLine.Supply)).Unless(MeterLine.Return);
 
     private static readonly Option<bool> Json = Ask.Json();
 
@@ -28,7 +29,7 @@ internal static class CalcDraw
             "draw", "Heat drawn by a flow of water, the meter in the return line unless told otherwise.",
             "PileController calc draw --flow \"1 gal/min\" --supply \"140 °F\" --return \"50 °F\"")
         {
-            Flow, Supply, Return, MeterInSupply, Json,
+            Flow, Supply, Return, Meter, Json,
         };
         command.SetAction(Run);
         return command;
@@ -39,7 +40,7 @@ internal static class CalcDraw
         double flow = parse.GetRequiredValue(Flow);
         double supply = parse.GetRequiredValue(Supply);
         double back = parse.GetRequiredValue(Return);
-        bool inSupply = parse.GetValue(MeterInSupply);
+        bool inSupply = parse.GetValue(Meter) == MeterLine.Supply;
         double watts = Water.DrawWatts(flow, inSupply ? supply : back, supply, back);
         double btuPerHour = Conversion.Of(
             watts, UnitTable.Of("W", Dimension.Power), UnitTable.Of("BTU/h", Dimension.Power));

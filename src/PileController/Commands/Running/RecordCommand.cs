@@ -7,5 +7,5 @@ namespace PileController.Commands.Running;
 internal static class RecordCommand
 {
     public static Command Create() =>
-        new PileCommand("record", "Reads, checks and replays the record.", "PileController record decisions --data data");
+        new PileCommand("record", "Reads, checks and replays the record.", "PileController record");
 }

@@ -7,5 +7,5 @@ namespace PileController.Commands.Running;
 internal static class ServeCommand
 {
     public static Command Create() =>
-        new PileCommand("serve", "Runs the controller and its page; the simulated demo when no settings are given.", "PileController serve --settings pile.json --data data");
+        new PileCommand("serve", "Runs the controller and its page; the simulated demo when no settings are given.", "PileController serve");
 }

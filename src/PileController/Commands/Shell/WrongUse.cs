@@ -32,7 +32,7 @@ internal static class WrongUse
             }
         }
 
-        Option[] missing = [.. command.Options.Where(o => o.Required && parse.GetResult(o) is null)];
+        Option[] missing = [.. command.Options.Where(o => o.Required && parse.GetResult(o) is not { Implicit: false })];
         foreach (Option option in missing)
         {
             yield return $"{option.Name} is missing; allowed: {option.Description}";
