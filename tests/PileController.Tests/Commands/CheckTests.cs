@@ -52,11 +52,15 @@ public sealed class CheckTests : IDisposable
         Assert.Equal(1, fault.GetProperty("line").GetInt32());
     }
 
-    [Fact]
-    public async Task Check_AskedForDefaults_PrintsAFileItAccepts()
+    [Theory]
+    [InlineData("check", "--defaults")]
+    [InlineData("check", "--defaults", "--json")]
+    public async Task Check_AskedForDefaults_PrintsAFileItAccepts(params string[] args)
     {
-        CommandLine run = await CommandLine.RunAsync("check", "--defaults");
+        CommandLine run = await CommandLine.RunAsync(args);
         Assert.Equal(0, run.ExitCode);
-        Assert.Empty(SettingsFile.Parse(run.Output).Faults);
+        SettingsResult read = SettingsFile.Parse(run.Output);
+        Assert.Empty(read.Faults);
+        Assert.Equal(PileSettings.AlderBank.Fingerprint(), read.Settings.Fingerprint());
     }
 }

@@ -47,6 +47,7 @@ public class AlderBankTests
     [Theory]
     [InlineData("{}")]
     [InlineData("// nothing but a comment\n{ /* here too */ }")]
+    [InlineData("{ \"heap\": { \"height\": \"200 cm\", \"moisture\": \"55 %\" }, \"control\": { \"floor\": \"113 °F\", \"lookAhead\": \"2 d\" } }")]
     [InlineData("\ufeff{ \"site\": { \"name\": \"Alder Bank\", }, }")]
     public void AlderBank_AFileThatSaysNothingElse_IsTheDefaults(string text)
     {

@@ -156,6 +156,14 @@ public class BadSettingsTests
             faults.Select(f => (f.Path, f.Line!.Value)));
     }
 
+    [Fact]
+    public void Settings_WithAFaultyValue_DoNotAccuseTheOthersOfItsDefault()
+    {
+        // 40 t would be too much for the default radius, which stands in for the faulty one.
+        SettingsFault fault = Assert.Single(SettingsFile.Parse("""{ "heap": { "radius": "60 m", "wetMass": "40 t" } }""").Faults);
+        Assert.Equal("heap.radius", fault.Path);
+    }
+
     [Theory]
     [InlineData("", 1)]
     [InlineData("{ \"heap\": { ", 1)]

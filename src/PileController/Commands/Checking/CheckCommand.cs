@@ -42,7 +42,9 @@ internal static class CheckCommand
         TextWriter output = parse.InvocationConfiguration.Output;
         if (parse.GetValue(Defaults))
         {
-            output.Write(SettingsFile.Explain(PileSettings.AlderBank));
+            output.Write(parse.GetValue(Json)
+                ? PileSettings.AlderBank.CanonicalJson() + Environment.NewLine
+                : SettingsFile.Explain(PileSettings.AlderBank));
             return ExitCodes.Done;
         }
 

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using PileController.Settings;
 
-namespace PileController.Commands.Checking;
+namespace PileController.Commands.Shell;
 
 /// <summary>Reads the settings file a command was given.</summary>
 internal static class SettingsSource
