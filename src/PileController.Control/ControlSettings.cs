@@ -61,11 +61,11 @@ public sealed record ControlSettings
     /// <summary>Hours before the day begins at which the pre-warm starts, 0 to 6.</summary>
     public double PreWarmHours { get; init; } = 1;
 
+    /// <summary>Heap temperature above which heat is given for comfort, not only against frost, K above the floor (0 to 20).</summary>
+    public double ComfortReserveKelvin { get; init; } = 7;
+
     /// <summary>Heat capacity of the heap, J/K, as told to the controller.</summary>
     public double HeapHeatCapacityJPerK { get; init; } = 2.6e7;
-
-    /// <summary>Loss of the heap to the outside, W/K, as told.</summary>
-    public double HeapLossWPerK { get; init; } = 25;
 
     /// <summary>Conductance from the bed at the turns to the water, W/K, as told.</summary>
     public double CoilWPerK { get; init; } = 80;
@@ -118,27 +118,49 @@ public sealed record ControlSettings
     /// <summary>Cut-out baseline: water draw may begin again above this at the turns, °C.</summary>
     public double CutoutOnC { get; init; } = 45;
 
+    /// <summary>Where the heap's probes sit.</summary>
+    public HeapProbePlaces Places { get; init; } = new();
+
     /// <summary>Limits of the interlocks.</summary>
     public InterlockLimits Limits { get; init; } = new();
+}
+
+/// <summary>Where the heap's probes sit, as distances from its axis, and how wide the heap is, m.</summary>
+public sealed record HeapProbePlaces
+{
+    /// <summary>Probe at the core, m.</summary>
+    public double CoreM { get; init; } = 0.45;
+
+    /// <summary>Probe half way to the turns, m.</summary>
+    public double MiddleM { get; init; } = 0.75;
+
+    /// <summary>Probe at the turns, m.</summary>
+    public double TurnsM { get; init; } = 1.0;
+
+    /// <summary>Probe near the outer face, m.</summary>
+    public double EdgeM { get; init; } = 1.6;
+
+    /// <summary>Radius of the heap, m.</summary>
+    public double RadiusM { get; init; } = 1.9;
 }
 
 /// <summary>Limits of the interlocks.</summary>
 public sealed record InterlockLimits
 {
     /// <summary>Line water below which frost is guarded against, °C.</summary>
-    public double LineFrostC { get; init; } = 3;
+    public double LineFrostC { get; init; } = 2.5;
 
     /// <summary>Heap temperature of the fire watch, °C.</summary>
     public double HeapFireC { get; init; } = 80;
 
     /// <summary>Supply to the house above which water is held back (scald), °C.</summary>
-    public double SupplyMostC { get; init; } = 60;
+    public double SupplyMostC { get; init; } = 75;
 
     /// <summary>House air above which all draw is held back, °C.</summary>
     public double HouseMostC { get; init; } = 32;
 
     /// <summary>Battery voltage below which the blower is held off, V.</summary>
-    public double BatteryLowV { get; init; } = 11.8;
+    public double BatteryLowV { get; init; } = 11.6;
 
     /// <summary>Battery voltage below which all but frost guard is held off, V.</summary>
     public double BatteryEmptyV { get; init; } = 11.2;

@@ -1,11 +1,20 @@
+using PileController.Control.Allocation;
 using PileController.Control.Decisions;
+using PileController.Control.Estimation;
+using PileController.Control.Interlocks;
+using PileController.Control.Metering;
+using PileController.Control.Modes;
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 
 namespace PileController.Control;
 
 /// <summary>The controller: one pure step.</summary>
 public static class Controller
 {
+    private const double MostTickSeconds = 120;
+    private const long TellCurbMilliseconds = 15 * 60_000;
+
     /// <summary>
     /// Decides one tick. A pure function of its arguments: no clock, no input or output, no randomness; the same
     /// arguments give the same bits.
@@ -18,31 +27,139 @@ public static class Controller
     public static (Decision Decision, Memory Memory) Step(
         ControlSettings settings, Memory memory, RigReadings readings, IReadOnlyList<Command> commands, Instant at)
     {
+        long now = at.MonotonicMilliseconds;
+        bool first = memory.LastMonotonicMilliseconds < 0;
+        double seconds = first ? 0 : Math.Clamp((now - memory.LastMonotonicMilliseconds) * 0.001, 0, MostTickSeconds);
+        (RigReadings sound, ProbeMemory[] probes) = Validation.Check(readings, memory.Probes, now);
+        MeteredDraw draw = DrawMeter.Of(settings, sound, memory.Outputs);
+        Totals totals = Totaliser.Add(memory.Totals, settings, draw, sound, memory.Outputs, seconds);
+        (HeapEstimate estimate, EstimatorMemory estimator) = Estimator.Step(
+            settings, memory.Estimator, sound, draw.WaterWatts + draw.AirWatts, seconds, at);
+
+        HandRule.Result asked = HandRule.Apply(memory.Hands, memory.Interlocks, memory.Servicing, commands, now);
+        Span<double> signals = stackalloc double[Signals.Count];
+        Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
+        (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
+            InterlockRule.Judge(settings, signals, asked.Interlocks, now);
+
+        double outside = estimator.OutsideC;
+        // Without a house probe the house is taken to stand at its minimum: the want is reckoned from the air outside.
+        double house = sound.TryGet(Channel.House, out double houseC) ? houseC : settings.HouseMinimumC;
+        Reach reach = Reach.Of(settings, sound, estimate, house);
+        Grant grant = settings.Policy == DrawPolicy.Means
+            ? MeansPolicy.Decide(settings, estimate, estimator.BodyC, reach, house, outside, at.LocalHour)
+            : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
+        grant = Withhold(grant, effect);
+
+        (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, seconds, now);
+        bool flows = sound.TryGet(Channel.Flow, out double flow)
+            ? flow >= settings.Limits.NoFlowLitresPerMinute
+            : memory.Outputs.PumpDuty > 0;
+        long flowSince = !flows ? -1 : memory.FlowSinceMonotonicMilliseconds >= 0 ? memory.FlowSinceMonotonicMilliseconds : now;
+        bool proven = flowSince >= 0 && now - flowSince >= settings.PrimeSeconds * 1000;
+        Trigger trigger = ModeRule.Trigger(
+            memory.Mode, new ModeRule.Facts(
+                effect.Tripped, asked.Servicing, ModeRule.HeldByHand(asked.Hands), effect.GuardFrost, grant.FloorNear && estimate.Lit,
+                grant.Recovered, wish.PumpDuty > 0, wish.BlowerDuty > 0, memory.Outputs.PumpDuty > 0, proven));
+        Mode mode = ModeTable.After(memory.Mode, trigger);
+        Outputs outputs = OutputRule.Of(settings, mode, wish, asked.Hands, effect, memory.Outputs);
+        regulators = OutputRule.Remember(regulators, memory.Regulators, outputs, now);
+
+        Curb curb = CurbRule.Of(mode, grant, outputs, effect);
+        DecisionKinds kinds = asked.Kinds | Kinds(memory, mode, verdicts, probes, first);
+        bool tell = curb != memory.ToldCurb && now - memory.ToldCurbAtMonotonicMilliseconds >= TellCurbMilliseconds;
+        kinds |= tell ? DecisionKinds.Curb : DecisionKinds.Steady;
+        long modeSince = mode == memory.Mode && !first ? memory.ModeSinceMonotonicMilliseconds : now;
+
         Decision decision = new()
         {
             Sequence = memory.Sequence + 1,
             At = at,
-            Readings = readings,
-            Estimate = default,
-            Mode = memory.Mode,
+            Readings = sound,
+            Estimate = estimate,
+            Mode = mode,
             ModeBefore = memory.Mode,
-            ModeSinceMonotonicMilliseconds = 0,
-            Kinds = DecisionKinds.Steady,
-            WantWatts = 0,
-            MeansWatts = 0,
-            GrantWatts = 0,
-            WaterGrantWatts = 0,
-            AirGrantWatts = 0,
-            Curb = Curb.NoWant,
-            HouseSetPointCelsius = settings.HouseNightC,
-            Draw = default,
-            Totals = memory.Totals,
-            Verdicts = [],
-            FirstActing = -1,
-            Hands = [],
-            Outputs = Outputs.Safe,
-            Note = null,
+            ModeSinceMonotonicMilliseconds = modeSince,
+            Kinds = kinds,
+            WantWatts = grant.WantW,
+            MeansWatts = grant.MeansW,
+            GrantWatts = grant.TotalW,
+            WaterGrantWatts = grant.WaterW,
+            AirGrantWatts = grant.AirW,
+            Curb = curb,
+            HouseSetPointCelsius = grant.SetPointC,
+            Draw = draw,
+            Totals = totals,
+            Verdicts = verdicts,
+            FirstActing = effect.First,
+            Hands = asked.Hands,
+            Outputs = outputs,
+            Note = asked.Note,
         };
-        return (decision, memory with { Sequence = decision.Sequence });
+        Memory next = new()
+        {
+            Sequence = decision.Sequence,
+            LastMonotonicMilliseconds = now,
+            Mode = mode,
+            ModeSinceMonotonicMilliseconds = modeSince,
+            Totals = totals,
+            Probes = probes,
+            Estimator = estimator,
+            Regulators = regulators,
+            Interlocks = interlocks,
+            Hands = asked.Hands,
+            Servicing = asked.Servicing,
+            FlowSinceMonotonicMilliseconds = flowSince,
+            ToldCurb = tell ? curb : memory.ToldCurb,
+            ToldCurbAtMonotonicMilliseconds = tell ? now : memory.ToldCurbAtMonotonicMilliseconds,
+            Outputs = outputs,
+        };
+        return (decision, next);
+    }
+
+    private static Grant Withhold(in Grant grant, in InterlockRule.Effect effect)
+    {
+        double water = effect.HoldWater || effect.Tripped ? 0 : grant.WaterW;
+        double air = effect.HoldAir || effect.Tripped ? 0 : grant.AirW;
+        return grant with { WaterW = water, AirW = air };
+    }
+
+    private static (Outputs Wish, RegulatorMemory Memory) Regulate(
+        ControlSettings settings, Memory memory, in Grant grant, in MeteredDraw draw, double seconds, long now)
+    {
+        if (grant.OnOff)
+        {
+            RegulatorMemory kept = memory.Regulators with { ThermostatOn = grant.ThermostatOn, CutOut = grant.CutOut };
+            return (new Outputs(grant.WaterW > 0 ? 1 : 0, grant.WaterW > 0 ? 1 : 0, 0, false), kept);
+        }
+
+        (double pump, RegulatorMemory next) = PumpRegulator.Step(
+            settings, memory.Regulators, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, seconds, now);
+        double blower = BlowerRegulator.Step(settings, memory.Regulators, grant.AirW, grant.AirReachW, seconds, now);
+        return (new Outputs(pump, pump > 0 ? 1 : 0, blower, false), next);
+    }
+
+    private static DecisionKinds Kinds(Memory memory, Mode mode, Verdict[] verdicts, ProbeMemory[] probes, bool first)
+    {
+        DecisionKinds kinds = first ? DecisionKinds.Start : DecisionKinds.Steady;
+        kinds |= mode != memory.Mode ? DecisionKinds.Mode : DecisionKinds.Steady;
+        for (int i = 0; i < verdicts.Length; i++)
+        {
+            bool acts = verdicts[i] is Verdict.Acting or Verdict.Latched;
+            bool acted = memory.Interlocks[i].Acting || memory.Interlocks[i].Latched;
+            if (acts != acted)
+            {
+                kinds |= InterlockTable.All[i].Action == InterlockAction.Trip && acts ? DecisionKinds.Trip : DecisionKinds.Warning;
+            }
+        }
+
+        for (int i = 0; i < probes.Length && !first; i++)
+        {
+            kinds |= (probes[i].Quality == ReadingQuality.Good) != (memory.Probes[i].Quality == ReadingQuality.Good)
+                ? DecisionKinds.Probe
+                : DecisionKinds.Steady;
+        }
+
+        return kinds;
     }
 }

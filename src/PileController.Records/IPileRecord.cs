@@ -10,8 +10,9 @@ namespace PileController.Records;
 /// <param name="Commands">The commands that took effect at this tick.</param>
 /// <param name="MemoryBefore">What the tick was given from the one before.</param>
 /// <param name="Decision">What was decided.</param>
+/// <param name="MemoryAfter">What the tick handed on to the one after.</param>
 public sealed record TickEntry(
-    RigReadings Raw, IReadOnlyList<Command> Commands, Memory MemoryBefore, Decision Decision);
+    RigReadings Raw, IReadOnlyList<Command> Commands, Memory MemoryBefore, Decision Decision, Memory MemoryAfter);
 
 /// <summary>One point of a down-sampled series. A bucket without a good reading is a gap: its numbers are null.</summary>
 /// <param name="UtcMilliseconds">Start of the bucket.</param>
@@ -21,10 +22,12 @@ public sealed record TickEntry(
 /// <param name="Count">How many good values.</param>
 public readonly record struct SeriesPoint(long UtcMilliseconds, double? Least, double? Mean, double? Most, int Count);
 
-/// <summary>One decision worth a line of its own.</summary>
+/// <summary>
+/// One decision worth a line of its own. <c>HouseCelsius</c> is null when the house probe could not be believed.
+/// </summary>
 public sealed record DecisionLine(
     long Sequence, long UtcMilliseconds, DecisionKinds Kinds, Mode Mode, Curb Curb, double WantWatts, double MeansWatts,
-    double GrantWatts, double WaterWatts, double ActiveZoneCelsius, double HouseCelsius, string Why, string? Note);
+    double GrantWatts, double WaterWatts, double ActiveZoneCelsius, double? HouseCelsius, string Why, string? Note);
 
 /// <summary>How the record is.</summary>
 /// <param name="Accepting">Ticks are being written.</param>
@@ -43,7 +46,8 @@ public interface IPileRecord : IAsyncDisposable
     /// <summary>Hands over one tick. False when it had to be dropped (counted in <see cref="Health"/>).</summary>
     bool TryAppend(TickEntry tick);
 
-    /// <summary>Waits until all that was handed over so far is safe on the disk (or known to be lost).</summary>
+    /// <summary>Waits until all that was handed over so far is safe on the disk.</summary>
+    /// <exception cref="IOException">The store fails now; what could not be written is kept and tried again.</exception>
     Task FlushAsync(CancellationToken cancellation);
 
     /// <summary>How the record is.</summary>

@@ -62,4 +62,10 @@ public sealed record HardwareSettings
 
     /// <summary>True when a low line switches the load on.</summary>
     public bool ActiveLow { get; init; }
+
+    /// <summary>
+    /// Period in which a duty is shared out between on and off, s: 10 to 40 in whole seconds behind a solid-state
+    /// gate; 0 behind a relay, which is then on from half duty up and off below a quarter.
+    /// </summary>
+    public double DutyPeriodSeconds { get; init; } = 20;
 }

@@ -8,8 +8,12 @@ namespace PileController.Control.Readings;
 /// <param name="Least">Smallest value a sound probe reports.</param>
 /// <param name="Most">Largest value a sound probe reports.</param>
 /// <param name="FastestPerSecond">Fastest believable change, units per second; a quicker one is marked.</param>
+/// <param name="StuckAfterMilliseconds">
+/// A live probe's last digit moves at least once in this time, ms; 0 where a constant value is normal.
+/// </param>
 public sealed record ChannelInfo(
-    Channel Channel, string Name, string Unit, double Quantum, double Least, double Most, double FastestPerSecond);
+    Channel Channel, string Name, string Unit, double Quantum, double Least, double Most, double FastestPerSecond,
+    long StuckAfterMilliseconds);
 
 /// <summary>The table of all channels, in the order of <see cref="Channel"/>.</summary>
 public static class ChannelTable
@@ -17,27 +21,29 @@ public static class ChannelTable
     /// <summary>How many channels there are.</summary>
     public const int Count = 18;
 
+    private const long Hour = 3_600_000;
+
     private static readonly ChannelInfo[] Rows =
     [
         // Heap temperatures move by hundredths of a kelvin a minute; a jump is a fault of the probe.
-        new(Channel.HeapCore, "heapCore", "°C", 1.0 / 16, -30, 95, 0.05),
-        new(Channel.HeapMiddle, "heapMiddle", "°C", 1.0 / 16, -30, 95, 0.05),
-        new(Channel.HeapTurns, "heapTurns", "°C", 1.0 / 16, -30, 95, 0.2),
-        new(Channel.HeapEdge, "heapEdge", "°C", 1.0 / 16, -40, 95, 0.05),
-        new(Channel.Supply, "supply", "°C", 1.0 / 16, -30, 95, 3),
-        new(Channel.Return, "return", "°C", 1.0 / 16, -30, 95, 3),
-        new(Channel.House, "house", "°C", 1.0 / 16, -40, 70, 0.5),
-        new(Channel.Floor, "floor", "°C", 1.0 / 16, -30, 60, 0.1),
-        new(Channel.Tank, "tank", "°C", 1.0 / 16, -10, 95, 0.5),
-        new(Channel.Outside, "outside", "°C", 1.0 / 16, -50, 55, 0.5),
-        new(Channel.DuctAir, "ductAir", "°C", 1.0 / 16, -40, 95, 3),
-        new(Channel.Sun, "sun", "W/m²", 1, 0, 1500, double.PositiveInfinity),
-        new(Channel.Flow, "flow", "L/min", 1.0 / 64, 0, 60, double.PositiveInfinity),
-        new(Channel.PumpPower, "pumpPower", "W", 1.0 / 8, 0, 500, double.PositiveInfinity),
-        new(Channel.BlowerPower, "blowerPower", "W", 1.0 / 8, 0, 500, double.PositiveInfinity),
-        new(Channel.Battery, "battery", "V", 1.0 / 128, 0, 60, double.PositiveInfinity),
-        new(Channel.Leak, "leak", "", 1, 0, 1, double.PositiveInfinity),
-        new(Channel.Level, "level", "", 1, 0, 1, double.PositiveInfinity),
+        new(Channel.HeapCore, "heapCore", "°C", 1.0 / 16, -30, 95, 0.05, 3 * Hour),
+        new(Channel.HeapMiddle, "heapMiddle", "°C", 1.0 / 16, -30, 95, 0.05, 3 * Hour),
+        new(Channel.HeapTurns, "heapTurns", "°C", 1.0 / 16, -30, 95, 0.2, 3 * Hour),
+        new(Channel.HeapEdge, "heapEdge", "°C", 1.0 / 16, -40, 95, 0.05, 3 * Hour),
+        new(Channel.Supply, "supply", "°C", 1.0 / 16, -30, 95, 3, 2 * Hour),
+        new(Channel.Return, "return", "°C", 1.0 / 16, -30, 95, 3, 2 * Hour),
+        new(Channel.House, "house", "°C", 1.0 / 16, -40, 70, 0.5, 2 * Hour),
+        new(Channel.Floor, "floor", "°C", 1.0 / 16, -30, 60, 0.1, 2 * Hour),
+        new(Channel.Tank, "tank", "°C", 1.0 / 16, -10, 95, 0.5, 2 * Hour),
+        new(Channel.Outside, "outside", "°C", 1.0 / 16, -50, 55, 0.5, 2 * Hour),
+        new(Channel.DuctAir, "ductAir", "°C", 1.0 / 16, -40, 95, 3, 2 * Hour),
+        new(Channel.Sun, "sun", "W/m²", 1, 0, 1500, double.PositiveInfinity, 0),
+        new(Channel.Flow, "flow", "L/min", 1.0 / 64, 0, 60, double.PositiveInfinity, 0),
+        new(Channel.PumpPower, "pumpPower", "W", 1.0 / 8, 0, 500, double.PositiveInfinity, 0),
+        new(Channel.BlowerPower, "blowerPower", "W", 1.0 / 8, 0, 500, double.PositiveInfinity, 0),
+        new(Channel.Battery, "battery", "V", 1.0 / 128, 0, 60, double.PositiveInfinity, 0),
+        new(Channel.Leak, "leak", "", 1, 0, 1, double.PositiveInfinity, 0),
+        new(Channel.Level, "level", "", 1, 0, 1, double.PositiveInfinity, 0),
     ];
 
     /// <summary>All channels in order.</summary>

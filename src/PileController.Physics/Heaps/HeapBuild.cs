@@ -22,10 +22,10 @@ public sealed record HeapBuild
     public double SlowFraction { get; init; } = 0.45;
 
     /// <summary>Temperature of the material at building, °C (-5 to 60).</summary>
-    public double BuildTemperatureC { get; init; } = 12;
+    public double BuildTemperatureC { get; init; } = 10;
 
     /// <summary>Permeability of the body to air, m² (1e-11 to 1e-6).</summary>
-    public double PermeabilityM2 { get; init; } = 2.0e-9;
+    public double PermeabilityM2 { get; init; } = 1.0e-9;
 
     /// <summary>Thickness of the dry blanket of chips or straw over top and side, m (0 to 1).</summary>
     public double CoverThicknessM { get; init; } = 0.15;

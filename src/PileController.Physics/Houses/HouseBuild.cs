@@ -42,6 +42,9 @@ public sealed record HouseBuild
     /// <summary>Temperature of the deep ground, °C.</summary>
     public double GroundC { get; init; } = 9;
 
+    /// <summary>Power of the backup heater, W (0 to 100 000); it runs only where the controller is told one is fitted.</summary>
+    public double BackupWatts { get; init; } = 2000;
+
     /// <summary>Heat loss coefficient of glazing and leaks without the curtain, W/K (air at 0.33 Wh/(m³·K)).</summary>
     public double LossWPerK => (GlazingAreaM2 * GlazingUWPerM2K) + (0.33 * VolumeM3 * AirChangesPerHour);
 }

@@ -6,8 +6,8 @@ public sealed record LoopBuild
     /// <summary>Length of each of the two lines between heap and house, m.</summary>
     public double LineLengthM { get; init; } = 12;
 
-    /// <summary>Loss of a line to the outside air, W/(m·K); about 0.3 for insulated pipe.</summary>
-    public double LineLossWPerMK { get; init; } = 0.25;
+    /// <summary>Loss of a line to the outside air, W/(m·K); about 0.3 for insulated pipe above ground, 0.12 insulated and buried.</summary>
+    public double LineLossWPerMK { get; init; } = 0.12;
 
     /// <summary>Inside diameter of lines and house pipe, m.</summary>
     public double LineInnerDiameterM { get; init; } = 0.012065;

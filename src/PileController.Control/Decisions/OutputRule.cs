@@ -1,0 +1,74 @@
+using PileController.Control.Interlocks;
+using PileController.Control.Modes;
+using PileController.Control.Regulation;
+
+namespace PileController.Control.Decisions;
+
+/// <summary>From mode and wish to outputs: what a person holds comes over the wish, and the interlocks over both.</summary>
+internal static class OutputRule
+{
+    // Enough to move the water in the lines within minutes, and no more.
+    private const double GuardDuty = 0.4;
+
+    public static Outputs Of(
+        ControlSettings settings, Mode mode, in Outputs wish, HandHold[] hands, in InterlockRule.Effect effect, in Outputs before)
+    {
+        if (mode is Mode.Tripped or Mode.Servicing)
+        {
+            return Outputs.Safe;
+        }
+
+        Outputs outputs = mode switch
+        {
+            Mode.Priming or Mode.Drawing => wish,
+            Mode.FrostGuard => new Outputs(GuardDuty, 1, 0, false),
+            Mode.ByHand => Hold(before, hands),
+            _ => Outputs.Safe,
+        };
+        double pump = effect.HoldWater ? 0 : outputs.PumpDuty;
+        double valve = effect.HoldWater ? 0 : outputs.ValveOpening;
+        double blower = effect.HoldAir || !settings.BlowerFitted ? 0 : outputs.BlowerDuty;
+        if (effect.GuardFrost)
+        {
+            pump = Math.Max(pump, GuardDuty);
+            valve = 1;
+        }
+
+        return new Outputs(pump, valve, blower, outputs.BackupOn && settings.BackupFitted);
+    }
+
+    /// <summary>Remembers what was told, and since when each runs or rests.</summary>
+    public static RegulatorMemory Remember(
+        in RegulatorMemory memory, in RegulatorMemory before, in Outputs outputs, long now) => memory with
+        {
+            PumpDuty = outputs.PumpDuty,
+            BlowerDuty = outputs.BlowerDuty,
+            PumpSinceMilliseconds = (outputs.PumpDuty > 0) == (before.PumpDuty > 0) ? before.PumpSinceMilliseconds : now,
+            BlowerSinceMilliseconds = (outputs.BlowerDuty > 0) == (before.BlowerDuty > 0) ? before.BlowerSinceMilliseconds : now,
+        };
+
+    // What is not held stays as it was: off, unless a person moves it. A pump by hand against a shut valve would run
+    // dead-headed, so the valve follows the pump unless it is held itself.
+    private static Outputs Hold(in Outputs before, HandHold[] hands)
+    {
+        double? pump = Held(hands, Actuator.Pump);
+        double? valve = Held(hands, Actuator.Valve);
+        double? blower = Held(hands, Actuator.Blower);
+        double? backup = Held(hands, Actuator.Backup);
+        double pumpDuty = pump ?? 0;
+        return new Outputs(pumpDuty, valve ?? (pumpDuty > 0 ? 1 : 0), blower ?? 0, (backup ?? 0) > 0.5 || (backup is null && before.BackupOn));
+    }
+
+    private static double? Held(HandHold[] hands, Actuator actuator)
+    {
+        foreach (HandHold hand in hands)
+        {
+            if (hand.Actuator == actuator)
+            {
+                return hand.Value;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,57 @@
+using PileController.Control.Decisions;
+
+namespace PileController.Control.Means;
+
+/// <summary>What the heap can bear.</summary>
+/// <param name="FrostW">The draw allowed to keep plants from frost, W.</param>
+/// <param name="ComfortW">The draw allowed for comfort, W: what is left after a reserve for colder hours.</param>
+public readonly record struct HeapMeans(double FrostW, double ComfortW);
+
+/// <summary>
+/// The first form of the means: a steady draw for the look-ahead that ends no lower than the floor, with a margin for
+/// what the estimate may be wrong by. Comfort has to leave a reserve above that.
+/// </summary>
+/// <remarks>
+/// The lower of active zone and body counts: heat taken at the turns is felt by the active zone a day later, when the
+/// cold bed has drunk from its neighbours.
+/// </remarks>
+public static class MeansRule
+{
+    private const double BodyShare = 0.65;
+
+    // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
+    private const double FullTrustKelvin = 8;
+
+    /// <summary>Finds the means.</summary>
+    /// <param name="settings">What is known of the heap.</param>
+    /// <param name="estimate">What is believed of it.</param>
+    /// <param name="bodyC">Estimate of the inner body's mean, °C.</param>
+    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double bodyC)
+    {
+        double margin = Quantile(settings.Confidence) * estimate.UncertaintyKelvin;
+        double above = Math.Min(estimate.ActiveZoneCelsius, bodyC) - settings.HeapFloorC - margin;
+        double capacity = BodyShare * settings.HeapHeatCapacityJPerK;
+        double seconds = settings.LookAheadHours * 3600;
+        double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
+        double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
+        double frost = Math.Max(0, net + (capacity * above / seconds));
+        double comfort = Math.Max(0, net + (capacity * (above - settings.ComfortReserveKelvin) / seconds));
+        return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
+    }
+
+    /// <summary>Standard deviations to one side for a confidence, 0.5 to 0.999 (linear between published points of the normal distribution).</summary>
+    public static double Quantile(double confidence)
+    {
+        ReadOnlySpan<double> p = [0.5, 0.8, 0.9, 0.95, 0.975, 0.99, 0.999];
+        ReadOnlySpan<double> z = [0, 0.8416, 1.2816, 1.6449, 1.96, 2.3263, 3.0902];
+        for (int i = 1; i < p.Length; i++)
+        {
+            if (confidence <= p[i])
+            {
+                return z[i - 1] + ((confidence - p[i - 1]) / (p[i] - p[i - 1]) * (z[i] - z[i - 1]));
+            }
+        }
+
+        return z[^1];
+    }
+}

@@ -1,0 +1,49 @@
+namespace PileController.Control.Means;
+
+/// <summary>What the house would like.</summary>
+/// <param name="FrostW">To hold the minimum, W.</param>
+/// <param name="ComfortW">To hold the set point, W; never less than <paramref name="FrostW"/>.</param>
+/// <param name="SetPointC">The set point now, °C.</param>
+public readonly record struct HouseWant(double FrostW, double ComfortW, double SetPointC);
+
+/// <summary>
+/// Heat the house would like: the loss at the wished temperature against the air outside, trimmed by how far the house
+/// is from it. Frost first, comfort second.
+/// </summary>
+public static class WantRule
+{
+    // The minimum is held from a little above it, K: the loop answers late.
+    private const double FrostHeadKelvin = 0.8;
+
+    // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient.
+    private const double PullShare = 4;
+
+    // Share of the loss that walls and floor carry over from warmer hours.
+    private const double LossShare = 0.8;
+
+    /// <summary>Finds the want.</summary>
+    /// <param name="settings">What is known of the house.</param>
+    /// <param name="houseC">House air, °C.</param>
+    /// <param name="outsideC">Air outside, °C.</param>
+    /// <param name="localHour">Local time of day, h.</param>
+    public static HouseWant Of(ControlSettings settings, double houseC, double outsideC, double localHour)
+    {
+        double set = SetPointC(settings, localHour);
+        double frost = Watts(settings, settings.HouseMinimumC + FrostHeadKelvin, houseC, outsideC);
+        double comfort = Watts(settings, set, houseC, outsideC);
+        return new HouseWant(frost, Math.Max(frost, comfort), set);
+    }
+
+    /// <summary>The house set point at a time of day, °C: day, night, and a pre-warm before dawn.</summary>
+    public static double SetPointC(ControlSettings settings, double localHour)
+    {
+        double begins = settings.DayBeginsHour - settings.PreWarmHours;
+        return localHour >= begins && localHour < settings.NightBeginsHour ? settings.HouseDayC : settings.HouseNightC;
+    }
+
+    private static double Watts(ControlSettings settings, double wishC, double houseC, double outsideC)
+    {
+        double loss = Math.Max(0, LossShare * settings.HouseLossWPerK * (wishC - outsideC));
+        return Math.Max(0, loss + (PullShare * settings.HouseLossWPerK * (wishC - houseC)));
+    }
+}

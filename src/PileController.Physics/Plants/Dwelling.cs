@@ -1,0 +1,53 @@
+using PileController.Physics.Houses;
+
+namespace PileController.Physics.Plants;
+
+/// <summary>The greenhouse: one node for air, plants and benches, one for the soil that follows the day.</summary>
+internal sealed class Dwelling(HouseBuild build, DwellingState state, DwellingLedger ledger)
+{
+    // Share of the sun that warms air and plants at once; the rest is taken up by the floor.
+    private const double SunToAir = 0.4;
+
+    // Vents open in proportion to the excess, W/K per K (common practice, no source).
+    private const double VentWPerKPerK = 400;
+    private const double VentMostWPerK = 4000;
+
+    private readonly double _airJPerK = build.AirNodeJPerM2K * build.FloorAreaM2;
+    private readonly double _floorJPerK = build.FloorJPerM2K * build.FloorAreaM2;
+    private readonly double _floorWPerK = build.FloorUWPerM2K * build.FloorAreaM2;
+    private readonly double _groundWPerK = build.GroundUWPerM2K * build.FloorAreaM2;
+    private readonly double _openWPerK = build.LossWPerK;
+    private readonly double _curtainedWPerK =
+        build.LossWPerK - (build.CurtainSaving * build.GlazingAreaM2 * build.GlazingUWPerM2K);
+
+    private double _airC = state.AirC;
+    private double _floorC = state.FloorC;
+    private DwellingLedger _ledger = ledger;
+
+    public double AirC => _airC;
+
+    public double FloorC => _floorC;
+
+    public DwellingLedger Ledger => _ledger;
+
+    public double StoredJ => (_airC * _airJPerK) + (_floorC * _floorJPerK);
+
+    public DwellingState Snapshot() => new(_airC, _floorC);
+
+    public void Step(double seconds, double heatJ, double outsideC, double sunWPerM2)
+    {
+        double sunJ = seconds * sunWPerM2 * build.SolarGain * build.FloorAreaM2;
+        double lossJ = seconds * (sunWPerM2 > 1 ? _openWPerK : _curtainedWPerK) * (_airC - outsideC);
+        double open = Math.Clamp(VentWPerKPerK * (_airC - build.VentAboveC), 0, VentMostWPerK);
+        double ventJ = seconds * open * (_airC - outsideC);
+        double toFloorJ = seconds * _floorWPerK * (_airC - _floorC);
+        double groundJ = seconds * _groundWPerK * (_floorC - build.GroundC);
+        _airC += ((SunToAir * sunJ) + heatJ - lossJ - ventJ - toFloorJ) / _airJPerK;
+        _floorC += (((1 - SunToAir) * sunJ) + toFloorJ - groundJ) / _floorJPerK;
+        _ledger.SunJ += sunJ;
+        _ledger.HeatJ += heatJ;
+        _ledger.LossJ += lossJ;
+        _ledger.VentJ += ventJ;
+        _ledger.GroundJ += groundJ;
+    }
+}

@@ -1,0 +1,181 @@
+using PileController.Physics.Heaps;
+using PileController.Physics.Hydraulics;
+
+namespace PileController.Physics.Plants;
+
+/// <summary>
+/// The water circuit: coil, drum, line to the house, pipe in the house, tank, line back. Water runs through rows of
+/// cells (implicit upwind: conserves heat, stable at any flow), which gives the transport delay.
+/// </summary>
+internal sealed class Loop
+{
+    private const double HeatJPerKgK = 4186;
+    private const double KgPerL = 0.998;
+
+    // A tank smaller than this would be emptied within one step.
+    private const double LeastTankLitres = 20;
+    private const int CoilCells = 4;
+    private const int LineCells = 3;
+    private const int HouseCells = 3;
+
+    // Film and pipe wall, m·K/W: PEX 0.41 W/(m·K) (from memory) and a film that hardly matters beside the bed.
+    private const double PexWPerMK = 0.41;
+    private const double FilmMKPerW = 0.02;
+
+    private readonly double[] _coilC;
+    private readonly double[] _supplyC;
+    private readonly double[] _houseC;
+    private readonly double[] _returnC;
+    private readonly double _coilJPerK;
+    private readonly double _lineJPerK;
+    private readonly double _houseJPerK;
+    private readonly double _tankJPerK;
+    private readonly double _lineWPerK;
+    private readonly double _houseWPerK;
+    private readonly double _tankWPerK;
+    private readonly double _pipeWallKPerW;
+    private double _tankC;
+    private LoopLedger _ledger;
+
+    public Loop(LoopBuild build, CoilBuild coil, LoopState state, LoopLedger ledger)
+    {
+        static double Volume(double diameterM, double lengthM) => 0.25 * Math.PI * diameterM * diameterM * lengthM * 1000;
+        _coilC = [.. state.CoilC];
+        _supplyC = [.. state.SupplyC];
+        _houseC = [.. state.HouseC];
+        _returnC = [.. state.ReturnC];
+        _tankC = state.TankC;
+        _ledger = ledger;
+        _coilJPerK = Math.Max(0.1, Volume(coil.InnerDiameterM, coil.LengthM)) * KgPerL * HeatJPerKgK / CoilCells;
+        _lineJPerK = Math.Max(0.1, Volume(build.LineInnerDiameterM, build.LineLengthM)) * KgPerL * HeatJPerKgK / LineCells;
+        _houseJPerK = Math.Max(0.1, Volume(build.LineInnerDiameterM, build.HousePipeM)) * KgPerL * HeatJPerKgK / HouseCells;
+        _tankJPerK = Math.Max(LeastTankLitres, build.TankLitres) * KgPerL * HeatJPerKgK;
+        _lineWPerK = build.LineLengthM * build.LineLossWPerMK / LineCells;
+        _houseWPerK = build.HousePipeM * build.HousePipeWPerMK / HouseCells;
+        _tankWPerK = build.TankLossWPerK;
+        _pipeWallKPerW = coil.LengthM > 0
+            ? ((Portable.Log(coil.OuterDiameterM / coil.InnerDiameterM) / (2 * Math.PI * PexWPerMK)) + FilmMKPerW) / coil.LengthM
+            : double.PositiveInfinity;
+    }
+
+    public LoopLedger Ledger => _ledger;
+
+    public double SupplyC => _supplyC[0];
+
+    public double ReturnC => _returnC[LineCells - 1];
+
+    public double TankC => _tankC;
+
+    /// <summary>The coldest water in the lines that lie outside.</summary>
+    public double ColdestLineC
+    {
+        get
+        {
+            double least = _supplyC[0];
+            for (int i = 0; i < LineCells; i++)
+            {
+                least = Math.Min(least, Math.Min(_supplyC[i], _returnC[i]));
+            }
+
+            return least;
+        }
+    }
+
+    public double StoredJ
+    {
+        get
+        {
+            double sum = _tankC * _tankJPerK;
+            foreach (double t in _coilC)
+            {
+                sum += t * _coilJPerK;
+            }
+
+            foreach (double t in _houseC)
+            {
+                sum += t * _houseJPerK;
+            }
+
+            for (int i = 0; i < LineCells; i++)
+            {
+                sum += (_supplyC[i] + _returnC[i]) * _lineJPerK;
+            }
+
+            return sum;
+        }
+    }
+
+    public static LoopState Filled(double celsius) => new(
+        [.. Enumerable.Repeat(celsius, CoilCells)], [.. Enumerable.Repeat(celsius, LineCells)],
+        [.. Enumerable.Repeat(celsius, HouseCells)], [.. Enumerable.Repeat(celsius, LineCells)], celsius);
+
+    public LoopState Snapshot() => new([.. _coilC], [.. _supplyC], [.. _houseC], [.. _returnC], _tankC);
+
+    /// <summary>One step. Tells what the water took from bed and drum and gave to the house, J.</summary>
+    public (double CoilJ, double DrumJ, double HouseJ) Step(
+        double seconds, double flowLitresPerMinute, Heap heap, double houseC, double outsideC)
+    {
+        double carried = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds;
+        double wall = heap.WallWPerK;
+        double couple = wall > 0 ? seconds / ((1 / wall) + _pipeWallKPerW) / CoilCells : 0;
+        double bed = heap.WallC;
+        double coilJ = 0;
+        double pipeJ = 0;
+
+        // Tank and drum hand on the water they hold at the start of the step; every other cell is found from the one
+        // before it. So what leaves one cell is exactly what the next receives, all round the loop.
+        double inflow = _tankC;
+        double lineJ = Line(_returnC, ref inflow, seconds, carried, outsideC);
+        for (int i = 0; i < CoilCells; i++)
+        {
+            double t = ((_coilJPerK * _coilC[i]) + (carried * inflow) + (couple * bed)) / (_coilJPerK + carried + couple);
+            coilJ += couple * (bed - t);
+            _coilC[i] = t;
+            inflow = t;
+        }
+
+        double drumJ = 0;
+        if (heap.HasDrum)
+        {
+            drumJ = carried * (heap.DrumC - inflow);
+            inflow = heap.DrumC;
+        }
+
+        lineJ += Line(_supplyC, ref inflow, seconds, carried, outsideC);
+        double give = seconds * _houseWPerK;
+        for (int i = 0; i < HouseCells; i++)
+        {
+            double t = ((_houseJPerK * _houseC[i]) + (carried * inflow) + (give * houseC)) / (_houseJPerK + carried + give);
+            pipeJ += give * (t - houseC);
+            _houseC[i] = t;
+            inflow = t;
+        }
+
+        double loss = seconds * _tankWPerK;
+        double tank = (((_tankJPerK - carried) * _tankC) + (carried * inflow) + (loss * houseC)) / (_tankJPerK + loss);
+        double tankJ = loss * (tank - houseC);
+        _tankC = tank;
+
+        _ledger.CoilJ += coilJ;
+        _ledger.DrumJ += drumJ;
+        _ledger.PipeJ += pipeJ;
+        _ledger.TankJ += tankJ;
+        _ledger.LineJ += lineJ;
+        return (coilJ, drumJ, pipeJ + tankJ);
+    }
+
+    private double Line(double[] cells, ref double inflow, double seconds, double carried, double outsideC)
+    {
+        double lose = seconds * _lineWPerK;
+        double lostJ = 0;
+        for (int i = 0; i < LineCells; i++)
+        {
+            double t = ((_lineJPerK * cells[i]) + (carried * inflow) + (lose * outsideC)) / (_lineJPerK + carried + lose);
+            lostJ += lose * (t - outsideC);
+            cells[i] = t;
+            inflow = t;
+        }
+
+        return lostJ;
+    }
+}

@@ -1,0 +1,260 @@
+using PileController.Physics.Heaps;
+using PileController.Physics.Hydraulics;
+using PileController.Physics.Sky;
+
+namespace PileController.Physics.Plants;
+
+/// <summary>
+/// The whole holding: heap, loop, house, battery and weather. House, loop and the bed round the pipe take quick steps;
+/// the body of the heap takes one slow step a minute.
+/// </summary>
+public sealed class Plant
+{
+    private const double MostQuickSeconds = 10;
+    private const double AirJPerM3K = 1.2 * 1006;
+    private const double DuctFilmWPerM2K = 10;
+
+    private const double FrictionStepKelvin = 4;
+
+    // A valve less open than this lets nothing through.
+    private const double ShutOpening = 0.03;
+
+    // Elbows, tees and the tank's inlet together (common practice, no source).
+    private const double FittingsK = 20;
+
+    // Half the way to the next duct (common practice, no source).
+    private const double DuctReachM = 0.3;
+    private const double BedWPerMK = 0.35;
+
+    // Share of the exhaust's heat that a condenser in the house gives to it (common practice, no source).
+    private const double CondenserYield = 0.6;
+
+    private readonly PlantBuild _build;
+    private readonly WeatherSeries _weather;
+    private readonly Loop _loop;
+    private readonly Dwelling _house;
+    private readonly Battery _battery;
+    private readonly LoopHydraulics _hydraulics;
+    private readonly double _ductWPerK;
+    private long _utcMilliseconds;
+    private double _sinceSlowSeconds;
+    private double _blownM3;
+    private PlantInputs _flowFor = new(-1, 0, 0, false, 0);
+    private double _flowAtC;
+
+    /// <summary>Builds a plant.</summary>
+    /// <param name="build">How it is built.</param>
+    /// <param name="weather">The weather it stands in.</param>
+    /// <param name="state">A stored state to go on from; see <see cref="Fresh"/>.</param>
+    public Plant(PlantBuild build, WeatherSeries weather, PlantState state)
+    {
+        _build = build;
+        _weather = weather;
+        Heap = new Heap(build.Heap, state.Heap);
+        _loop = new Loop(build.Loop, build.Heap.Coil, state.Loop, state.LoopLedger);
+        _house = new Dwelling(build.House, state.House, state.HouseLedger);
+        _battery = new Battery(build.Power, state.BatteryCharge, state.BatteryVolts);
+        _hydraulics = Hydraulics(build);
+        _utcMilliseconds = state.UtcMilliseconds;
+        Sky = weather.At(_utcMilliseconds);
+        DuctBuild duct = build.Heap.Duct;
+        double bed = duct.LengthM > 0
+            ? Portable.Log(DuctReachM / (0.5 * duct.DiameterM)) / (2 * Math.PI * BedWPerMK * duct.LengthM)
+            : 0;
+        double film = duct.LengthM > 0 ? 1 / (DuctFilmWPerM2K * Math.PI * duct.DiameterM * duct.LengthM) : 0;
+        _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap ? 1 / (bed + film) : 0;
+        DuctAirC = _house.AirC;
+    }
+
+    /// <summary>The heap.</summary>
+    public Heap Heap { get; }
+
+    /// <summary>The weather of the last step.</summary>
+    public WeatherSample Sky { get; private set; }
+
+    /// <summary>Wall time, ms since 1970-01-01T00:00Z.</summary>
+    public long UtcMilliseconds => _utcMilliseconds;
+
+    /// <summary>House air, °C.</summary>
+    public double HouseC => _house.AirC;
+
+    /// <summary>House floor, °C.</summary>
+    public double FloorC => _house.FloorC;
+
+    /// <summary>Water leaving the heap, °C.</summary>
+    public double SupplyC => _loop.SupplyC;
+
+    /// <summary>Water coming back to the heap, °C.</summary>
+    public double ReturnC => _loop.ReturnC;
+
+    /// <summary>Tank water, °C.</summary>
+    public double TankC => _loop.TankC;
+
+    /// <summary>The coldest water in the lines outside, °C.</summary>
+    public double ColdestLineC => _loop.ColdestLineC;
+
+    /// <summary>Loop flow, L/min.</summary>
+    public double FlowLitresPerMinute { get; private set; }
+
+    /// <summary>Electric power of the pump, W.</summary>
+    public double PumpW { get; private set; }
+
+    /// <summary>Electric power of the blower, W.</summary>
+    public double BlowerW { get; private set; }
+
+    /// <summary>Air leaving the ducts, °C.</summary>
+    public double DuctAirC { get; private set; }
+
+    /// <summary>Heat the air takes from the heap now, W.</summary>
+    public double AirDrawW { get; private set; }
+
+    /// <summary>Battery voltage, V.</summary>
+    public double BatteryV => _build.Power.BatteryWattHours > 0 ? _battery.Volts : 12.6;
+
+    /// <summary>Sums of the loop.</summary>
+    public LoopLedger LoopLedger => _loop.Ledger;
+
+    /// <summary>Sums of the house.</summary>
+    public DwellingLedger HouseLedger => _house.Ledger;
+
+    /// <summary>Heat stored in the loop's water above 0 °C, J.</summary>
+    public double LoopStoredJ => _loop.StoredJ;
+
+    /// <summary>Heat stored in the house above 0 °C, J.</summary>
+    public double HouseStoredJ => _house.StoredJ;
+
+    /// <summary>True at a whole minute of the plant, when <see cref="Snapshot"/> may be taken.</summary>
+    public bool AtSlowStep => _sinceSlowSeconds <= 0;
+
+    /// <summary>A plant just built, with water and house at the temperature of the air.</summary>
+    /// <param name="build">How it is built.</param>
+    /// <param name="weather">The weather it stands in.</param>
+    /// <param name="utcMilliseconds">When it is built.</param>
+    public static PlantState Fresh(PlantBuild build, WeatherSeries weather, long utcMilliseconds)
+    {
+        double outside = Math.Max(5, weather.At(utcMilliseconds).OutsideC);
+        return new PlantState
+        {
+            UtcMilliseconds = utcMilliseconds,
+            Heap = new Heap(build.Heap).Snapshot(),
+            Loop = Loop.Filled(outside),
+            House = new DwellingState(outside, Math.Max(outside, build.House.GroundC)),
+        };
+    }
+
+    /// <summary>All it remembers.</summary>
+    /// <exception cref="InvalidOperationException">The plant is not at a whole minute.</exception>
+    public PlantState Snapshot() => !AtSlowStep
+        ? throw new InvalidOperationException("A plant can be stored at a whole minute only.")
+        : new PlantState
+        {
+            UtcMilliseconds = _utcMilliseconds,
+            Heap = Heap.Snapshot(),
+            Loop = _loop.Snapshot(),
+            LoopLedger = _loop.Ledger,
+            House = _house.Snapshot(),
+            HouseLedger = _house.Ledger,
+            BatteryCharge = _battery.Charge,
+            BatteryVolts = _battery.Volts,
+        };
+
+    /// <summary>Lets the plant live for a while.</summary>
+    /// <param name="inputs">What the actuators do.</param>
+    /// <param name="seconds">How long, s; above 0. Longer than 10 s is cut into equal parts.</param>
+    public void Step(in PlantInputs inputs, double seconds)
+    {
+        int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
+        for (int i = 0; i < parts; i++)
+        {
+            StepQuick(inputs, seconds / parts);
+        }
+    }
+
+    private void StepQuick(in PlantInputs inputs, double seconds)
+    {
+        _utcMilliseconds += (long)Math.Round(seconds * 1000);
+        WeatherSample sky = _weather.At(_utcMilliseconds);
+        Sky = sky;
+        bool dead = _battery.Empty;
+        Flow(dead ? inputs with { PumpDuty = 0 } : inputs);
+        double blower = dead ? 0 : inputs.BlowerDuty;
+        (double coilJ, double drumJ, double heatJ) =
+            _loop.Step(seconds, FlowLitresPerMinute, Heap, _house.AirC, sky.OutsideC);
+        double ductJ = Ducts(seconds, blower);
+        Heap.StepQuick(seconds, coilJ, drumJ, ductJ);
+        double throughW = _build.Heap.Duct.ThroughHeap && blower > 0 ? Heap.ThroughAirW : 0;
+        double backupW = inputs.BackupOn ? _build.House.BackupWatts : 0;
+        AirDrawW = (ductJ / seconds) + throughW;
+        _house.Step(
+            seconds, heatJ + ductJ + (seconds * ((CondenserYield * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
+        BlowerW = _build.Heap.Duct.BlowerWatts * blower * blower * blower;
+        _battery.Step(seconds, PumpW + BlowerW, sky.SunWPerM2);
+
+        _sinceSlowSeconds += seconds;
+        if (_sinceSlowSeconds >= Heap.SlowStepSeconds - 1e-6)
+        {
+            Heap.StepSlow(_sinceSlowSeconds, new HeapSite(
+                sky.OutsideC, sky.Humidity, sky.WindMPerS, _build.House.GroundC, _blownM3 / _sinceSlowSeconds));
+            _sinceSlowSeconds = 0;
+            _blownM3 = 0;
+        }
+    }
+
+    private double Ducts(double seconds, double blower)
+    {
+        double flowM3PerS = blower * _build.Heap.Duct.FullFlowM3PerS;
+        if (flowM3PerS <= 0)
+        {
+            DuctAirC = _house.AirC;
+            return 0;
+        }
+
+        if (_build.Heap.Duct.ThroughHeap)
+        {
+            _blownM3 += flowM3PerS * seconds;
+            DuctAirC = Heap.ActiveZoneC;
+            return 0;
+        }
+
+        double carried = flowM3PerS * AirJPerM3K;
+        double given = (1 - Portable.Exp(-_ductWPerK / carried)) * (Heap.DuctShellC - _house.AirC);
+        DuctAirC = _house.AirC + given;
+        return seconds * carried * given;
+    }
+
+    // Flow is found anew when an actuator moves or the water has warmed or cooled enough to matter to friction.
+    private void Flow(in PlantInputs inputs)
+    {
+        double waterC = _loop.ReturnC;
+        if (inputs.PumpDuty == _flowFor.PumpDuty && inputs.ValveOpening == _flowFor.ValveOpening
+            && inputs.FlowShareLost == _flowFor.FlowShareLost && Math.Abs(waterC - _flowAtC) < FrictionStepKelvin)
+        {
+            return;
+        }
+
+        _flowFor = inputs;
+        _flowAtC = waterC;
+        double opening = _build.Loop.ValveTravelSeconds > 0 ? inputs.ValveOpening : 1;
+        double free = opening < ShutOpening
+            ? 0
+            : _hydraulics.FlowLitresPerMinute(inputs.PumpDuty, waterC, Throttle.LossK(Math.Min(1, opening)));
+        FlowLitresPerMinute = free * (1 - inputs.FlowShareLost);
+        PumpW = _hydraulics.Watts(inputs.PumpDuty);
+    }
+
+    private static LoopHydraulics Hydraulics(PlantBuild build)
+    {
+        LoopBuild loop = build.Loop;
+        List<PipeRun> runs =
+        [
+            new((2 * loop.LineLengthM) + loop.HousePipeM, loop.LineInnerDiameterM, FittingsK, loop.StaticLiftM),
+        ];
+        if (build.Heap.Coil.LengthM > 0)
+        {
+            runs.Add(new PipeRun(build.Heap.Coil.LengthM, build.Heap.Coil.InnerDiameterM));
+        }
+
+        return new LoopHydraulics(
+            new PumpCurve(loop.PumpShutoffHeadM, loop.PumpFreeFlowLitresPerMinute, loop.PumpWatts, loop.PumpStartDuty), runs);
+    }
+}

@@ -1,0 +1,93 @@
+namespace PileController.Physics.Sky.Weather;
+
+/// <summary>
+/// Weather hour by hour: plain data, ready to be asked for any instant between its first and its last hour. Values are rounded
+/// (0.01 °C, 0.1 W/m², 0.01 m/s, 0.001 of humidity, 1 Pa), so that no last bit of a computation can enter a simulation.
+/// </summary>
+public sealed class WeatherSeries
+{
+    internal const long HourMilliseconds = 3_600_000;
+
+    private readonly double[] _outsideC;
+    private readonly double[] _sunWPerM2;
+    private readonly double[] _windMPerS;
+    private readonly double[] _humidity;
+    private readonly double[] _pressurePa;
+
+    internal WeatherSeries(HourGrid grid, WeatherOrigins origins, IReadOnlyList<WeatherGap> gaps)
+    {
+        FirstHourUtcMilliseconds = grid.FirstUtcMilliseconds;
+        _outsideC = Rounded(grid.OutsideC, 100);
+        _sunWPerM2 = Rounded(grid.SunWPerM2, 10);
+        _windMPerS = Rounded(grid.WindMPerS, 100);
+        _humidity = Rounded(grid.Humidity, 1000);
+        _pressurePa = Rounded(grid.PressurePa, 1);
+        Origins = origins;
+        Gaps = gaps;
+    }
+
+    /// <summary>Instant of the first hour, ms since 1970-01-01 UTC.</summary>
+    public long FirstHourUtcMilliseconds { get; }
+
+    /// <summary>Air at each hour, °C.</summary>
+    public IReadOnlyList<double> OutsideC => _outsideC;
+
+    /// <summary>Sun on level ground at each hour, W/m².</summary>
+    public IReadOnlyList<double> SunWPerM2 => _sunWPerM2;
+
+    /// <summary>Wind at each hour, m/s.</summary>
+    public IReadOnlyList<double> WindMPerS => _windMPerS;
+
+    /// <summary>Relative humidity at each hour, fraction.</summary>
+    public IReadOnlyList<double> Humidity => _humidity;
+
+    /// <summary>Pressure at each hour, Pa.</summary>
+    public IReadOnlyList<double> PressurePa => _pressurePa;
+
+    /// <summary>Which quantities were measured, spread, estimated or assumed.</summary>
+    public WeatherOrigins Origins { get; }
+
+    /// <summary>Every span the file left out, with how it was bridged.</summary>
+    public IReadOnlyList<WeatherGap> Gaps { get; }
+
+    /// <summary>First instant covered, ms since 1970-01-01 UTC.</summary>
+    public long CoversFrom => FirstHourUtcMilliseconds;
+
+    /// <summary>Last instant covered, ms since 1970-01-01 UTC.</summary>
+    public long CoversTo => FirstHourUtcMilliseconds + ((_outsideC.Length - 1) * HourMilliseconds);
+
+    /// <summary>Weather at an instant, straight between the hours.</summary>
+    /// <param name="utcMilliseconds">Instant, ms since 1970-01-01 UTC, from <see cref="CoversFrom"/> to <see cref="CoversTo"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The series does not cover that instant.</exception>
+    public WeatherSample At(long utcMilliseconds)
+    {
+        if (utcMilliseconds < CoversFrom || utcMilliseconds > CoversTo)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(utcMilliseconds),
+                utcMilliseconds,
+                $"The weather runs from {Text(CoversFrom)} to {Text(CoversTo)}; asked for {Text(utcMilliseconds)}.");
+        }
+
+        long since = utcMilliseconds - FirstHourUtcMilliseconds;
+        int hour = Math.Min((int)(since / HourMilliseconds), Math.Max(0, _outsideC.Length - 2));
+        int next = Math.Min(hour + 1, _outsideC.Length - 1);
+        double share = (since - (hour * HourMilliseconds)) / (double)HourMilliseconds;
+        return new WeatherSample(
+            Between(_outsideC, hour, next, share),
+            Between(_sunWPerM2, hour, next, share),
+            Between(_windMPerS, hour, next, share),
+            Between(_humidity, hour, next, share),
+            Between(_pressurePa, hour, next, share));
+    }
+
+    private static double Between(double[] values, int hour, int next, double share) =>
+        values[hour] + (share * (values[next] - values[hour]));
+
+    private static double[] Rounded(double[] values, double perUnit) => [.. values.Select(value => Math.Round(value * perUnit) / perUnit)];
+
+    private static string Text(long utcMilliseconds) =>
+        utcMilliseconds is > -60_000_000_000_000 and < 250_000_000_000_000
+            ? DateTimeOffset.FromUnixTimeMilliseconds(utcMilliseconds).ToString("yyyy-MM-dd HH:mm 'UTC'")
+            : $"{utcMilliseconds} ms";
+}

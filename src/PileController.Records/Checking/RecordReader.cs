@@ -1,0 +1,106 @@
+using System.Text.Json;
+using PileController.Records.Keeping;
+using PileController.Records.Storage;
+
+namespace PileController.Records.Checking;
+
+/// <summary>A record opened to be looked at while no process writes in it. Nothing is moved or cut.</summary>
+internal sealed class RecordReader : IDisposable
+{
+    private readonly IDisposable _lock;
+    private readonly RecordShelf _shelf;
+
+    private RecordReader(IDisposable held, RecordShelf shelf, IReadOnlyList<StoredBatch> batches, IReadOnlyList<string> problems)
+    {
+        _lock = held;
+        _shelf = shelf;
+        Batches = batches;
+        Problems = problems;
+    }
+
+    /// <summary>All batches, oldest first.</summary>
+    public IReadOnlyList<StoredBatch> Batches { get; }
+
+    /// <summary>What was found wrong while opening.</summary>
+    public IReadOnlyList<string> Problems { get; }
+
+    /// <summary>Opens a folder.</summary>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    public static RecordReader Open(string dataDirectory)
+    {
+        if (!Directory.Exists(dataDirectory))
+        {
+            throw new DirectoryNotFoundException($"There is no record in '{dataDirectory}': no such folder.");
+        }
+
+        return Open(new FolderDisk(dataDirectory));
+    }
+
+    internal static RecordReader Open(IRecordDisk disk)
+    {
+        IDisposable held = disk.Lock();
+        RecordShelf? shelf = null;
+        try
+        {
+            shelf = RecordShelf.Open(disk, int.MaxValue, setAside: false);
+            List<string> problems = [.. shelf.Broken];
+            TailContents tail = Tail(disk, problems);
+            if (tail.DamagedPlaces > 0)
+            {
+                problems.Add($"The tail is damaged in {tail.DamagedPlaces} places.");
+            }
+
+            if (tail.Base is { } start && start.LastSequence > shelf.LastSequence)
+            {
+                problems.Add($"The store ends at tick {shelf.LastSequence}; it has held tick {start.LastSequence}.");
+            }
+
+            Strays(shelf, problems);
+            return new RecordReader(held, shelf, BatchList.Of(shelf.Files, tail.Packs), problems);
+        }
+        catch
+        {
+            shelf?.Dispose();
+            held.Dispose();
+            throw;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _shelf.Dispose();
+        _lock.Dispose();
+    }
+
+    private static TailContents Tail(IRecordDisk disk, List<string> problems)
+    {
+        try
+        {
+            return TailFile.Peek(disk);
+        }
+        catch (Exception exception) when (exception is InvalidDataException or JsonException)
+        {
+            problems.Add($"The tail cannot be read: {exception.Message}");
+            return TailContents.Of([]);
+        }
+    }
+
+    private static void Strays(RecordShelf shelf, List<string> problems)
+    {
+        foreach (RecordFile file in shelf.Files)
+        {
+            try
+            {
+                HashSet<long> blocks = [.. file.Heads.Select(head => head.FirstSequence)];
+                problems.AddRange(file.LineIds().Where(id => !blocks.Contains(id))
+                    .Select(id => $"'{file.Name}' has decision lines filed under tick {id}, and no block."));
+            }
+            catch (Exception exception) when (RecordShelf.IsDamage(exception))
+            {
+                problems.Add($"The decision lines of '{file.Name}' cannot be listed: {exception.Message}");
+            }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+using System.Text.Json;
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Records.Keeping;
+using PileController.Records.Packing;
+using PileController.Records.Storage;
+
+namespace PileController.Records.Checking;
+
+/// <summary>
+/// Runs a record again: each batch from the memory stored at its head, every tick through the step, and compares
+/// the digest of each decision and the memory each batch ends with.
+/// </summary>
+public static class RecordReplayer
+{
+    /// <summary>Runs a record that no process has open.</summary>
+    /// <param name="dataDirectory">Its folder.</param>
+    /// <param name="step">Control with its settings.</param>
+    /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
+    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static ReplayReport Run(string dataDirectory, ReplayStep step, IProgress<long>? progress = null)
+    {
+        using RecordReader reader = RecordReader.Open(dataDirectory);
+        return Run(reader.Batches, step, progress);
+    }
+
+    internal static ReplayReport Run(IEnumerable<StoredBatch> batches, ReplayStep step, IProgress<long>? progress = null)
+    {
+        Course course = new(step);
+        foreach (StoredBatch stored in batches)
+        {
+            if (TryOpen(stored, course.Problems) is { } tape)
+            {
+                course.Run(tape);
+            }
+
+            progress?.Report(course.Ticks);
+        }
+
+        return new ReplayReport(course.Ticks, course.Identical, course.First, course.Origins, course.Problems);
+    }
+
+    // Only reading is guarded: an error of the step itself goes to the caller.
+    private static ReplayTape? TryOpen(StoredBatch stored, List<string> problems)
+    {
+        try
+        {
+            return ReplayTape.Of(stored.Batch());
+        }
+        catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is JsonException)
+        {
+            problems.Add($"Tick {stored.Head.FirstSequence} to {stored.Head.LastSequence}: {exception.Message}");
+            return null;
+        }
+    }
+
+    private sealed class Course(ReplayStep step)
+    {
+        private readonly DecisionDigest _digest = new();
+
+        public long Ticks { get; private set; }
+
+        public long Identical { get; private set; }
+
+        public ReplayDifference? First { get; private set; }
+
+        public List<RecordOrigin> Origins { get; } = [];
+
+        public List<string> Problems { get; } = [];
+
+        public void Run(ReplayTape tape)
+        {
+            if (!Origins.Contains(tape.Origin))
+            {
+                Origins.Add(tape.Origin);
+            }
+
+            Memory memory = tape.MemoryBefore;
+            for (int row = 0; row < tape.Count; row++)
+            {
+                Instant at = tape.Instants[row];
+                (Decision decision, memory) = step(memory, tape.Readings[row], tape.CommandsAt(row), at);
+                Ticks++;
+                if (unchecked((long)_digest.Of(decision)) == tape.Digests[row])
+                {
+                    Identical++;
+                }
+                else
+                {
+                    First ??= new ReplayDifference(
+                        tape.Batch.FirstSequence + row, at.UtcMilliseconds, WhatOf(tape.Batch, row, decision));
+                }
+            }
+
+            if (RecordJson.Of(memory).GetRawText() != tape.MemoryAfter)
+            {
+                First ??= new ReplayDifference(
+                    tape.Batch.Head.LastSequence, tape.Instants[^1].UtcMilliseconds,
+                    "What the tick hands on differs from what is stored.");
+            }
+        }
+
+        private static string WhatOf(PackedBatch batch, int row, Decision decision)
+        {
+            long mode = batch.Column(TickColumns.Mode)[row];
+            long kinds = batch.Column(TickColumns.Kinds)[row];
+            if ((long)decision.Mode != mode || (long)decision.Kinds != kinds)
+            {
+                return $"The mode was {mode} and the kinds {kinds}; now they are {(long)decision.Mode} and {(long)decision.Kinds}.";
+            }
+
+            for (int i = 0; i < Queries.DecisionSeries.All.Count; i++)
+            {
+                Queries.DecisionFigure figure = Queries.DecisionSeries.All[i];
+                double then = batch.Column(TickColumns.FirstFigure + i)[row] / figure.PerUnit;
+                double now = figure.Of(decision);
+                if (Math.Abs(then - now) > 1 / figure.PerUnit)
+                {
+                    return $"{figure.Name} was {then} {figure.Unit}; now it is {now} {figure.Unit}.";
+                }
+            }
+
+            return "The decision differs in a figure that is kept only as a digest.";
+        }
+    }
+}

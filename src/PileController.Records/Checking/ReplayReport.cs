@@ -1,0 +1,24 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Readings;
+
+namespace PileController.Records.Checking;
+
+/// <summary>One step of control, as <see cref="Controller.Step"/> takes it with its settings given.</summary>
+public delegate (Decision Decision, Memory Memory) ReplayStep(
+    Memory memory, RigReadings readings, IReadOnlyList<Command> commands, Instant at);
+
+/// <summary>How a replay went.</summary>
+/// <param name="Ticks">Ticks run again.</param>
+/// <param name="Identical">Ticks whose decision came out the same to the bit.</param>
+/// <param name="FirstDifference">The first that did not, or null.</param>
+/// <param name="Origins">Who made the ticks, in order of appearance.</param>
+/// <param name="Problems">Batches that could not be read and were left out.</param>
+public sealed record ReplayReport(
+    long Ticks, long Identical, ReplayDifference? FirstDifference, IReadOnlyList<RecordOrigin> Origins, IReadOnlyList<string> Problems);
+
+/// <summary>Where a replay first differs.</summary>
+/// <param name="Sequence">The tick.</param>
+/// <param name="UtcMilliseconds">Its wall time.</param>
+/// <param name="What">What differs, in a sentence.</param>
+public sealed record ReplayDifference(long Sequence, long UtcMilliseconds, string What);

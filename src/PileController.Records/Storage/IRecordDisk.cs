@@ -1,0 +1,28 @@
+namespace PileController.Records.Storage;
+
+/// <summary>
+/// The folder a record lives in, seen by plain names. What <see cref="Stream.Flush()"/> of an opened stream has
+/// returned from is safe against a power cut; what was written since may be lost in any part and any order.
+/// </summary>
+/// <threadsafety>Called by one thread at a time.</threadsafety>
+internal interface IRecordDisk
+{
+    /// <summary>Keeps every other process out until disposed.</summary>
+    /// <exception cref="RecordInUseException">Another process is in.</exception>
+    IDisposable Lock();
+
+    /// <summary>Opens a file for reading and writing, making it when it is missing.</summary>
+    Stream Open(string name);
+
+    /// <summary>The plain names of all files.</summary>
+    IReadOnlyList<string> Names();
+
+    /// <summary>Renames a file, replacing one of the new name. Safe against a power cut when it returns.</summary>
+    void Rename(string from, string to);
+
+    /// <summary>Deletes a file; nothing happens when there is none.</summary>
+    void Delete(string name);
+
+    /// <summary>Moves a file into the quarantine folder under a name not used there yet.</summary>
+    void Quarantine(string name);
+}

@@ -1,0 +1,69 @@
+using LiteDB;
+using LiteDB.Engine;
+
+namespace PileController.Records.Storage;
+
+/// <summary>An open LiteDB file on streams of our own.</summary>
+/// <threadsafety>One thread only.</threadsafety>
+internal sealed class StoreEngine : IDisposable
+{
+    /// <summary>Log length at which it is worked into the data file, bytes.</summary>
+    private const long LogBytesToCheckpoint = 2 * 1024 * 1024;
+
+    private readonly Stream _data;
+    private readonly Stream _log;
+    private readonly LiteEngine _engine;
+
+    /// <summary>Opens or makes the file.</summary>
+    public StoreEngine(IRecordDisk disk, string name)
+    {
+        _data = disk.Open(name);
+        _log = disk.Open(LogNameOf(name));
+        try
+        {
+            _engine = new LiteEngine(new EngineSettings
+            {
+                DataStream = _data,
+                LogStream = new ConfirmingLogStream(_log),
+                TempStream = new MemoryStream(),
+                Collation = Collation.Binary,
+            });
+            Database = new LiteDatabase(_engine) { CheckpointSize = 0 };
+        }
+        catch
+        {
+            _engine?.Dispose();
+            CloseStreams();
+            throw;
+        }
+    }
+
+    /// <summary>The database.</summary>
+    public LiteDatabase Database { get; }
+
+    /// <summary>Name of the log beside a data file.</summary>
+    public static string LogNameOf(string name) => name + ".log";
+
+    /// <summary>Works the log into the data file when it has grown long, or when <paramref name="force"/> asks for it.</summary>
+    public void Checkpoint(bool force)
+    {
+        if (_log.Length >= LogBytesToCheckpoint || (force && _log.Length > 0))
+        {
+            Database.Checkpoint();
+            _data.Flush();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Database.Dispose();
+        CloseStreams();
+    }
+
+    private void CloseStreams()
+    {
+        _data.Dispose();
+        _log.Dispose();
+    }
+}

@@ -1,0 +1,104 @@
+using PileController.Records.Packing;
+
+namespace PileController.Records.Storage;
+
+/// <summary>
+/// The append-only file that makes ticks safe until the store has them. It is replaced whole by one that begins
+/// where the store ends, so there is a sound tail at every moment.
+/// </summary>
+/// <threadsafety>One thread at a time.</threadsafety>
+internal sealed class TailFile : IDisposable
+{
+    public const string Name = "tail";
+    private const string NewName = "tail.new";
+    private readonly IRecordDisk _disk;
+    private Stream? _stream;
+    private long _soundBytes;
+
+    private TailFile(IRecordDisk disk, TailContents found)
+    {
+        _disk = disk;
+        Found = found;
+        _soundBytes = found.SoundBytes;
+    }
+
+    /// <summary>What was in it when it was opened.</summary>
+    public TailContents Found { get; }
+
+    /// <summary>Reads the tail and cuts off a torn end. A damaged tail is copied to quarantine before it is used.</summary>
+    public static TailFile Open(IRecordDisk disk)
+    {
+        disk.Delete(NewName);
+        byte[] bytes = ReadAll(disk, Name);
+        TailFile tail = new(disk, TailContents.Of(bytes));
+        if (tail.Found.DamagedPlaces > 0)
+        {
+            tail.SetAside(bytes);
+        }
+
+        return tail;
+    }
+
+    /// <summary>Reads the tail and changes nothing.</summary>
+    public static TailContents Peek(IRecordDisk disk) =>
+        TailContents.Of(disk.Names().Contains(Name) ? ReadAll(disk, Name) : []);
+
+    /// <summary>Appends one frame and waits until it is safe.</summary>
+    /// <exception cref="IOException">It is not; nothing was appended.</exception>
+    public void Append(IReadOnlyList<PackedTicks> packs)
+    {
+        byte[] frame = TailFrame.Of(packs);
+        _stream ??= _disk.Open(Name);
+        // What an attempt that failed may have left behind goes first.
+        if (_stream.Length != _soundBytes)
+        {
+            _stream.SetLength(_soundBytes);
+        }
+
+        _stream.Position = _soundBytes;
+        _stream.Write(frame);
+        _stream.Flush();
+        _soundBytes += frame.Length;
+    }
+
+    /// <summary>Begins anew after <paramref name="start"/>, which the store holds safely.</summary>
+    public void Restart(TailBase start)
+    {
+        byte[] frame = TailFrame.Of(start);
+        using (Stream fresh = _disk.Open(NewName))
+        {
+            fresh.SetLength(0);
+            fresh.Write(frame);
+            fresh.Flush();
+        }
+
+        _stream?.Dispose();
+        _stream = null;
+        _disk.Rename(NewName, Name);
+        _soundBytes = frame.Length;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _stream?.Dispose();
+
+    private void SetAside(byte[] bytes)
+    {
+        const string copyName = "tail.damaged";
+        using (Stream copy = _disk.Open(copyName))
+        {
+            copy.SetLength(0);
+            copy.Write(bytes);
+            copy.Flush();
+        }
+
+        _disk.Quarantine(copyName);
+    }
+
+    private static byte[] ReadAll(IRecordDisk disk, string name)
+    {
+        using Stream stream = disk.Open(name);
+        byte[] bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+}

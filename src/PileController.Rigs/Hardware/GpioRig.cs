@@ -1,0 +1,180 @@
+using System.Device.Gpio;
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Readings;
+using PileController.Rigs.Hardware.OneWire;
+
+namespace PileController.Rigs.Hardware;
+
+/// <summary>
+/// The real rig: DS18B20 probes through the kernel's 1-Wire files, pump and blower each behind one line. Probes
+/// without an address are not fitted; valve and backup heat have no line yet and their outputs go nowhere.
+/// </summary>
+/// <threadsafety>One caller at a time; its own timer runs beside the caller.</threadsafety>
+public sealed class GpioRig : IRig
+{
+    private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
+
+    // Three of the longest ticks: a loop that has not spoken for so long is not steering any more.
+    private static readonly TimeSpan LongestSilence = TimeSpan.FromSeconds(180);
+
+    private readonly GpioController _controller;
+    private readonly TimeProvider _time;
+    private readonly Action<string> _report;
+    private readonly Thermometers _thermometers;
+    private readonly List<SwitchedLoad> _loads = [];
+    private readonly SwitchedLoad? _pump;
+    private readonly SwitchedLoad? _blower;
+    private readonly ITimer _timer;
+    private readonly Lock _gate = new();
+    private readonly long _began;
+    private long _lastApplied;
+    private RigFaultException? _fault;
+    private bool _silent;
+    private bool _disposed;
+
+    /// <summary>Opens the lines, all off, and starts the probe buses.</summary>
+    /// <param name="controller">The chip's lines (<see cref="GpioChips.Open"/>). The rig owns it and disposes it last.</param>
+    /// <param name="settings">What is fitted and where.</param>
+    /// <param name="time">Clock and timer.</param>
+    /// <param name="report">Told in a sentence when a line fails, or when outputs are dropped because the loop is silent.</param>
+    /// <exception cref="ArgumentException">A setting no rig can be built from; the message names it.</exception>
+    /// <exception cref="RigFaultException">A line cannot be opened.</exception>
+    public GpioRig(GpioController controller, RigSettings settings, TimeProvider time, Action<string> report)
+        : this(controller, settings, time, report, new OneWireLimits(), File.ReadAllText)
+    {
+    }
+
+    internal GpioRig(
+        GpioController controller,
+        RigSettings settings,
+        TimeProvider time,
+        Action<string> report,
+        OneWireLimits limits,
+        Func<string, string> readText)
+    {
+        ProbeFitCheck.Require(settings.Probes);
+        HardwareCheck.Require(settings.Hardware);
+        _controller = controller;
+        _time = time;
+        _report = report;
+        _pump = Fit("pump", settings.Hardware.PumpPin, settings.Hardware);
+        _blower = Fit("blower", settings.Hardware.BlowerPin, settings.Hardware);
+        _thermometers = new Thermometers(settings, time, limits, readText);
+        _began = _lastApplied = time.GetTimestamp();
+        _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
+    {
+        Reading[] readings = new Reading[ChannelTable.Count];
+        await _thermometers.ReadAsync(readings, cancellation).ConfigureAwait(false);
+        return new RigReadings(readings);
+    }
+
+    /// <summary>Switches the loads, and holds their duty until told otherwise or until the loop falls silent.</summary>
+    /// <exception cref="ArgumentException">A value that is not 0 to 1; the outputs stay as they are.</exception>
+    /// <exception cref="RigFaultException">A line could not be written now or since the call before; the others were.</exception>
+    public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation)
+    {
+        OutputsCheck.Require(outputs);
+        List<string> news = [];
+        RigFaultException? fault;
+        lock (_gate)
+        {
+            ObjectDisposedException.ThrowIf(_disposed, this);
+            _lastApplied = _time.GetTimestamp();
+            _silent = false;
+            Set_NeedsLock(outputs);
+            Drive_NeedsLock(news);
+            fault = _fault;
+            _fault = null;
+        }
+
+        news.ForEach(_report);
+        return fault is null ? ValueTask.CompletedTask : ValueTask.FromException(fault);
+    }
+
+    /// <summary>Switches all loads off, then lets the lines go. What cannot be switched off is reported.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        List<string> news = [];
+        lock (_gate)
+        {
+            if (_disposed)
+            {
+                return;
+            }
+
+            _disposed = true;
+            news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
+        }
+
+        news.ForEach(_report);
+        await _timer.DisposeAsync().ConfigureAwait(false);
+        _thermometers.Dispose();
+        _controller.Dispose();
+    }
+
+    private SwitchedLoad? Fit(string name, int? pin, HardwareSettings hardware)
+    {
+        if (pin is null)
+        {
+            return null;
+        }
+
+        SwitchedLoad load = new(_controller, name, pin.Value, hardware);
+        _loads.Add(load);
+        return load;
+    }
+
+    private void OnBeat()
+    {
+        List<string> news = [];
+        lock (_gate)
+        {
+            if (_disposed)
+            {
+                return;
+            }
+
+            if (_time.GetElapsedTime(_lastApplied) > LongestSilence && !_silent)
+            {
+                _silent = true;
+                Set_NeedsLock(Outputs.Safe);
+                news.Add(
+                    $"The control loop has been silent for {LongestSilence.TotalSeconds} s: pump and blower are switched off.");
+            }
+
+            Drive_NeedsLock(news);
+        }
+
+        news.ForEach(_report);
+    }
+
+    private void Set_NeedsLock(in Outputs outputs)
+    {
+        _pump?.Duty = outputs.PumpDuty;
+        _blower?.Duty = outputs.BlowerDuty;
+    }
+
+    private void Drive_NeedsLock(List<string> news)
+    {
+        long second = (long)_time.GetElapsedTime(_began).TotalSeconds;
+        foreach (SwitchedLoad load in _loads)
+        {
+            bool wasFailing = load.IsFailing;
+            if (load.Drive(second) is { } fault)
+            {
+                _fault ??= fault;
+
+                // A line that stays broken is reported once, not every second.
+                if (!wasFailing)
+                {
+                    news.Add(fault.Message);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,13 @@
+namespace PileController.Seasons;
+
+/// <summary>What a season came to. Names are those of the JSON.</summary>
+internal sealed record SeasonResult(
+    string Policy, int Days, long Ticks, double WallSeconds, double DrawnKWh, double MeteredDrawKWh, double UsefulKWh,
+    double GeneratedKWh, double LostKWh, double StoredChangeKWh, double EnergyErrorFraction, double DryMassLostKg,
+    double WaterLostKg, double ColdDegreeHours, double HoursBelowMinimum, double MinHouseC, double MinActiveZoneC,
+    double MinTurnsC, double? LitOnDay, double HoursBelowFloor, double FrostGuardHours, double? StalledOnDay,
+    double PumpKWh, double BlowerKWh)
+{
+    /// <summary>Ticks a second on one core.</summary>
+    public double TicksPerSecond => Ticks / WallSeconds;
+}

@@ -1,0 +1,89 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Modes;
+using PileController.Physics.Plants;
+
+namespace PileController.Seasons;
+
+/// <summary>Keeps the score of a season on the true plant, not on what the probes say.</summary>
+internal sealed class SeasonScore(ControlSettings settings)
+{
+    private const double LitC = 50;
+    private const double StalledC = 40;
+    private const double DayHours = 24;
+    private const double UnlitFromDay = 20;
+
+    private double _hotHours;
+    private double _coolHours;
+    private double _hours;
+    private bool _lit;
+
+    public double ColdDegreeHours { get; private set; }
+
+    public double SetPointDegreeHours { get; private set; }
+
+    public double HoursBelowMinimum { get; private set; }
+
+    public double HoursBelowFloor { get; private set; }
+
+    public double FrostGuardHours { get; private set; }
+
+    public double MinHouseC { get; private set; } = double.PositiveInfinity;
+
+    public double MinActiveZoneC { get; private set; } = double.PositiveInfinity;
+
+    public double MinTurnsC { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Day of the first instant at which the active zone has been 50 °C or more for 24 h; null when it never was.</summary>
+    public double? LitOnDay { get; private set; }
+
+    /// <summary>First day after lighting at which the active zone has been below 40 °C for 24 h; 20 when it never lit.</summary>
+    public double? StalledOnDay { get; private set; }
+
+    /// <summary>Takes in one tick that has just been lived.</summary>
+    public void Add(Plant plant, Decision decision, double seconds)
+    {
+        double hours = seconds / 3600;
+        _hours += hours;
+        double day = _hours / DayHours;
+        double house = plant.HouseC;
+        double zone = plant.Heap.ActiveZoneC;
+        MinHouseC = Math.Min(MinHouseC, house);
+        SetPointDegreeHours += Math.Max(0, decision.HouseSetPointCelsius - house) * hours;
+        if (house < settings.HouseMinimumC)
+        {
+            ColdDegreeHours += (settings.HouseMinimumC - house) * hours;
+            HoursBelowMinimum += hours;
+        }
+
+        if (decision.Mode == Mode.FrostGuard)
+        {
+            FrostGuardHours += hours;
+        }
+
+        _hotHours = zone >= LitC ? _hotHours + hours : 0;
+        if (!_lit && _hotHours >= DayHours)
+        {
+            _lit = true;
+            LitOnDay = day;
+        }
+
+        if (!_lit && day < UnlitFromDay)
+        {
+            return;
+        }
+
+        MinActiveZoneC = Math.Min(MinActiveZoneC, zone);
+        MinTurnsC = Math.Min(MinTurnsC, plant.Heap.TurnsShellC);
+        if (zone < settings.HeapFloorC)
+        {
+            HoursBelowFloor += hours;
+        }
+
+        _coolHours = _lit && zone < StalledC ? _coolHours + hours : 0;
+        if (StalledOnDay is null && (!_lit || _coolHours >= DayHours))
+        {
+            StalledOnDay = _lit ? day : UnlitFromDay;
+        }
+    }
+}

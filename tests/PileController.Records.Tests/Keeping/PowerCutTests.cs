@@ -1,0 +1,94 @@
+using Microsoft.Extensions.Time.Testing;
+using PileController.Control.Decisions;
+using PileController.Records.Checking;
+using PileController.Records.Crash;
+using PileController.Records.Keeping;
+using PileController.Records.Tests.Storage;
+
+namespace PileController.Records.Tests.Keeping;
+
+public sealed class PowerCutTests
+{
+    private const int Ticks = 400;
+    private static readonly List<TickEntry> History = TrialTicks.First(Ticks, seed: 5);
+
+    [Fact]
+    public void Keeper_PowerCutAnywhere_LosesNothingAcknowledged()
+    {
+        int steps = Run(new SimulatedDisk()).Disk.Steps;
+        Assert.True(steps > 250, $"Only {steps} places to cut.");
+        for (int cut = 1; cut <= steps; cut++)
+        {
+            SimulatedDisk disk = new() { CutAt = cut };
+            (_, long acknowledged) = Run(disk);
+
+            SimulatedDisk after = disk.AfterCut(new Random(cut));
+
+            AssertWhole(after, acknowledged, cut);
+        }
+    }
+
+    [Fact]
+    public void Keeper_PowerCutTwice_LosesNothingAcknowledged()
+    {
+        for (int trial = 0; trial < 100; trial++)
+        {
+            Random random = new(trial);
+            SimulatedDisk disk = new() { CutAt = random.Next(20, 300) };
+            (_, long acknowledged) = Run(disk);
+            SimulatedDisk second = disk.AfterCut(random);
+            second.CutAt = random.Next(1, 150);
+            acknowledged = Math.Max(acknowledged, Run(second).Acknowledged);
+
+            AssertWhole(second.AfterCut(random), acknowledged, trial);
+        }
+    }
+
+    // The run commits to the store every 40 ticks and begins a new file at 360, so the cuts fall into every stage.
+    private static (SimulatedDisk Disk, long Acknowledged) Run(SimulatedDisk disk)
+    {
+        long acknowledged = 0;
+        try
+        {
+            using RecordKeeper keeper = Open(disk);
+            acknowledged = keeper.SafeSequence;
+            foreach (TickEntry tick in History.Where(t => t.Decision.Sequence > keeper.LastSequence))
+            {
+                keeper.Keep(tick);
+                keeper.SyncIfDue();
+                acknowledged = keeper.SafeSequence;
+            }
+        }
+        catch (PowerCutException)
+        {
+            return (disk, acknowledged);
+        }
+
+        return (disk, acknowledged);
+    }
+
+    private static RecordKeeper Open(SimulatedDisk disk) => new(
+        disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40, FileTicks = 360 }, new FakeTimeProvider(), new Faults());
+
+    private static void AssertWhole(SimulatedDisk disk, long acknowledged, int trial)
+    {
+        Faults faults = new();
+        using (RecordKeeper keeper = new(
+            disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40 }, new FakeTimeProvider(), faults))
+        {
+            Assert.True(keeper.SafeSequence >= acknowledged, $"Cut {trial}: {keeper.SafeSequence} of {acknowledged} came back.");
+            Assert.Null(faults.Text);
+            Assert.Equal(
+                keeper.LastSequence == 0 ? null : History[(int)keeper.LastSequence - 1].MemoryAfter, keeper.LastMemory());
+            Assert.Equal(
+                History.Select(t => t.Decision).Where(d => d.Sequence <= keeper.LastSequence && d.Kinds != DecisionKinds.Steady).Select(d => d.Sequence),
+                keeper.Batches().SelectMany(b => b.Lines()).Select(line => line.Sequence));
+        }
+
+        using RecordReader reader = RecordReader.Open(disk);
+        VerifyReport report = RecordVerifier.Check(reader.Batches, reader.Problems);
+        Assert.Empty(report.Problems);
+        Assert.True(report.Ticks >= acknowledged);
+        Assert.Empty(disk.Quarantined);
+    }
+}

@@ -1,0 +1,113 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Readings;
+
+namespace PileController.Records.Tests;
+
+/// <summary>A record in a list: the plainest thing that keeps the contract.</summary>
+public sealed class MemoryRecord : IPileRecord
+{
+    private readonly List<TickEntry> _ticks = [];
+
+    public RecordHealth Health
+    {
+        get
+        {
+            lock (_ticks)
+            {
+                return new RecordHealth(true, _ticks.Count == 0 ? 0 : _ticks[^1].Decision.Sequence, 0, 0, null);
+            }
+        }
+    }
+
+    public bool TryAppend(TickEntry tick)
+    {
+        lock (_ticks)
+        {
+            _ticks.Add(tick);
+            return true;
+        }
+    }
+
+    public Task FlushAsync(CancellationToken cancellation) => Task.CompletedTask;
+
+    public Task<Memory?> LastMemoryAsync(CancellationToken cancellation)
+    {
+        lock (_ticks)
+        {
+            return Task.FromResult(_ticks.Count == 0 ? null : _ticks[^1].MemoryAfter);
+        }
+    }
+
+    public Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
+        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation)
+    {
+        string name = RecordSeries.Find(series).Name;
+        long step = stepMilliseconds == 0 ? 1 : stepMilliseconds;
+        long spacing = stepMilliseconds == 0 ? 120_000 : stepMilliseconds;
+        List<SeriesPoint> points = [];
+        foreach (var bucket in Between(fromUtcMilliseconds, toUtcMilliseconds)
+            .GroupBy(tick => (long)Math.Floor((double)tick.Decision.At.UtcMilliseconds / step) * step).OrderBy(g => g.Key))
+        {
+            if (points.Count > 0 && bucket.Key - points[^1].UtcMilliseconds > spacing)
+            {
+                points.Add(new SeriesPoint(points[^1].UtcMilliseconds + step, null, null, null, 0));
+            }
+
+            double[] good = [.. bucket.Select(tick => ValueOf(tick, name)).OfType<double>()];
+            points.Add(good.Length == 0
+                ? new SeriesPoint(bucket.Key, null, null, null, 0)
+                : new SeriesPoint(bucket.Key, good.Min(), good.Average(), good.Max(), good.Length));
+        }
+
+        return Task.FromResult<IReadOnlyList<SeriesPoint>>(points);
+    }
+
+    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
+        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation) =>
+        Task.FromResult<IReadOnlyList<DecisionLine>>([.. Between(fromUtcMilliseconds, toUtcMilliseconds)
+            .Select(tick => tick.Decision)
+            .Where(d => kinds is null ? d.Kinds != DecisionKinds.Steady : (d.Kinds & kinds) != 0)
+            .Reverse().Take(limit).Select(LineOf)]);
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private List<TickEntry> Between(long from, long to)
+    {
+        lock (_ticks)
+        {
+            return [.. _ticks.Where(t => t.Decision.At.UtcMilliseconds >= from && t.Decision.At.UtcMilliseconds < to)];
+        }
+    }
+
+    private static DecisionLine LineOf(Decision d) => new(
+        d.Sequence, d.At.UtcMilliseconds, d.Kinds, d.Mode, d.Curb, d.WantWatts, d.MeansWatts, d.GrantWatts, d.Draw.WaterWatts,
+        d.Estimate.ActiveZoneCelsius, d.Readings.TryGet(Channel.House, out double house) ? house : null, d.Why, d.Note);
+
+    private static double? ValueOf(TickEntry tick, string name)
+    {
+        Decision d = tick.Decision;
+        if (ChannelTable.TryFind(name, out ChannelInfo channel))
+        {
+            return d.Readings.TryGet(channel.Channel, out double value) ? value : null;
+        }
+
+        return name switch
+        {
+            "want" => d.WantWatts,
+            "means" => d.MeansWatts,
+            "grant" => d.GrantWatts,
+            "waterDraw" => d.Draw.WaterWatts,
+            "waterError" => d.Draw.WaterErrorWatts,
+            "airDraw" => d.Draw.AirWatts,
+            "activeZone" => d.Estimate.ActiveZoneCelsius,
+            "setPoint" => d.HouseSetPointCelsius,
+            "pumpDuty" => d.Outputs.PumpDuty,
+            "valveOpening" => d.Outputs.ValveOpening,
+            "blowerDuty" => d.Outputs.BlowerDuty,
+            "generation" => d.Estimate.GenerationWatts,
+            "mode" => (double)d.Mode,
+            _ => throw new ArgumentException($"No series '{name}'.", nameof(name)),
+        };
+    }
+}

@@ -1,0 +1,6 @@
+namespace PileController.Records.Tests;
+
+public sealed class MemoryRecordTests : PileRecordContract
+{
+    protected override IPileRecord Make() => new MemoryRecord();
+}

@@ -1,0 +1,143 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Records.Crash;
+
+namespace PileController.Records.Tests;
+
+/// <summary>What every record promises.</summary>
+public abstract class PileRecordContract
+{
+    private const int Ticks = 500;
+    private static readonly List<TickEntry> History = TrialTicks.First(Ticks);
+
+    public static TheoryData<string> AllSeries => [.. RecordSeries.All.Select(series => series.Name)];
+
+    private static CancellationToken None => CancellationToken.None;
+
+    protected abstract IPileRecord Make();
+
+    [Fact]
+    public async Task Record_Empty_HasNothing()
+    {
+        await using IPileRecord record = Make();
+
+        Assert.Null(await record.LastMemoryAsync(None));
+        Assert.Empty(await record.SamplesAsync("house", 0, long.MaxValue, 0, None));
+        Assert.Empty(await record.DecisionsAsync(0, long.MaxValue, null, 10, None));
+        Assert.Equal(0, record.Health.LastSequence);
+    }
+
+    [Fact]
+    public async Task Record_AfterFlush_KnowsTheLastTick()
+    {
+        await using IPileRecord record = await Filled();
+
+        await record.FlushAsync(None);
+
+        Assert.Equal(Ticks, record.Health.LastSequence);
+        Assert.True(record.Health.Accepting);
+        Assert.Equal(History[^1].MemoryAfter, await record.LastMemoryAsync(None));
+    }
+
+    [Theory]
+    [MemberData(nameof(AllSeries))]
+    public async Task Samples_EverySeriesAndStep_AreThoseOfThePlainRecord(string series)
+    {
+        await using IPileRecord record = await Filled();
+        await using MemoryRecord plain = new();
+        History.ForEach(tick => plain.TryAppend(tick));
+        long from = TrialTicks.At(17).UtcMilliseconds;
+        long to = TrialTicks.At(444).UtcMilliseconds;
+        foreach (long step in new[] { 0L, 60_000, 900_000, 7_000_000 })
+        {
+            IReadOnlyList<SeriesPoint> expected = await plain.SamplesAsync(series, from, to, step, None);
+            IReadOnlyList<SeriesPoint> actual = await record.SamplesAsync(series, from, to, step, None);
+
+            Assert.Equal(expected.Select(p => (p.UtcMilliseconds, p.Count)), actual.Select(p => (p.UtcMilliseconds, p.Count)));
+            Assert.All(expected.Zip(actual), pair =>
+            {
+                // A kept figure is rounded to a tenth of a watt at the coarsest.
+                Assert.Equal(pair.First.Least ?? -1, pair.Second.Least ?? -1, 0.051);
+                Assert.Equal(pair.First.Mean ?? -1, pair.Second.Mean ?? -1, 0.051);
+                Assert.Equal(pair.First.Most ?? -1, pair.Second.Most ?? -1, 0.051);
+            });
+        }
+    }
+
+    [Fact]
+    public async Task Samples_TicksMissing_ShowOneEmptyPoint()
+    {
+        await using IPileRecord record = Make();
+        foreach (TickEntry tick in History.Where(t => t.Decision.Sequence is <= 60 or > 120))
+        {
+            record.TryAppend(tick);
+        }
+
+        foreach (long step in new[] { 0L, 60_000 })
+        {
+            IReadOnlyList<SeriesPoint> points = await record.SamplesAsync("pumpDuty", 0, long.MaxValue, step, None);
+
+            SeriesPoint gap = Assert.Single(points, point => point.Mean is null);
+            Assert.InRange(gap.UtcMilliseconds, TrialTicks.At(60).UtcMilliseconds, TrialTicks.At(121).UtcMilliseconds);
+            Assert.Equal(points.OrderBy(p => p.UtcMilliseconds), points);
+        }
+    }
+
+    [Fact]
+    public async Task Samples_ClockSetBack_StillAnswersInOrderOfTime()
+    {
+        await using IPileRecord record = Make();
+        Memory memory = Memory.Fresh;
+        foreach (TickEntry tick in History.Take(200))
+        {
+            Instant at = tick.Decision.Sequence < 100
+                ? tick.Decision.At
+                : tick.Decision.At with { UtcMilliseconds = tick.Decision.At.UtcMilliseconds - 600_000 };
+            (Decision decision, Memory after) = TrialTicks.Step(memory, tick.Raw, tick.Commands, at);
+            record.TryAppend(new TickEntry(tick.Raw, tick.Commands, memory, decision, after));
+            memory = after;
+        }
+
+        IReadOnlyList<SeriesPoint> points = await record.SamplesAsync("want", 0, long.MaxValue, 60_000, None);
+
+        Assert.Equal(points.OrderBy(p => p.UtcMilliseconds), points);
+        Assert.Equal(200, points.Sum(p => p.Count));
+    }
+
+    [Fact]
+    public async Task Samples_UnknownSeries_IsRefusedByName()
+    {
+        await using IPileRecord record = Make();
+
+        ArgumentException error = await Assert.ThrowsAsync<ArgumentException>(
+            () => record.SamplesAsync("heapCorr", 0, 1, 0, None));
+        Assert.Contains("heapCorr", error.Message, StringComparison.Ordinal);
+        Assert.Contains("heapCore", error.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(null, 1000)]
+    [InlineData(null, 3)]
+    [InlineData(DecisionKinds.Mode, 1000)]
+    [InlineData(DecisionKinds.Hand | DecisionKinds.Trip, 4)]
+    [InlineData(DecisionKinds.Start, 5)]
+    public async Task Decisions_ByKindAndLimit_AreThoseOfThePlainRecord(DecisionKinds? kinds, int limit)
+    {
+        await using IPileRecord record = await Filled();
+        await using MemoryRecord plain = new();
+        History.ForEach(tick => plain.TryAppend(tick));
+        long from = TrialTicks.At(5).UtcMilliseconds;
+        long to = TrialTicks.At(480).UtcMilliseconds;
+
+        Assert.Equal(
+            await plain.DecisionsAsync(from, to, kinds, limit, None),
+            await record.DecisionsAsync(from, to, kinds, limit, None));
+    }
+
+    private Task<IPileRecord> Filled()
+    {
+        IPileRecord record = Make();
+        Assert.All(History, tick => Assert.True(record.TryAppend(tick)));
+        return Task.FromResult(record);
+    }
+}

@@ -1,0 +1,104 @@
+using PileController.Records.Storage;
+
+namespace PileController.Records.Tests.Storage;
+
+/// <summary>
+/// A folder in memory that can lose its power: every sector written since a file's last flush survives or not by
+/// chance. It can also be full, or refuse at the n-th write or flush.
+/// </summary>
+internal sealed class SimulatedDisk : IRecordDisk
+{
+    private readonly Dictionary<string, SimulatedFile> _files = [];
+    private bool _locked;
+
+    /// <summary>Writes and flushes so far: the points at which the power can be cut.</summary>
+    public int Steps { get; private set; }
+
+    /// <summary>The step at which the power goes; nothing works afterwards.</summary>
+    public int CutAt { get; set; } = int.MaxValue;
+
+    /// <summary>Steps from this one on fail for want of room until it is set back.</summary>
+    public int FullFrom { get; set; } = int.MaxValue;
+
+    public List<string> Quarantined { get; } = [];
+
+    public IDisposable Lock()
+    {
+        if (_locked)
+        {
+            throw new RecordInUseException("simulated");
+        }
+
+        _locked = true;
+        return new Release(this);
+    }
+
+    public Stream Open(string name)
+    {
+        if (!_files.TryGetValue(name, out SimulatedFile? file))
+        {
+            file = new SimulatedFile();
+            _files.Add(name, file);
+        }
+
+        return new SimulatedStream(this, file);
+    }
+
+    public IReadOnlyList<string> Names() => [.. _files.Keys.Order(StringComparer.Ordinal)];
+
+    public void Rename(string from, string to)
+    {
+        Step();
+        _files[to] = _files[from];
+        _files.Remove(from);
+    }
+
+    public void Delete(string name) => _files.Remove(name);
+
+    public void Quarantine(string name)
+    {
+        Quarantined.Add(name);
+        _files.Remove(name);
+    }
+
+    /// <summary>What is on the disk when the power is back.</summary>
+    public SimulatedDisk AfterCut(Random random)
+    {
+        SimulatedDisk after = new();
+        foreach ((string name, SimulatedFile file) in _files)
+        {
+            after._files.Add(name, file.AfterCut(random));
+        }
+
+        return after;
+    }
+
+    /// <summary>The bytes of a file, to be looked at or damaged.</summary>
+    public byte[] BytesOf(string name) => _files[name].Now;
+
+    /// <summary>Replaces the bytes of a file.</summary>
+    public void Replace(string name, byte[] bytes) => _files[name] = SimulatedFile.Of(bytes);
+
+    /// <summary>One more thing done to the disk.</summary>
+    public void Step()
+    {
+        Steps++;
+        if (Steps >= CutAt)
+        {
+            throw new PowerCutException();
+        }
+
+        if (Steps >= FullFrom)
+        {
+            throw new IOException("No space left on device.");
+        }
+    }
+
+    private sealed class Release(SimulatedDisk disk) : IDisposable
+    {
+        public void Dispose() => disk._locked = false;
+    }
+}
+
+/// <summary>The power went.</summary>
+internal sealed class PowerCutException : IOException;
