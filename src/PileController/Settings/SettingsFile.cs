@@ -30,6 +30,7 @@ public static class SettingsFile
 
         FileReading reading = new();
         PileSettings settings = PileFields.Table.Read(PileSettings.AlderBank, root, "", reading);
+        settings = settings with { Control = settings.Control with { Places = ProbePlaces.Of(settings) } };
         return new SettingsResult(settings, [.. reading.Faults, .. CrossChecks.Run(settings, reading)]);
     }
 

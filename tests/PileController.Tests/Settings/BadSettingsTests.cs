@@ -87,9 +87,11 @@ public class BadSettingsTests
         { """{ "rig": { "probes": [ { "channel": "tank", "address": "28-12" } ] } }""", "rig.probes[0].address", "\"28-12\"", "twelve digits 0-9 or a-f" },
         { """{ "rig": { "probes": [ { "channel": "heapCore", "radius": "0 m" } ] } }""", "rig.probes[0].height", "missing", "the height at which this heap probe sits" },
         { """{ "rig": { "probes": [ { "channel": "house", "radius": "1 m" } ] } }""", "rig.probes[0].radius", "\"1 m\"", "heap probes only" },
-        { """{ "rig": { "probes": [ { "channel": "heapEdge", "radius": "2.5 m", "height": "1 m" } ] } }""", "rig.probes[0].radius", "2.5 m", "at most heap.radius, 1.9 m" },
+        { """{ "rig": { "probes": [ { "channel": "heapEdge", "radius": "2.5 m", "height": "1 m" } ] } }""", "rig.probes[0].radius", "2.5 m", "below heap.radius, 1.9 m" },
         { """{ "rig": { "probes": [ { "channel": "heapEdge", "radius": "1 m", "height": "3 m" } ] } }""", "rig.probes[0].height", "3 m", "at most heap.height, 2 m" },
         { """{ "rig": { "probes": [ { "channel": "tank", "offset": "12 K" } ] } }""", "rig.probes[0].offset", "\"12 K\"", "-5 K to 5 K" },
+
+        { """{ "rig": { "probes": [ { "channel": "heapTurns", "radius": "0.4 m", "height": "1 m" }, { "channel": "heapCore", "radius": "0.5 m", "height": "1 m" } ] } }""", "rig.probes[0].radius", "0.4 m", "above 0.5 m, where the heapCore probe sits" },
 
         // Faults put in.
         { """{ "rig": { "faults": [ { "kind": "opne", "channel": "tank" } ] } }""", "rig.faults[0].kind", "\"opne\"", "the nearest is \"open\"" },
@@ -103,6 +105,7 @@ public class BadSettingsTests
         { """{ "rig": { "hardware": { "pumpPin": -1 } } }""", "rig.hardware.pumpPin", "-1", "a whole number, 0 to 127" },
         { """{ "rig": { "hardware": { "pumpPin": 17, "blowerPin": 17 } } }""", "rig.hardware.blowerPin", "17", "another line than rig.hardware.pumpPin" },
         { """{ "rig": { "hardware": { "oneWireRoot": "w1" } } }""", "rig.hardware.oneWireRoot", "\"w1\"", "an absolute path" },
+        { """{ "rig": { "hardware": { "dutyPeriod": "5 s" } } }""", "rig.hardware.dutyPeriod", "5 s", "0 s, or whole seconds from 10 s to 40 s" },
         { Hardware(HardwareProbes, """ "blowerPin": 27 """), "rig.hardware.pumpPin", "none", "the line of the pump" },
         { Hardware(HardwareProbes, """ "pumpPin": 17 """), "rig.hardware.blowerPin", "none", "the line of the blower" },
         { Hardware(HardwareProbes.Replace("flow", "level", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },

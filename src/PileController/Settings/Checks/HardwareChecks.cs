@@ -12,6 +12,12 @@ internal static class HardwareChecks
             "rig.hardware.blowerPin", ["rig.hardware.pumpPin"],
             s => s.Rig.Hardware.BlowerPin is int pin && pin == s.Rig.Hardware.PumpPin ? "another line than rig.hardware.pumpPin" : null,
             s => $"{s.Rig.Hardware.BlowerPin}"),
+        Check.That(
+            "rig.hardware.dutyPeriod", [],
+            s => s.Rig.Hardware.DutyPeriodSeconds is 0 || (s.Rig.Hardware.DutyPeriodSeconds >= 10 && double.IsInteger(s.Rig.Hardware.DutyPeriodSeconds))
+                ? null
+                : "0 s, or whole seconds from 10 s to 40 s",
+            s => $"{s.Rig.Hardware.DutyPeriodSeconds:G6} s"),
         OnHardware(
             "rig.hardware.pumpPin", ["rig.hardware.pumpPin"],
             s => s.Rig.Hardware.PumpPin is null, "the line of the pump, 0 to 127"),

@@ -19,6 +19,7 @@ internal static class ProbeChecks
         new([Probes], NotPlaced),
         new([Probes], PlacedForNothing),
         new([Probes, "heap.radius", "heap.height"], OutsideTheHeap),
+        new([Probes], NotInOrder),
     ];
 
     private static IEnumerable<Finding> Twice(
@@ -56,14 +57,33 @@ internal static class ProbeChecks
         foreach (int i in Indices(settings))
         {
             ProbeFit probe = settings.Rig.Probes[i];
-            if (ProbeFields.IsInHeap(probe.Channel) && probe.RadiusM > settings.Heap.RadiusM)
+            if (ProbeFields.IsInHeap(probe.Channel) && probe.RadiusM >= settings.Heap.RadiusM)
             {
-                yield return new Finding($"{Probes}[{i}].radius", $"{probe.RadiusM:G4} m", $"at most heap.radius, {settings.Heap.RadiusM:G4} m");
+                yield return new Finding($"{Probes}[{i}].radius", $"{probe.RadiusM:G4} m", $"below heap.radius, {settings.Heap.RadiusM:G4} m");
             }
 
             if (ProbeFields.IsInHeap(probe.Channel) && probe.HeightM > settings.Heap.HeightM)
             {
                 yield return new Finding($"{Probes}[{i}].height", $"{probe.HeightM:G4} m", $"at most heap.height, {settings.Heap.HeightM:G4} m");
+            }
+        }
+    }
+
+    /// <summary>The controller draws a profile through them from the axis outward: each must sit further out than the one before.</summary>
+    private static IEnumerable<Finding> NotInOrder(PileSettings settings, FileReading reading)
+    {
+        int[] inward = [.. Indices(settings)
+            .Where(i => ProbeFields.IsInHeap(settings.Rig.Probes[i].Channel))
+            .OrderBy(i => settings.Rig.Probes[i].Channel)];
+        for (int n = 1; n < inward.Length; n++)
+        {
+            ProbeFit inner = settings.Rig.Probes[inward[n - 1]];
+            ProbeFit outer = settings.Rig.Probes[inward[n]];
+            if (outer.Channel != inner.Channel && outer.RadiusM <= inner.RadiusM)
+            {
+                yield return new Finding(
+                    $"{Probes}[{inward[n]}].radius", $"{outer.RadiusM:G4} m",
+                    $"above {inner.RadiusM:G4} m, where the {ChannelTable.Of(inner.Channel).Name} probe sits");
             }
         }
     }

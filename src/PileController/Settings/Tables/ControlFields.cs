@@ -42,7 +42,6 @@ internal static class ControlFields
     private static readonly FieldTable<ControlSettings> Told = new()
     {
         { "heapStore", JoulesPerKelvin(1e5, 1e9), c => c.HeapHeatCapacityJPerK, (c, v) => c with { HeapHeatCapacityJPerK = v }, "Heat capacity of the heap." },
-        { "heapLoss", WattsPerKelvin(0.5, 1000), c => c.HeapLossWPerK, (c, v) => c with { HeapLossWPerK = v }, "Loss of the heap to the outside." },
         { "coil", WattsPerKelvin(0, 2000), c => c.CoilWPerK, (c, v) => c with { CoilWPerK = v }, "Conductance from the bed at the turns to the water." },
         { "houseLoss", WattsPerKelvin(1, 20_000), c => c.HouseLossWPerK, (c, v) => c with { HouseLossWPerK = v }, "Loss of the house to the outside." },
         { "blowerFitted", Flag, c => c.BlowerFitted, (c, v) => c with { BlowerFitted = v }, "Whether a blower is fitted." },
@@ -58,6 +57,7 @@ internal static class ControlFields
         { "tick", Seconds(1, 60), c => c.TickSeconds, (c, v) => c with { TickSeconds = v }, "Length of a tick." },
         { "floor", Celsius(35, 60), c => c.HeapFloorC, (c, v) => c with { HeapFloorC = v }, "Heap temperature that may not be undercut in the active zone." },
         { "lit", Celsius(40, 60), c => c.HeapLitC, (c, v) => c with { HeapLitC = v }, "Temperature the heap must hold for a day to count as lit." },
+        { "comfortReserve", Kelvin(0, 20), c => c.ComfortReserveKelvin, (c, v) => c with { ComfortReserveKelvin = v }, "How far above its floor the heap must be before heat is given for comfort, not only against frost." },
         { "lookAhead", Hours(6, 96), c => c.LookAheadHours, (c, v) => c with { LookAheadHours = v }, "How far ahead the floor is to hold." },
         { "confidence", Share(0.5, 0.999), c => c.Confidence, (c, v) => c with { Confidence = v }, "Confidence with which the floor is to hold." },
         { "house", House, c => c, (_, v) => v, "What the house is to be." },

@@ -14,5 +14,6 @@ internal static class HardwareFields
         { "pumpPin", OptionalWhole(0, 127), h => h.PumpPin, (h, v) => h with { PumpPin = (int?)v }, "Line of the pump relay or gate." },
         { "blowerPin", OptionalWhole(0, 127), h => h.BlowerPin, (h, v) => h with { BlowerPin = (int?)v }, "Line of the blower relay or gate." },
         { "activeLow", Flag, h => h.ActiveLow, (h, v) => h with { ActiveLow = v }, "Whether a low line switches the load on." },
+        { "dutyPeriod", Seconds(0, 40), h => h.DutyPeriodSeconds, (h, v) => h with { DutyPeriodSeconds = v }, "Period in which a duty is shared out between on and off, 10 s to 40 s behind a solid-state gate; 0 s behind a relay, which is only on or off." },
     };
 }

@@ -22,5 +22,6 @@ internal static class HouseFields
         { "floorU", WattsPerM2Kelvin(0.1, 50), h => h.FloorUWPerM2K, (h, v) => h with { FloorUWPerM2K = v }, "Coupling of air and floor." },
         { "groundU", WattsPerM2Kelvin(0, 10), h => h.GroundUWPerM2K, (h, v) => h with { GroundUWPerM2K = v }, "Coupling of the floor and the deep ground." },
         { "ground", Celsius(-5, 30), h => h.GroundC, (h, v) => h with { GroundC = v }, "Temperature of the deep ground." },
+        { "backupPower", Watts(0, 100_000), h => h.BackupWatts, (h, v) => h with { BackupWatts = v }, "Power of the backup heater; it runs only where control.told.backupFitted is true." },
     };
 }

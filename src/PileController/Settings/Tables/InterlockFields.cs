@@ -11,7 +11,7 @@ internal static class InterlockFields
     {
         { "lineFrost", Celsius(0.5, 10), l => l.LineFrostC, (l, v) => l with { LineFrostC = v }, "Line water below which frost is guarded against." },
         { "heapFire", Celsius(65, 90), l => l.HeapFireC, (l, v) => l with { HeapFireC = v }, "Heap temperature of the fire watch." },
-        { "supplyMost", Celsius(30, 75), l => l.SupplyMostC, (l, v) => l with { SupplyMostC = v }, "Supply to the house above which water is held back (scald)." },
+        { "supplyMost", Celsius(30, 90), l => l.SupplyMostC, (l, v) => l with { SupplyMostC = v }, "Supply to the house above which water is held back (scald)." },
         { "houseMost", Celsius(15, 45), l => l.HouseMostC, (l, v) => l with { HouseMostC = v }, "House air above which all draw is held back." },
         { "batteryLow", Volts(5, 60), l => l.BatteryLowV, (l, v) => l with { BatteryLowV = v }, "Battery voltage below which the blower is held off." },
         { "batteryEmpty", Volts(5, 60), l => l.BatteryEmptyV, (l, v) => l with { BatteryEmptyV = v }, "Battery voltage below which all but frost guard is held off." },
