@@ -14,11 +14,11 @@ public class ProbePlacesTests
     {
         HeapProbePlaces places = SettingsFile.Parse("""
             {
-              "heap": { "radius": "2.1 m", "coil": { "radius": "1.1 m" } },
-              "rig": { "probes": [ { "channel": "heapCore", "radius": "0.3 m", "height": "1 m" }, { "channel": "heapEdge", "radius": "1.7 m", "height": "1 m" } ] },
+              "heap": { "radius": "2 m", "coil": { "radius": "1 m" } },
+              "rig": { "probes": [ { "channel": "heapCore", "radius": "0.25 m", "height": "1 m" }, { "channel": "heapEdge", "radius": "1.75 m", "height": "1 m" } ] },
             }
             """).Settings.Control.Places;
 
-        Assert.Equal(new HeapProbePlaces { CoreM = 0.3, MiddleM = 0.7, TurnsM = 1.1, EdgeM = 1.7, RadiusM = 2.1 }, places);
+        Assert.Equal(new HeapProbePlaces { CoreM = 0.25, MiddleM = 0.625, TurnsM = 1, EdgeM = 1.75, RadiusM = 2 }, places);
     }
 }
