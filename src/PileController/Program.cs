@@ -1,1 +1,3 @@
-Console.WriteLine("PileController");
+using PileController.Commands;
+
+return await CommandTree.RunAsync(args, Console.Out, Console.Error);

@@ -1,0 +1,14 @@
+using System.CommandLine;
+using PileController.Commands.Shell;
+
+namespace PileController.Commands.Calc;
+
+/// <summary>calc: the sums behind the control, by themselves.</summary>
+internal static class CalcCommand
+{
+    public static Command Create() =>
+        new PileCommand("calc", "Works out water, air, draw or sun by itself.", "PileController calc water --temp \"40 °C\"")
+        {
+            CalcWater.Create(), CalcAir.Create(), CalcDraw.Create(), CalcSun.Create(),
+        };
+}

@@ -1,0 +1,11 @@
+using System.CommandLine;
+using PileController.Commands.Shell;
+
+namespace PileController.Commands.Running;
+
+/// <summary>record: reads, checks and replays the record.</summary>
+internal static class RecordCommand
+{
+    public static Command Create() =>
+        new PileCommand("record", "Reads, checks and replays the record.", "PileController record");
+}

@@ -1,0 +1,57 @@
+using PileController.Control.Readings;
+using PileController.Settings.Fields;
+
+namespace PileController.Settings.Checks;
+
+/// <summary>What a real rig cannot do without.</summary>
+internal static class HardwareChecks
+{
+    public static readonly Check[] All =
+    [
+        Check.That(
+            "rig.hardware.blowerPin", ["rig.hardware.pumpPin"],
+            s => s.Rig.Hardware.BlowerPin is int pin && pin == s.Rig.Hardware.PumpPin ? "another line than rig.hardware.pumpPin" : null,
+            s => $"{s.Rig.Hardware.BlowerPin}"),
+        Check.That(
+            "rig.hardware.dutyPeriod", [],
+            s => s.Rig.Hardware.DutyPeriodSeconds is 0 || (s.Rig.Hardware.DutyPeriodSeconds >= 10 && double.IsInteger(s.Rig.Hardware.DutyPeriodSeconds))
+                ? null
+                : "0 s, or whole seconds from 10 s to 40 s",
+            s => $"{s.Rig.Hardware.DutyPeriodSeconds:G6} s"),
+        OnHardware(
+            "rig.hardware.pumpPin", ["rig.hardware.pumpPin"],
+            s => s.Rig.Hardware.PumpPin is null, "the line of the pump, 0 to 127"),
+        OnHardware(
+            "rig.hardware.blowerPin", ["rig.hardware.blowerPin", "control.told.blowerFitted"],
+            s => s.Control.BlowerFitted && s.Rig.Hardware.BlowerPin is null,
+            "the line of the blower, 0 to 127, or control.told.blowerFitted false"),
+        OnHardware(
+            "rig.probes", ["rig.probes"], s => !Fitted(s, Channel.Flow, Channel.PumpPower),
+            "a probe for flow or pumpPower among them, to prove that the pump runs", "without proof of flow"),
+        OnHardware(
+            "rig.probes", ["rig.probes"], s => !Fitted(s, Channel.HeapTurns, Channel.HeapCore),
+            "a probe for heapTurns or heapCore among them", "without a heap probe"),
+        OnHardware(
+            "rig.probes", ["rig.probes"], s => !Fitted(s, Channel.House),
+            "a probe for house among them", "without a house probe"),
+        new(["rig.kind", "rig.probes"], NoAddress),
+    ];
+
+    private static bool Fitted(PileSettings settings, params IReadOnlyList<Channel> anyOf) =>
+        settings.Rig.Probes.Any(p => anyOf.Contains(p.Channel));
+
+    private static Check OnHardware(
+        string path, IReadOnlyList<string> paths, Predicate<PileSettings> broken, string allowed, string given = "none") =>
+        new(["rig.kind", .. paths], (s, _) =>
+            !s.Rig.Simulated && broken(s) ? [new Finding(path, given, $"{allowed} (a hardware rig)")] : []);
+
+    /// <summary>Every temperature of a real rig comes from a 1-Wire probe, which is known by its address only.</summary>
+    private static IEnumerable<Finding> NoAddress(PileSettings settings, FileReading reading) =>
+        settings.Rig.Simulated
+            ? []
+            : settings.Rig.Probes
+                .Select((p, i) => (Probe: p, Path: $"rig.probes[{i}].address", Channel: ChannelTable.Of(p.Channel)))
+                .Where(p => p.Channel.Unit == "°C" && p.Probe.Address is null)
+                .Select(p => new Finding(
+                    p.Path, "none", $"the 1-Wire address of the {p.Channel.Name} probe, \"28-\" and twelve digits 0-9 or a-f"));
+}

@@ -1,0 +1,30 @@
+using System.Text.Json;
+using PileController.Settings.Json;
+
+namespace PileController.Settings.Fields;
+
+/// <summary>One key of one section: how it is read into its record, written, and explained.</summary>
+/// <typeparam name="TOwner">The record it belongs to; never changed, always copied.</typeparam>
+/// <param name="key">The key.</param>
+/// <param name="doc">What it means, in a sentence.</param>
+/// <param name="required">Whether it must be given where its section is given.</param>
+internal abstract class Field<TOwner>(string key, string doc, bool required = false)
+{
+    public string Key => key;
+
+    public string Doc => doc;
+
+    public bool Required => required;
+
+    /// <summary>A copy of the owner with what stands in the file; the owner itself where that is faulty.</summary>
+    public abstract TOwner Read(TOwner owner, JsonEntry entry, string path, FileReading reading);
+
+    /// <summary>Writes the value, not the key.</summary>
+    public abstract void Write(Utf8JsonWriter writer, TOwner owner);
+
+    /// <summary>Writes key and value with their explanation.</summary>
+    public abstract void Explain(ExplainedText text, TOwner owner);
+
+    /// <summary>Every value below this key.</summary>
+    public abstract IEnumerable<FieldRow> Rows(string path);
+}

@@ -1,0 +1,31 @@
+using System.Security.Cryptography;
+using System.Text;
+using PileController.Settings.Fields;
+using PileController.Settings.Tables;
+
+namespace PileController.Settings;
+
+/// <summary>Writes settings: for machines in one line, for people with every key explained.</summary>
+internal static class SettingsWriter
+{
+    /// <summary>One line with every field, in the order of the table.</summary>
+    public static string Write(PileSettings settings) => JsonText.Of(w => PileFields.Table.Write(w, settings));
+
+    /// <summary>SHA-256 of that line, lower-case hex.</summary>
+    public static string Fingerprint(PileSettings settings) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Write(settings))));
+
+    /// <summary>A file that says the same, with what each key means and may be.</summary>
+    public static string Explain(PileSettings settings)
+    {
+        ExplainedText text = new();
+        text.Open("Settings of one holding. Keys left out take these values. Every quantity is written with its unit.", null, '{');
+        foreach (Field<PileSettings> field in PileFields.Table)
+        {
+            field.Explain(text, settings);
+        }
+
+        text.Close('}');
+        return text.ToString();
+    }
+}

@@ -1,0 +1,21 @@
+using PileController.Control;
+using PileController.Settings.Fields;
+using static PileController.Settings.Kinds.Kind;
+
+namespace PileController.Settings.Tables;
+
+/// <summary>Section "interlocks".</summary>
+internal static class InterlockFields
+{
+    public static readonly FieldTable<InterlockLimits> Table = new()
+    {
+        { "lineFrost", Celsius(0.5, 10), l => l.LineFrostC, (l, v) => l with { LineFrostC = v }, "Line water below which frost is guarded against." },
+        { "heapFire", Celsius(65, 90), l => l.HeapFireC, (l, v) => l with { HeapFireC = v }, "Heap temperature of the fire watch." },
+        { "supplyMost", Celsius(30, 90), l => l.SupplyMostC, (l, v) => l with { SupplyMostC = v }, "Supply to the house above which water is held back (scald)." },
+        { "houseMost", Celsius(15, 45), l => l.HouseMostC, (l, v) => l with { HouseMostC = v }, "House air above which all draw is held back." },
+        { "batteryLow", Volts(5, 60), l => l.BatteryLowV, (l, v) => l with { BatteryLowV = v }, "Battery voltage below which the blower is held off." },
+        { "batteryEmpty", Volts(5, 60), l => l.BatteryEmptyV, (l, v) => l with { BatteryEmptyV = v }, "Battery voltage below which all but frost guard is held off." },
+        { "noFlow", LitresPerMinute(0.02, 10), l => l.NoFlowLitresPerMinute, (l, v) => l with { NoFlowLitresPerMinute = v }, "Flow that counts as none." },
+        { "noFlowTime", Seconds(5, 600), l => l.NoFlowSeconds, (l, v) => l with { NoFlowSeconds = v }, "Time without flow after which a running pump is stopped." },
+    };
+}
