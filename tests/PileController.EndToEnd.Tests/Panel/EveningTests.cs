@@ -66,7 +66,7 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
         await Expect(bench.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("a trip cannot be overridden by hand");
 
         await bench.Page.GetByRole(AriaRole.Link, new() { Name = "Trips (1)" }).ClickAsync();
-        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Clear: noFlow" }).ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Clear this trip: The pump runs and no water moves." }).ClickAsync();
 
         await Expect(bench.Page.GetByText("Nothing has tripped and nothing is held back.")).ToBeVisibleAsync();
     }
@@ -77,8 +77,8 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
         await using PageBench bench = await browser.OpenAsync();
         await bench.GoAsync("rig");
         ILocator core = bench.Page.Locator(".probe[data-channel=heapCore]");
-        await core.GetByText("Try a fault").ClickAsync();
-        await core.GetByRole(AriaRole.Button, new() { Name = "Break Heap core" }).ClickAsync();
+        await core.GetByRole(AriaRole.Button, new() { Name = "Break Heap core", Exact = true }).ClickAsync();
+        await core.GetByRole(AriaRole.Button, new() { Name = "Break Heap core now" }).ClickAsync();
         await Expect(core).ToContainTextAsync("✕ does not answer");
 
         await bench.GoAsync("now");

@@ -1,6 +1,6 @@
 // Turns the numbers of a tick into answers: a tone, a sentence, one number and the lines below it.
 
-import { full, bare } from "./units.js";
+import { full } from "./units.js";
 
 /** The reading of one channel, or undefined when no such probe is fitted. */
 export const reading = (now, channel) => now.readings.find((one) => one.channel === channel);
@@ -12,8 +12,8 @@ export const value = (now, channel) => reading(now, channel)?.value ?? null;
 export function houseAnswer(now) {
   const air = value(now, "house");
   const below = [
-    `Set point ${full("temperature", now.houseSetPointC)}, minimum ${full("temperature", now.houseMinimumC)}`,
-    `Outside ${full("temperature", value(now, "outside"))}`,
+    `Set point ${full("temperature", now.houseSetPointC)}, outside ${full("temperature", value(now, "outside"))}`,
+    `Minimum ${full("temperature", now.houseMinimumC)}`,
   ];
   const say = (tone, says) => ({ tone, says, value: air, plusMinus: null, below });
   if (air === null) {
@@ -28,10 +28,10 @@ export function houseAnswer(now) {
 /** Is the heap well? */
 export function heapAnswer(now) {
   const e = now.estimate;
-  const trend = e.trendKPerDay === null ? "–" : `${e.trendKPerDay >= 0 ? "+" : ""}${full("kelvin", e.trendKPerDay)} a day`;
+  const trend = e.trendKPerDay === null ? "–" : `${e.trendKPerDay >= 0 ? "+" : ""}${full("kelvin", e.trendKPerDay)}\u00a0a\u00a0day`;
   const below = [
-    `Floor ${full("temperature", now.heapFloorC)}, trend ${trend}`,
-    `Reserve ${full("energy", e.reserveMJ === null ? null : e.reserveMJ / 3.6)}, makes ${full("power", e.generationWatts)}`,
+    `Floor ${full("temperature", now.heapFloorC)}, reserve ${full("energy", e.reserveMJ === null ? null : e.reserveMJ / 3.6)}`,
+    `Trend ${trend}, makes ${full("power", e.generationWatts)}`,
   ];
   const say = (tone, says) => ({ tone, says, value: e.activeZoneC, plusMinus: e.uncertaintyK, below });
   const hottest = Math.max(...["heapCore", "heapMiddle", "heapTurns", "heapEdge"].map((name) => value(now, name) ?? -Infinity));
@@ -65,7 +65,7 @@ export function cautions(now) {
   }
   const tank = value(now, "tank");
   if (tank !== null && tank >= 20 && tank <= 50) {
-    list.push(`Tank at ${bare("temperature", tank)}: warm still water can breed Legionella. Not for drinking or spray.`);
+    list.push(`Tank at ${full("temperature", tank)}: warm still water can breed Legionella. Not for drinking or spray.`);
   }
   if (now.heap.throughHeap) {
     list.push("The blower draws air through the heap: carbon dioxide, ammonia and spores. Air the house before anyone works in it.");

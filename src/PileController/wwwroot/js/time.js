@@ -36,15 +36,15 @@ export function dayOnly(utcMs, offset) {
 export function span(ms) {
   const seconds = Math.max(0, Math.round(ms / 1000));
   if (seconds < 60) {
-    return `${seconds} s`;
+    return `${seconds}\u00a0s`;
   }
   const minutes = Math.floor(seconds / 60);
   if (minutes < 60) {
-    return `${minutes} min`;
+    return `${minutes}\u00a0min`;
   }
   const hours = Math.floor(minutes / 60);
   if (hours < 24) {
-    return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${minutes % 60} min`;
+    return minutes % 60 === 0 ? `${hours}\u00a0h` : `${hours}\u00a0h ${minutes % 60}\u00a0min`;
   }
-  return hours % 24 === 0 ? `${Math.floor(hours / 24)} d` : `${Math.floor(hours / 24)} d ${hours % 24} h`;
+  return hours % 24 === 0 ? `${Math.floor(hours / 24)}\u00a0d` : `${Math.floor(hours / 24)}\u00a0d ${hours % 24}\u00a0h`;
 }

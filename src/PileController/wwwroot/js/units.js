@@ -63,11 +63,11 @@ export const convert = (kind, value) => row(kind).of(value);
 export const bare = (kind, value) =>
   value === null || value === undefined ? DASH : row(kind).write(row(kind).of(value)).replace(/^-/, "−");
 
-/** A number as text with its unit. */
+/** A number as text with its unit; the two never part at the end of a line. */
 export function full(kind, value) {
   const text = bare(kind, value);
   const name = unit(kind);
-  return text === DASH || name === "" ? text : name === "%" ? `${text} %` : `${text} ${name}`;
+  return text === DASH || name === "" ? text : `${text}\u00a0${name}`;
 }
 
 /** The kind that goes with a unit on the wire. */

@@ -41,9 +41,8 @@ export function drawBars() {
     mark(bars.draw.rects[1], "width", place(air));
     mark(bars.draw.error, "x1", place(watts.draw - error));
     mark(bars.draw.error, "x2", place(watts.draw + error));
-    put(bars.draw.value, `${bare("power", watts.draw)}${error > 0 ? ` ± ${bare("power", error)}` : ""} ${unit("power")}`);
-    put(split, `Water ${full("power", now.waterDrawWatts)}${now.drawInferred ? " (inferred: a probe is missing)" : ""}, air ${full("power", now.airDrawWatts)}. `
-      + `The line on the draw shows its error in ${unit("power")}.`);
+    put(bars.draw.value, `${bare("power", watts.draw)}${error > 0 ? `\u00a0±\u00a0${bare("power", error)}` : ""}\u00a0${unit("power")}`);
+    put(split, `Water ${full("power", now.waterDrawWatts)}${now.drawInferred ? " (inferred: a probe is missing)" : ""}, air ${full("power", now.airDrawWatts)}. The fine line on the draw is its error band.`);
   }
 
   return { node, set };

@@ -61,7 +61,7 @@ const sample = (...children) => s("svg", { class: "drawing", viewBox: "0 0 22 18
 
 /** The heap as built, to scale, with its probes where they sit. */
 export function heapDrawing() {
-  const figure = h("figure", { class: "key" });
+  const figure = h("figure", { class: "stack" });
   const scaleKey = key();
   const caption = h("p", { class: "hint" });
   let built = null;

@@ -6,27 +6,30 @@ const label = (x, y, anchor = "middle", kind = "") => s("text", { x, y, "text-an
 
 /** Loop and house: supply above, return below, what runs and how far. */
 export function loopDrawing() {
-  const supply = label(170, 34, "middle", "strong");
-  const back = label(170, 226, "middle", "strong");
-  const flow = label(170, 130, "middle", "strong");
-  const pump = label(128, 194);
-  const valve = label(128, 88);
-  const house = label(296, 104, "middle", "strong");
-  const set = label(296, 124, "middle", "soft");
-  const least = label(296, 141, "middle", "soft");
-  const tank = label(296, 163, "middle", "soft");
-  const air = label(170, 262, "middle", "soft");
-  const warm = s("path", { class: "pipe warm", d: "M84 50 H250" });
-  const cool = s("path", { class: "pipe cool", d: "M250 206 H84" });
-  const pumpBody = s("circle", { class: "gear", cx: 206, cy: 206, r: 15 });
-  const pumpBlade = s("path", { class: "gear", d: "M198 206 l12 -8 v16 z" });
-  const valveBody = s("path", { class: "gear", d: "M190 40 L220 60 V40 L190 60 Z" });
-  const marks = [s("path", { class: "flow-mark", d: "M112 45 l6 5 -6 5 M142 45 l6 5 -6 5" }), s("path", { class: "flow-mark", d: "M156 201 l-6 5 6 5 M126 201 l-6 5 6 5" })];
+  const supply = label(160, 34, "middle", "strong");
+  const valve = label(160, 84);
+  const flow = label(160, 130, "middle", "strong");
+  const pump = label(160, 174);
+  const back = label(160, 232, "middle", "strong");
+  const air = label(160, 262, "middle", "soft");
+  const house = label(308, 116, "middle", "strong");
+  const set = label(308, 136, "middle", "soft");
+  const least = label(308, 153, "middle", "soft");
+  const tank = label(308, 178, "middle", "soft");
+  const warm = s("path", { class: "pipe warm", d: "M74 52 H262" });
+  const cool = s("path", { class: "pipe cool", d: "M262 200 H74" });
+  const pumpBody = s("circle", { class: "gear", cx: 160, cy: 200, r: 14 });
+  const pumpBlade = s("path", { class: "gear", d: "M152 200 l12 -7 v14 z" });
+  const valveBody = s("path", { class: "gear", d: "M147 43 L173 61 V43 L147 61 Z" });
+  const marks = [
+    s("path", { class: "flow-mark", d: "M104 47 l6 5 -6 5 M206 47 l6 5 -6 5" }),
+    s("path", { class: "flow-mark", d: "M110 195 l-6 5 6 5 M212 195 l-6 5 6 5" }),
+  ];
 
-  const svg = s("svg", { class: "drawing", viewBox: "0 0 360 270", role: "img" },
-    s("path", { class: "box", d: "M6 226 Q6 30 45 30 Q84 30 84 226 Z" }), s("text", { x: 45, y: 140, "text-anchor": "middle", class: "strong" }, "Heap"),
-    s("path", { class: "glass", d: "M236 228 V84 L296 36 L356 84 V228 Z" }), s("text", { x: 296, y: 78, "text-anchor": "middle", class: "soft" }, "House"),
-    s("path", { class: "pipe idle", d: "M250 50 V206" }),
+  const svg = s("svg", { class: "drawing loop", viewBox: "0 0 360 272", role: "img" },
+    s("path", { class: "box", d: "M6 222 V60 Q6 30 40 30 Q74 30 74 60 V222 Z" }), s("text", { x: 40, y: 132, "text-anchor": "middle", class: "strong" }, "Heap"),
+    s("path", { class: "glass", d: "M246 222 V84 L302 36 L356 84 V222 Z" }), s("text", { x: 308, y: 90, "text-anchor": "middle", class: "soft" }, "House"),
+    s("path", { class: "pipe idle", d: "M262 49.5 V202.5" }),
     warm, cool, ...marks, valveBody, pumpBody, pumpBlade,
     supply, back, flow, pump, valve, house, set, least, tank, air);
   const node = h("figure", {}, svg);

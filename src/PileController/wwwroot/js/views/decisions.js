@@ -34,7 +34,7 @@ const item = (line, offset) => h("li", { class: "decision" },
 export function decisionsView() {
   const kinds = Object.entries(KINDS).map(([id, name]) => ({ id, box: h("input", { type: "checkbox", onchange: () => load() }), name }));
   const words = h("input", { type: "search", id: "decision-words", autocomplete: "off", oninput: () => render() });
-  const list = h("ol", { class: "card" });
+  const list = h("ol", { class: "card decisions" });
   const count = h("p", { class: "hint", role: "status" });
   const trouble = h("p", { class: "error", role: "alert" });
   const more = h("button", { type: "button", class: "quiet", hidden: true, onclick: () => { limit = 1000; load(); } }, "Show more");

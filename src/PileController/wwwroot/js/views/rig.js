@@ -14,24 +14,49 @@ const worded = (reading) => {
   return full(kindOf(reading.unit, reading.channel), reading.value);
 };
 
+// In the demo a row opens to offer faults; once broken, its button mends.
+function faultTools(first, act) {
+  const pick = h("select", { "aria-label": `Fault for ${first.name}` }, ...Object.entries(PROBE_FAULTS).map(([id, name]) => h("option", { value: id }, name)));
+  const breakIt = h("button", { type: "button", "aria-label": `Break ${first.name} now`, onclick: () => {
+    open(false);
+    act(() => api.addFault({ kind: pick.value, channel: first.channel }));
+  } }, "Break it");
+  const tools = h("div", { class: "tools", hidden: true }, pick, breakIt);
+  const button = h("button", { type: "button", class: "quiet", onclick: () => (broken ? act(() => api.removeFault({ channel: first.channel })) : open(tools.hidden)) });
+  let broken = false;
+
+  function open(show) {
+    tools.hidden = !show;
+    mark(button, "aria-expanded", broken ? null : String(show));
+  }
+
+  return {
+    nodes: [button, tools],
+    set(isBroken) {
+      broken = isBroken;
+      put(button, broken ? "Mend" : "Break");
+      mark(button, "aria-label", `${broken ? "Mend" : "Break"} ${first.name}`);
+      open(!broken && !tools.hidden);
+    },
+  };
+}
+
 function probeRow(first, demo, act) {
   const value = h("p", { class: "value" });
   const state = h("p", { class: "state num" });
-  const pick = h("select", { "aria-label": `Fault for ${first.name}` }, ...Object.entries(PROBE_FAULTS).map(([id, name]) => h("option", { value: id }, name)));
-  const breakIt = h("button", { type: "button", class: "quiet", "aria-label": `Break ${first.name}`, onclick: () => act(() => api.addFault({ kind: pick.value, channel: first.channel })) }, "Break");
-  const mend = h("button", { type: "button", class: "quiet", hidden: true, "aria-label": `Mend ${first.name}`, onclick: () => act(() => api.removeFault({ channel: first.channel })) }, "Mend");
-  const tools = h("details", {}, h("summary", {}, "Try a fault"), h("div", { class: "tools" }, pick, breakIt));
-  const node = h("li", { class: "probe", "data-channel": first.channel }, h("div", {}, h("h3", {}, first.name), state), value,
-    demo ? h("div", { class: "tools" }, mend, tools) : null);
+  const tools = demo ? faultTools(first, act) : null;
+  const node = h("li", { class: "probe", "data-channel": first.channel }, h("div", {}, h("h3", {}, first.name), state), value, ...(tools?.nodes ?? []));
   return {
     node,
     set(now, reading) {
       const good = reading.quality === "good";
       const faults = (now.faults ?? []).filter((one) => one.channel === reading.channel);
+      const age = reading.ageSeconds > 0 ? `, ${span(reading.ageSeconds * 1000)} old` : "";
+      const purpose = faults.length > 0 ? `; broken on purpose: ${faults.map((one) => PROBE_FAULTS[one.kind]).join(", ")}` : "";
       mark(node, "data-tone", good ? null : "bad");
       put(value, worded(reading));
-      put(state, `${good ? "" : "✕ "}${reading.qualityText}${reading.ageSeconds > 0 ? `, ${span(reading.ageSeconds * 1000)} old` : ""}${faults.length > 0 ? `, broken on purpose: ${faults.map((one) => PROBE_FAULTS[one.kind]).join(", ")}` : ""}`);
-      mend.hidden = faults.length === 0;
+      put(state, `${good ? "" : "✕ "}${reading.qualityText}${age}${purpose}`);
+      tools?.set(faults.length > 0);
     },
   };
 }
@@ -50,7 +75,7 @@ function switchRow(kind, name, act) {
 
 /** Probes, actuators, and in the demo the faults. */
 export function rigView() {
-  const probes = h("ul", { class: "card" });
+  const probes = h("ul", { class: "card probes" });
   const told = h("dl", { class: "facts" });
   const trouble = h("p", { class: "error", role: "alert" });
   const said = h("p", { class: "hint", role: "status" });

@@ -27,7 +27,7 @@ export function tripsView() {
     h("h2", {}, toneMark("bad"), row.sentence),
     h("p", {}, row.remedy),
     h("p", { class: "line" }, "It stays tripped until a person clears it, once its cause is gone."),
-    h("div", { class: "row" }, h("button", { type: "button", class: "stop", onclick: () => clear(row.id) }, `Clear: ${row.id}`)));
+    h("div", { class: "row" }, h("button", { type: "button", class: "stop", "aria-label": `Clear this trip: ${row.sentence}`, onclick: () => clear(row.id) }, "Clear this trip")));
 
   const other = (row) => h("section", { class: "notice w12" }, h("h2", {}, `${row.sentence}`),
     h("p", {}, `${VERDICTS[row.verdict]}; ${ACTIONS[row.action] ?? row.action}. ${row.remedy}`));
@@ -42,7 +42,7 @@ export function tripsView() {
         h("p", { class: "hint" }, "Interlocks look at every decision before it reaches the rig. A trip stops the rig until a person clears it.")),
       trouble, said, standing,
       h("section", { class: "card" }, h("h2", {}, "All interlocks"),
-        h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": "All interlocks" },
+        h("div", { class: "scroll tall", tabindex: 0, role: "region", "aria-label": "All interlocks" },
           h("table", {}, h("thead", {}, h("tr", {}, ...["Now", "What it says", "What it does"].map((text) => h("th", { scope: "col" }, text)))), body))),
     ],
     update(now) {
