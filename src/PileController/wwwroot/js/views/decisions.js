@@ -37,9 +37,9 @@ export function decisionsView() {
   const list = h("ol", { class: "card decisions" });
   const count = h("p", { class: "hint", role: "status" });
   const trouble = h("p", { class: "error", role: "alert" });
-  const more = h("button", { type: "button", class: "quiet", hidden: true, onclick: () => { limit = 1000; load(); } }, "Show more");
+  const more = h("button", { type: "button", class: "quiet", hidden: true, onclick: () => { limit = Math.min(1000, limit * 4); load(); } }, "Show more");
   const again = h("button", { type: "button", class: "quiet", onclick: () => load() }, "Look again");
-  let limit = 100;
+  let limit = 30;
   let answer = null;
   let turn = 0;
 

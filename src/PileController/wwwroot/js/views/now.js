@@ -59,7 +59,7 @@ function workAnswer() {
 }
 
 function facts(rows) {
-  const list = h("dl", { class: "facts" });
+  const list = h("dl", { class: "facts many" });
   const cells = rows.map(([name]) => {
     const value = h("dd", {});
     list.append(h("dt", {}, name), value);
@@ -94,9 +94,9 @@ export function nowView() {
   const grid = h("div", { class: "now-grid" },
     house.node, heap.node, work.node, warnings,
     h("section", { class: "card live w5" }, h("h2", {}, "Draw"), bars.node),
-    h("section", { class: "card live w7" }, h("h2", {}, "Heap, cut through the middle"), section.node),
-    h("section", { class: "card live w7" }, h("h2", {}, "Loop and house"), loop.node),
-    h("section", { class: "card live w5" }, h("h2", {}, "Since the record began"), totals.node));
+    h("section", { class: "card live w7 deep" }, h("h2", {}, "Heap, cut through the middle"), section.node),
+    h("section", { class: "card live w5" }, h("h2", {}, "Loop and house"), loop.node),
+    h("section", { class: "card live w12" }, h("h2", {}, "Since the record began"), totals.node));
 
   return {
     nodes: [h("h1", { class: "unseen" }, "Now"), grid],
