@@ -1,0 +1,34 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.Net.Http.Headers;
+
+namespace PileController.Panel.Assets;
+
+/// <summary>Serves the page's files.</summary>
+internal static class AssetsApi
+{
+    /// <summary>Adds a route for each file.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        PanelAssets assets = routes.ServiceProvider.GetRequiredService<PanelAssets>();
+        foreach (string path in assets.Paths)
+        {
+            PanelAsset asset = assets.Of(path);
+            routes.MapGet(path, (HttpContext context) => Serve(context, asset));
+        }
+    }
+
+    private static FileContentHttpResult Serve(HttpContext context, PanelAsset asset)
+    {
+        // Asked again each time, so that a new version is seen at once; the tag makes that cheap.
+        context.Response.Headers.CacheControl = "no-cache";
+        context.Response.Headers.Vary = "Accept-Encoding";
+        byte[] content = asset.Content;
+        if (context.Request.Headers.AcceptEncoding.ToString().Contains("br", StringComparison.Ordinal))
+        {
+            context.Response.Headers.ContentEncoding = "br";
+            content = asset.Brotli;
+        }
+
+        return TypedResults.Bytes(content, asset.Type, entityTag: new EntityTagHeaderValue(asset.Tag));
+    }
+}

@@ -1,0 +1,89 @@
+using System.Text.Json;
+
+namespace PileController.Panel.Commands;
+
+/// <summary>A small JSON object from a request, read field by field so that each fault can name its field.</summary>
+internal sealed class BodyFields
+{
+    private readonly Dictionary<string, JsonElement> _fields;
+
+    private BodyFields(Dictionary<string, JsonElement> fields) => _fields = fields;
+
+    /// <summary>Reads the body. An absent body is an object without fields.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="known">The fields that are allowed; others are faults.</param>
+    /// <exception cref="FieldFaultException">No JSON object, or a field nobody knows.</exception>
+    public static async Task<BodyFields> ReadAsync(HttpRequest request, params string[] known)
+    {
+        Dictionary<string, JsonElement> fields = [];
+        try
+        {
+            using JsonDocument document = await JsonDocument.ParseAsync(
+                request.Body, new JsonDocumentOptions { MaxDepth = 4 }, request.HttpContext.RequestAborted);
+            if (document.RootElement.ValueKind != JsonValueKind.Object)
+            {
+                throw Fault("body", $"a JSON {document.RootElement.ValueKind}", "a JSON object");
+            }
+
+            foreach (JsonProperty property in document.RootElement.EnumerateObject())
+            {
+                string name = known.FirstOrDefault(name => name == property.Name)
+                    ?? throw Fault(property.Name, "this field", string.Join(", ", known));
+                fields[name] = property.Value.Clone();
+            }
+        }
+        catch (JsonException)
+        {
+            throw Fault("body", "text that is no JSON", $"a JSON object with {string.Join(", ", known)}");
+        }
+
+        return new BodyFields(fields);
+    }
+
+    /// <summary>A number within limits.</summary>
+    /// <exception cref="FieldFaultException">Absent, no number, or outside.</exception>
+    public double Number(string field, double least, double most, double? absent = null)
+    {
+        string allowed = $"a number from {least} to {most}";
+        if (!_fields.TryGetValue(field, out JsonElement value))
+        {
+            return absent ?? throw Fault(field, "nothing", allowed);
+        }
+
+        return value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out double number) && number >= least && number <= most
+            ? number
+            : throw Fault(field, Shown(value), allowed);
+    }
+
+    /// <summary>One of a set of words.</summary>
+    /// <exception cref="FieldFaultException">Absent or another word.</exception>
+    public T Choice<T>(string field)
+        where T : struct, Enum =>
+        _fields.TryGetValue(field, out JsonElement value)
+            ? WireNames.Parse<T>(value.ValueKind == JsonValueKind.String ? value.GetString()! : Shown(value), field)
+            : throw Fault(field, "nothing", WireNames.List<T>());
+
+    /// <summary>A text, trimmed, without control characters.</summary>
+    /// <exception cref="FieldFaultException">No text, or of a wrong length.</exception>
+    public string? Text(string field, int longest)
+    {
+        if (!_fields.TryGetValue(field, out JsonElement value) || value.ValueKind == JsonValueKind.Null)
+        {
+            return null;
+        }
+
+        string text = value.ValueKind == JsonValueKind.String ? value.GetString()!.Trim() : string.Empty;
+        return text.Length >= 1 && text.Length <= longest && !text.Any(char.IsControl)
+            ? text
+            : throw Fault(field, Shown(value), $"1 to {longest} characters of text");
+    }
+
+    /// <summary>The exception for one wrong field.</summary>
+    public static FieldFaultException Fault(string field, string given, string allowed) => new(new FieldFault(field, given, allowed));
+
+    private static string Shown(JsonElement value)
+    {
+        string raw = value.GetRawText();
+        return raw.Length <= 60 ? raw : raw[..60] + "…";
+    }
+}

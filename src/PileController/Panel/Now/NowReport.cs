@@ -1,0 +1,109 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Interlocks;
+using PileController.Control.Readings;
+using PileController.Physics.Heaps;
+using PileController.Rigs;
+using PileController.Service;
+
+namespace PileController.Panel.Now;
+
+/// <summary>Puts a tick into the form in which it goes over the wire.</summary>
+internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts counts)
+{
+    private const double JoulesPerKWh = 3.6e6;
+
+    /// <summary>True seconds since the newest tick was told; 0 before the first.</summary>
+    public double AgeSeconds => feed.Age?.TotalSeconds ?? 0;
+
+    /// <summary>The newest tick, or null before the first.</summary>
+    public NowBody? Latest() => feed.Latest is { } news ? Of(news) : null;
+
+    /// <summary>One tick.</summary>
+    public NowBody Of(TickNews news)
+    {
+        Decision decision = news.Decision;
+        return new NowBody
+        {
+            Holding = setup.Holding,
+            Demo = setup.Demo,
+            Speed = setup.Speed,
+            Units = WireNames.Of(setup.Units),
+            NewsAgeSeconds = ReferenceEquals(feed.Latest, news) ? Math.Round(AgeSeconds, 2) : 0,
+            UtcMs = decision.At.UtcMilliseconds,
+            LocalTime = LocalTimes.Text(decision.At.UtcMilliseconds, decision.At.OffsetMinutes),
+            OffsetMinutes = decision.At.OffsetMinutes,
+            TickSeconds = setup.Control.TickSeconds,
+            Sequence = decision.Sequence,
+            Mode = WireNames.Of(decision.Mode),
+            ModeSinceUtcMs = ToUtc(decision.At, decision.ModeSinceMonotonicMilliseconds),
+            Why = decision.Why,
+            Note = decision.Note,
+            Curb = WireNames.Of(decision.Curb),
+            WantWatts = Finite(decision.WantWatts),
+            MeansWatts = Finite(decision.MeansWatts),
+            GrantWatts = Finite(decision.GrantWatts),
+            WaterDrawWatts = Finite(decision.Draw.WaterWatts),
+            WaterDrawErrorWatts = Finite(decision.Draw.WaterErrorWatts),
+            AirDrawWatts = Finite(decision.Draw.AirWatts),
+            DrawInferred = decision.Draw.Inferred,
+            FlowLitresPerMinute = Finite(decision.Draw.FlowLitresPerMinute),
+            HouseSetPointC = Finite(decision.HouseSetPointCelsius),
+            HouseMinimumC = setup.Control.HouseMinimumC,
+            HeapFloorC = setup.Control.HeapFloorC,
+            HeapFireC = setup.Control.Limits.HeapFireC,
+            Estimate = EstimateOf(decision.Estimate),
+            Outputs = new(decision.Outputs.PumpDuty, decision.Outputs.ValveOpening, decision.Outputs.BlowerDuty, decision.Outputs.BackupOn),
+            Fitted = new(true, true, setup.Control.BlowerFitted, setup.Control.BackupFitted),
+            Readings = [.. setup.Rig.Probes.Select(probe => ReadingOf(probe, decision.Readings[probe.Channel]))],
+            Interlocks = [.. setup.Interlocks.Zip(decision.Verdicts, InterlockOf)],
+            Trips = [.. Latched(setup.Interlocks, decision)],
+            Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
+            Totals = TotalsOf(decision.Totals),
+            Record = new(news.Record.Accepting, news.Record.LastSequence, news.Record.QueuedTicks, news.Record.DroppedTicks, news.Record.Fault),
+            Service = new(counts.Missed, counts.StepFaults, counts.RigFaults, counts.LastFault),
+            Heap = HeapOf(setup.Heap),
+            Faults = setup.Faults is { } faults
+                ? [.. faults.Active.Select(fault => new FaultBody(WireNames.Of(fault.Kind), fault.Channel is { } channel ? ChannelTable.Of(channel).Name : null, fault.Size))]
+                : null,
+        };
+    }
+
+    /// <summary>Ids of the interlocks that have latched.</summary>
+    public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>
+        table.Zip(decision.Verdicts).Where(row => row.Second == Verdict.Latched).Select(row => row.First.Id);
+
+    // JSON has no word for a number that is none; the page shows a dash for null.
+    private static double? Finite(double value) => double.IsFinite(value) ? value : null;
+
+    private static long ToUtc(Instant at, long monotonicMilliseconds) =>
+        at.UtcMilliseconds + (monotonicMilliseconds - at.MonotonicMilliseconds);
+
+    private static EstimateBody EstimateOf(HeapEstimate estimate) => new(
+        Finite(estimate.CoreCelsius), Finite(estimate.ActiveZoneCelsius), Finite(estimate.TurnsCelsius),
+        Finite(estimate.UncertaintyKelvin), Finite(estimate.GenerationWatts), Finite(estimate.ReserveJoules / 1e6),
+        Finite(estimate.TrendKelvinPerDay), estimate.Lit, estimate.Trusted);
+
+    private static ReadingBody ReadingOf(ProbeFit probe, Reading reading)
+    {
+        ChannelInfo info = ChannelTable.Of(probe.Channel);
+        return new(
+            info.Name, ProbeWords.Label(probe.Channel), info.Unit, reading.IsGood ? reading.ValueOf(probe.Channel) : null,
+            WireNames.Of(reading.Quality), ProbeWords.Quality(reading.Quality), reading.AgeMilliseconds / 1000.0,
+            probe.RadiusM, probe.HeightM);
+    }
+
+    private static InterlockBody InterlockOf(Interlock row, Verdict verdict) =>
+        new(row.Id, WireNames.Of(verdict), WireNames.Of(row.Action), row.Sentence, row.Remedy);
+
+    private static HandBody HandOf(HandHold hand, Instant at) =>
+        new(WireNames.Of(hand.Actuator), hand.Value, ToUtc(at, hand.UntilMonotonicMilliseconds), hand.Who);
+
+    private static TotalsBody TotalsOf(Totals totals) => new(
+        Finite(totals.WaterJoules / JoulesPerKWh), Finite(totals.WaterErrorJoules / JoulesPerKWh), Finite(totals.AirJoules / JoulesPerKWh),
+        Finite(totals.PumpJoules / JoulesPerKWh), Finite(totals.BlowerJoules / JoulesPerKWh), Finite(totals.Litres));
+
+    private static HeapBody HeapOf(HeapBuild heap) => new(
+        heap.RadiusM, heap.HeightM, heap.CoverThicknessM, heap.Coil.RadiusM, heap.Coil.LengthM, heap.Duct.RadiusM, heap.Duct.LengthM,
+        heap.Duct.DiameterM, heap.Duct.ThroughHeap, heap.DrumLitres);
+}

@@ -1,0 +1,53 @@
+using PileController.Control;
+using PileController.Control.Interlocks;
+using PileController.Physics.Heaps;
+using PileController.Rigs;
+
+namespace PileController.Panel;
+
+/// <summary>The units a page shows first; a person can change them on the page.</summary>
+public enum PanelUnits
+{
+    /// <summary>°C, W, L/min, kWh, m.</summary>
+    Metric = 0,
+
+    /// <summary>°F, BTU/h, gal/min, BTU, ft.</summary>
+    American,
+}
+
+/// <summary>What the panel is told of the place.</summary>
+public sealed record PanelSetup
+{
+    /// <summary>Name of the holding.</summary>
+    public string Holding { get; init; } = "Alder Bank";
+
+    /// <summary>True: an invented holding with a simulated rig, and the page says so.</summary>
+    public bool Demo { get; init; }
+
+    /// <summary>How many times faster than life the clock runs; 1 but in the demo.</summary>
+    public double Speed { get; init; } = 1;
+
+    /// <summary>Local time minus UTC, minutes (-840 to 840).</summary>
+    public int OffsetMinutes { get; init; }
+
+    /// <summary>The units shown first.</summary>
+    public PanelUnits Units { get; init; }
+
+    /// <summary>What control is told.</summary>
+    public required ControlSettings Control { get; init; }
+
+    /// <summary>The heap as built.</summary>
+    public HeapBuild Heap { get; init; } = new();
+
+    /// <summary>The rig; its probes are drawn where they sit.</summary>
+    public RigSettings Rig { get; init; } = new();
+
+    /// <summary>The interlocks, in the order of the verdicts.</summary>
+    public IReadOnlyList<Interlock> Interlocks { get; init; } = InterlockTable.All;
+
+    /// <summary>The simulated rig's faults, or null on a real rig.</summary>
+    public IFaultSwitches? Faults { get; init; }
+
+    /// <summary>Length of a tick in true time.</summary>
+    public TimeSpan TrueTick => TimeSpan.FromSeconds(Control.TickSeconds / Speed);
+}

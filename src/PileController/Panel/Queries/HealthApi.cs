@@ -1,0 +1,57 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PileController.Records;
+using PileController.Service;
+
+namespace PileController.Panel.Queries;
+
+/// <summary>How the service is.</summary>
+internal sealed record HealthBody(bool Healthy, IReadOnlyList<string> Reasons, IReadOnlyList<string> Warnings);
+
+/// <summary><c>GET /healthz</c>: 200 while ticks come on time, 503 otherwise, with the reasons.</summary>
+internal static class HealthApi
+{
+    // In a sped-up demo a tick lasts a few milliseconds; a pause of the machine is no fault there.
+    private static readonly TimeSpan LeastPatience = TimeSpan.FromSeconds(3);
+
+    /// <summary>Adds the route.</summary>
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/healthz", Get);
+
+    private static JsonHttpResult<HealthBody> Get(PanelFeed feed, TickCounts counts, PanelSetup setup, IPileRecord record)
+    {
+        HealthBody body = Judge(feed.Age, setup.TrueTick, counts, record.Health);
+        return TypedResults.Json(body, statusCode: body.Healthy ? StatusCodes.Status200OK : StatusCodes.Status503ServiceUnavailable);
+    }
+
+    /// <summary>Judges from the age of the newest tick, in true time, and the counts.</summary>
+    internal static HealthBody Judge(TimeSpan? age, TimeSpan trueTick, TickCounts counts, RecordHealth record)
+    {
+        List<string> reasons = [];
+        List<string> warnings = [];
+        TimeSpan patience = trueTick * 3 > LeastPatience ? trueTick * 3 : LeastPatience;
+        if (age is not { } since)
+        {
+            reasons.Add("No tick has finished yet.");
+        }
+        else if (since > patience)
+        {
+            reasons.Add($"The last tick finished {since.TotalSeconds:0.0} s ago; one is due every {trueTick.TotalSeconds:0.###} s.");
+        }
+
+        if (counts.LastFault is { } fault)
+        {
+            warnings.Add($"{counts.StepFaults} control and {counts.RigFaults} rig faults since the start; the last: {fault}");
+        }
+
+        if (counts.Missed > 0)
+        {
+            warnings.Add($"{counts.Missed} ticks fell out since the start.");
+        }
+
+        if (!record.Accepting)
+        {
+            warnings.Add($"The record does not accept ticks: {record.Fault ?? "no reason is known"}");
+        }
+
+        return new HealthBody(reasons.Count == 0, reasons, warnings);
+    }
+}

@@ -1,0 +1,134 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Readings;
+using PileController.Records;
+using PileController.Rigs;
+
+namespace PileController.Service;
+
+/// <summary>
+/// Runs one tick: read, take commands, decide, act, record, tell. Whatever fails, the outputs end up decided or
+/// safe and the next tick comes. Used by the one owner loop only.
+/// </summary>
+internal sealed partial class TickRunner(
+    IRig rig, IPileRecord record, CommandInbox inbox, PanelFeed feed, TickCounts counts, TickSettings settings, ILogger<TickRunner> logger)
+{
+    // A wall clock that is slewed moves by less than this in a tick; more is a jump.
+    private const long JumpToleranceMilliseconds = 500;
+
+    private Memory _memory = settings.Start;
+    private Instant? _before;
+    private bool _storeFailing;
+    private string? _lastLogged;
+
+    /// <summary>Switches everything off and shuts the valve, whatever else goes on.</summary>
+    /// <exception cref="Exception">Whatever the rig throws: a rig that cannot be made safe must be heard of.</exception>
+    public ValueTask MakeSafeAsync() => rig.ApplyAsync(Outputs.Safe, CancellationToken.None);
+
+    /// <summary>Runs one tick.</summary>
+    /// <param name="at">The moment.</param>
+    /// <param name="lateMilliseconds">How late it began; within the tolerance counts as on time.</param>
+    /// <param name="cancellation">Ends the reading; never leaves outputs half applied.</param>
+    public async ValueTask RunAsync(Instant at, long lateMilliseconds, CancellationToken cancellation)
+    {
+        RigReadings readings = await ReadAsync(at, cancellation).ConfigureAwait(false);
+        List<Command> commands = inbox.Drain(_memory.Sequence + 1);
+        AddReport(commands, at, lateMilliseconds);
+        _before = at;
+
+        Memory before = _memory;
+        Decision decision;
+        try
+        {
+            (decision, _memory) = settings.Step(settings.Control, before, readings, commands, at);
+        }
+        catch (Exception fault)
+        {
+            Say(counts.AddStepFault($"Control failed: {fault.Message}"), fault);
+            await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
+            return;
+        }
+
+        await ApplyAsync(decision.Outputs).ConfigureAwait(false);
+        Append(new TickEntry(readings, commands, before, decision));
+        feed.Publish(new TickNews(decision, readings, record.Health));
+    }
+
+    private async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
+    {
+        try
+        {
+            return await rig.ReadAsync(at, cancellation).ConfigureAwait(false);
+        }
+        catch (Exception fault) when (!cancellation.IsCancellationRequested)
+        {
+            Say(counts.AddRigFault($"The rig could not be read: {fault.Message}"), fault);
+            Reading[] silent = new Reading[ChannelTable.Count];
+            foreach (Channel channel in settings.Fitted)
+            {
+                silent[(int)channel] = new Reading(0, ReadingQuality.NoAnswer, 0);
+            }
+
+            return new RigReadings(silent);
+        }
+    }
+
+    private async ValueTask ApplyAsync(Outputs outputs)
+    {
+        try
+        {
+            await rig.ApplyAsync(outputs, CancellationToken.None).ConfigureAwait(false);
+        }
+        catch (Exception fault)
+        {
+            Say(counts.AddRigFault($"The rig could not be told what to do: {fault.Message}"), fault);
+            if (outputs != Outputs.Safe)
+            {
+                await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
+            }
+        }
+    }
+
+    private void AddReport(List<Command> commands, Instant at, long lateMilliseconds)
+    {
+        long late = lateMilliseconds > settings.LateToleranceMilliseconds ? lateMilliseconds : 0;
+        long jump = _before is { } last
+            ? at.UtcMilliseconds - last.UtcMilliseconds - (at.MonotonicMilliseconds - last.MonotonicMilliseconds)
+            : 0;
+        jump = Math.Abs(jump) > JumpToleranceMilliseconds ? jump : 0;
+        if (_storeFailing || late != 0 || jump != 0)
+        {
+            commands.Add(new ReportTick(_storeFailing, jump, late));
+        }
+    }
+
+    private void Append(TickEntry entry)
+    {
+        try
+        {
+            _storeFailing = !record.TryAppend(entry) || !record.Health.Accepting;
+        }
+        catch (Exception fault)
+        {
+            // The port promises not to throw. Control must outlive a store that breaks even that promise.
+            _storeFailing = true;
+            LogStore(fault);
+        }
+    }
+
+    // A fault that repeats each tick would fill the journal: said when new, then every 360th time.
+    private void Say(long count, Exception fault)
+    {
+        if (fault.Message != _lastLogged || count % 360 == 0)
+        {
+            _lastLogged = fault.Message;
+            LogFault(count, counts.LastFault, fault);
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "Fault {Count}: {What}")]
+    private partial void LogFault(long count, string? what, Exception fault);
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "The record threw at a tick")]
+    private partial void LogStore(Exception fault);
+}

@@ -1,0 +1,55 @@
+// The newest tick, how old it is in true time, and whether it still counts as news.
+
+let latest = null;
+let receivedAt = 0;
+let source = null;
+const listeners = new Set();
+
+/** The newest tick, or null. */
+export const now = () => latest;
+
+/** True seconds since the newest tick was told. */
+export const age = () => (latest === null ? Infinity : latest.newsAgeSeconds + (performance.now() - receivedAt) / 1000);
+
+/** True seconds after which numbers no longer count as live. */
+export const patience = () => (latest === null ? 4 : Math.max(4, (2.5 * latest.tickSeconds) / latest.speed));
+
+/** True when the controller has been silent for too long. */
+export const silent = () => latest !== null && age() > patience();
+
+/** Calls back at each tick and once a second. */
+export function listen(callback) {
+  listeners.add(callback);
+  return () => listeners.delete(callback);
+}
+
+function tell() {
+  for (const callback of listeners) {
+    callback(latest);
+  }
+}
+
+function open() {
+  source?.close();
+  source = new EventSource("/api/stream");
+  source.addEventListener("now", (event) => {
+    latest = JSON.parse(event.data);
+    receivedAt = performance.now();
+    tell();
+  });
+}
+
+/** Opens the stream, and opens it anew when the browser has given up on it or nothing comes through. */
+export function start() {
+  open();
+  let lastTry = performance.now();
+  setInterval(() => {
+    const closed = source.readyState === EventSource.CLOSED;
+    const mute = age() > patience() * 2;
+    if ((closed || mute) && performance.now() - lastTry > 5000) {
+      lastTry = performance.now();
+      open();
+    }
+    tell();
+  }, 1000);
+}

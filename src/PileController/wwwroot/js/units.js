@@ -1,0 +1,76 @@
+// Everything arrives in SI; this is the one place where it is turned into what a person chose to read.
+
+const KEY = "units";
+const DASH = "–";
+
+const round = (digits) => (value) => value.toFixed(digits);
+const whole = (value) => Math.round(value).toLocaleString("en-US");
+
+const METRIC = {
+  temperature: { unit: "°C", of: (x) => x, write: round(1) },
+  kelvin: { unit: "K", of: (x) => x, write: round(1) },
+  power: { unit: "W", of: (x) => x, write: whole },
+  flow: { unit: "L/min", of: (x) => x, write: round(1) },
+  energy: { unit: "kWh", of: (x) => x, write: round(1) },
+  volume: { unit: "L", of: (x) => x, write: whole },
+  length: { unit: "m", of: (x) => x, write: round(2) },
+};
+
+const AMERICAN = {
+  temperature: { unit: "°F", of: (x) => x * 1.8 + 32, write: round(1) },
+  kelvin: { unit: "°F", of: (x) => x * 1.8, write: round(1) },
+  power: { unit: "BTU/h", of: (x) => x * 3.412142, write: whole },
+  flow: { unit: "gal/min", of: (x) => x / 3.785412, write: round(2) },
+  energy: { unit: "kBTU", of: (x) => x * 3.412142, write: round(1) },
+  volume: { unit: "gal", of: (x) => x / 3.785412, write: whole },
+  length: { unit: "ft", of: (x) => x / 0.3048, write: round(1) },
+};
+
+const COMMON = {
+  share: { unit: "%", of: (x) => x * 100, write: round(0) },
+  electric: { unit: "W", of: (x) => x, write: round(1) },
+  electricEnergy: { unit: "kWh", of: (x) => x, write: round(2) },
+  voltage: { unit: "V", of: (x) => x, write: round(2) },
+  sun: { unit: "W/m²", of: (x) => x, write: round(0) },
+  count: { unit: "", of: (x) => x, write: round(0) },
+};
+
+let chosen = localStorage.getItem(KEY);
+
+/** The system in use: "metric" or "american". */
+export const system = () => chosen ?? "metric";
+
+/** Takes the place's own units until a person chooses. */
+export function offer(units) {
+  chosen ??= units;
+}
+
+/** Goes over to the other system and remembers it here. */
+export function toggle() {
+  chosen = system() === "metric" ? "american" : "metric";
+  localStorage.setItem(KEY, chosen);
+}
+
+const row = (kind) => (system() === "metric" ? METRIC : AMERICAN)[kind] ?? COMMON[kind];
+
+/** The unit of a kind. */
+export const unit = (kind) => row(kind).unit;
+
+/** A number in the chosen unit. */
+export const convert = (kind, value) => row(kind).of(value);
+
+/** A number as text without its unit; a dash when there is none. */
+export const bare = (kind, value) =>
+  value === null || value === undefined ? DASH : row(kind).write(row(kind).of(value)).replace(/^-/, "−");
+
+/** A number as text with its unit; the two never part at the end of a line. */
+export function full(kind, value) {
+  const text = bare(kind, value);
+  const name = unit(kind);
+  return text === DASH || name === "" ? text : `${text}\u00a0${name}`;
+}
+
+/** The kind that goes with a unit on the wire. */
+export const kindOf = (wire, channel) =>
+  channel === "pumpPower" || channel === "blowerPower" ? "electric"
+    : ({ "°C": "temperature", W: "power", "L/min": "flow", V: "voltage", "W/m²": "sun" })[wire] ?? "count";

@@ -1,0 +1,119 @@
+import { h, put, mark, toneMark, setTone } from "../dom.js";
+import { bare, full, unit } from "../units.js";
+import * as time from "../time.js";
+import { MODES, CURBS } from "../words.js";
+import { houseAnswer, heapAnswer, workTone, cautions } from "../judge.js";
+import { drawBars } from "../drawings/bars.js";
+import { heapDrawing } from "../drawings/heap.js";
+import { loopDrawing } from "../drawings/loop.js";
+
+function answer(title, width) {
+  const icon = toneMark();
+  const head = h("span", {}, title);
+  const number = h("span", {}, "–");
+  const name = h("span", { class: "unit" });
+  const give = h("span", { class: "give" });
+  const big = h("p", { class: "big" }, number, name, give);
+  const lines = h("div", {});
+  const node = h("section", { class: `card answer live ${width}` }, h("h2", {}, icon, head), big, lines);
+  return {
+    node,
+    set({ tone, says, value, plusMinus, below }) {
+      mark(node, "data-tone", tone);
+      setTone(icon, tone);
+      put(head, says);
+      put(number, bare("temperature", value));
+      put(name, unit("temperature"));
+      put(give, plusMinus === null ? "" : `± ${full("kelvin", plusMinus)}`);
+      while (lines.children.length < below.length) {
+        lines.append(h("p", { class: "line num" }));
+      }
+      below.forEach((text, index) => put(lines.children[index], text));
+      [...lines.children].slice(below.length).forEach((line) => line.remove());
+    },
+  };
+}
+
+function workAnswer() {
+  const icon = toneMark();
+  const head = h("span", {}, "Waiting");
+  const why = h("p", { class: "why" });
+  const note = h("p", { class: "line" });
+  const since = h("p", { class: "line num" });
+  const curb = h("p", { class: "line" });
+  const node = h("section", { class: "card answer live w6" }, h("h2", {}, icon, head), why, curb, since, note);
+  return {
+    node,
+    set(now) {
+      const tone = workTone(now);
+      mark(node, "data-tone", tone);
+      setTone(icon, tone);
+      put(head, MODES[now.mode] ?? now.mode);
+      put(why, now.why);
+      put(curb, `Limited by ${CURBS[now.curb] ?? now.curb}.`);
+      put(since, `Since ${time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes)} (${time.span(now.utcMs - now.modeSinceUtcMs)}).`);
+      put(note, now.note ?? "");
+      note.hidden = !now.note;
+    },
+  };
+}
+
+function facts(rows) {
+  const list = h("dl", { class: "facts many" });
+  const cells = rows.map(([name]) => {
+    const value = h("dd", {});
+    list.append(h("dt", {}, name), value);
+    return value;
+  });
+  return { node: list, set: (now) => rows.forEach(([, read], index) => put(cells[index], read(now))) };
+}
+
+const plusMinus = (now) => (now.totals.waterErrorKWh === null ? "" : ` ± ${bare("energy", now.totals.waterErrorKWh)}`);
+
+const TOTALS = [
+  ["Heat by water", (now) => `${bare("energy", now.totals.waterKWh)}${plusMinus(now)} ${unit("energy")}`],
+  ["Heat by air", (now) => full("energy", now.totals.airKWh)],
+  ["Pump and blower, electric", (now) => full("electricEnergy", (now.totals.pumpKWh ?? 0) + (now.totals.blowerKWh ?? 0))],
+  ["Water moved", (now) => full("volume", now.totals.litres)],
+  ["Record", (now) => (now.record.accepting ? "writing" : `not writing: ${now.record.fault ?? "no reason known"}`)],
+  ["Ticks dropped by the record", (now) => now.record.droppedTicks.toLocaleString("en-US")],
+  ["Ticks missed", (now) => now.service.missedTicks.toLocaleString("en-US")],
+];
+
+/** The moment: is the house safe, is the heap well, what is done and why. */
+export function nowView() {
+  const house = answer("House", "w3");
+  const heap = answer("Heap", "w3");
+  const work = workAnswer();
+  const bars = drawBars();
+  const section = heapDrawing();
+  const loop = loopDrawing();
+  const totals = facts(TOTALS);
+  const warned = h("ul", { class: "small" });
+  const warnings = h("section", { class: "notice w12", "aria-label": "Cautions" }, warned);
+  const grid = h("div", { class: "now-grid" },
+    house.node, heap.node, work.node, warnings,
+    h("section", { class: "card live w5" }, h("h2", {}, "Draw"), bars.node),
+    h("section", { class: "card live w7 deep" }, h("h2", {}, "Heap, cut through the middle"), section.node),
+    h("section", { class: "card live w5" }, h("h2", {}, "Loop and house"), loop.node),
+    h("section", { class: "card live w12" }, h("h2", {}, "Since the record began"), totals.node));
+
+  return {
+    nodes: [h("h1", { class: "unseen" }, "Now"), grid],
+    update(now) {
+      house.set(houseAnswer(now));
+      heap.set(heapAnswer(now));
+      work.set(now);
+      bars.set(now);
+      section.set(now);
+      loop.set(now);
+      totals.set(now);
+      const list = cautions(now);
+      warnings.hidden = list.length === 0;
+      if (warned.dataset.text !== list.join("|")) {
+        warned.dataset.text = list.join("|");
+        warned.replaceChildren(...list.map((text) => h("li", {}, text)));
+      }
+    },
+  };
+}

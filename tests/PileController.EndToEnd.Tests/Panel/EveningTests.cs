@@ -1,0 +1,175 @@
+using System.Globalization;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace PileController.EndToEnd.Tests.Panel;
+
+/// <summary>What a grower does at the page of an evening.</summary>
+public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBench>
+{
+    [Fact]
+    public async Task Hand_PumpTakenForTenMinutes_ShowsAndEndsByItself()
+    {
+        // Ten minutes there are five seconds here.
+        await using PageBench bench = await browser.OpenAsync(speed: 120);
+        await bench.GoAsync("hand");
+        await bench.Page.GetByLabel("Your name, for the record").FillAsync("Robin");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Full" }).ClickAsync();
+
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump: 100 % for 10 min" }).ClickAsync();
+
+        ILocator held = bench.Page.Locator("[data-held=pump]");
+        await Expect(held).ToContainTextAsync("Pump at 100 %");
+        await Expect(held).ToContainTextAsync("by Robin, ends Mon 28 Jan");
+        await Expect(held).ToBeHiddenAsync(new() { Timeout = 20_000 });
+        await Expect(bench.Page.GetByText("Nothing is held by hand.")).ToBeVisibleAsync();
+        Assert.Empty(bench.Troubles);
+    }
+
+    [Fact]
+    public async Task Hand_ByKeyboardAlone_IsTakenAndGivenBack()
+    {
+        await using PageBench bench = await browser.OpenAsync(1280);
+        await bench.GoAsync("hand");
+        await bench.Page.GetByLabel("Your name, for the record").FocusAsync();
+        await bench.Page.Keyboard.TypeAsync("Robin");
+        await bench.Page.Keyboard.PressAsync("Enter");
+        ILocator back = bench.Page.GetByRole(AriaRole.Button, new() { Name = "Give back" });
+        await Expect(back).ToBeVisibleAsync();
+
+        await back.FocusAsync();
+        await bench.Page.Keyboard.PressAsync("Enter");
+
+        await Expect(back).ToBeHiddenAsync();
+    }
+
+    [Fact]
+    public async Task Hand_WithoutAName_SaysWhichFieldIsMissing()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("hand");
+
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump" }).ClickAsync();
+
+        await Expect(bench.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("who:");
+    }
+
+    [Fact]
+    public async Task Trip_Standing_BlocksTheHandUntilCleared()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        bench.Host.Control.Trip = "noFlow";
+        await bench.Host.NextTickAsync();
+        await bench.GoAsync("hand");
+        await bench.Page.GetByLabel("Your name, for the record").FillAsync("Robin");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump" }).ClickAsync();
+        await Expect(bench.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("a trip cannot be overridden by hand");
+
+        await bench.Page.GetByRole(AriaRole.Link, new() { Name = "Trips (1)" }).ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Clear this trip: The pump runs and no water moves." }).ClickAsync();
+
+        await Expect(bench.Page.GetByText("Nothing has tripped and nothing is held back.")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Rig_ProbeBroken_IsMarkedThereAndInTheHeapsDrawing()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("rig");
+        ILocator core = bench.Page.Locator(".probe[data-channel=heapCore]");
+        await core.GetByRole(AriaRole.Button, new() { Name = "Break Heap core", Exact = true }).ClickAsync();
+        await core.GetByRole(AriaRole.Button, new() { Name = "Break Heap core now" }).ClickAsync();
+        await Expect(core).ToContainTextAsync("✕ does not answer");
+
+        await bench.GoAsync("now");
+        await Expect(bench.Page.Locator("main .drawing .bad-text")).ToHaveTextAsync("✕ fault");
+        await Expect(bench.Page.GetByText("Heap is well")).ToBeVisibleAsync();
+
+        await bench.GoAsync("rig");
+        await core.GetByRole(AriaRole.Button, new() { Name = "Mend Heap core" }).ClickAsync();
+        await Expect(core).ToContainTextAsync("good");
+    }
+
+    [Fact]
+    public async Task Feed_ServiceStops_SaysThatThereIsNoNews()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("now");
+
+        await bench.Host.StopAsync();
+
+        await Expect(bench.Page.Locator("#link-state")).ToContainTextAsync("No news for", new() { Timeout = 15_000 });
+        await Expect(bench.Page.Locator("#stale")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Units_Toggled_ChangeEverywhereAndAreRemembered()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("now");
+        ILocator number = bench.Page.Locator(".answer .big").First;
+        await Expect(number).ToContainTextAsync("°C");
+
+        await bench.Page.Locator("#units").ClickAsync();
+        await Expect(number).ToContainTextAsync("°F");
+        await bench.Page.ReloadAsync();
+
+        await Expect(number).ToContainTextAsync("°F");
+    }
+
+    [Fact]
+    public async Task Chart_CursorByKeyboard_ReadsOneMoment()
+    {
+        await using PageBench bench = await browser.OpenAsync(1280);
+        await bench.GoAsync("record");
+        ILocator cursor = bench.Page.GetByRole(AriaRole.Slider, new() { Name = "Heap temperatures: cursor in time" });
+        await cursor.FocusAsync();
+        await bench.Page.Keyboard.PressAsync("Home");
+        await Expect(cursor).ToHaveAttributeAsync("aria-valuenow", "0");
+        string first = (await cursor.GetAttributeAsync("aria-valuetext"))!;
+
+        await bench.Page.Keyboard.PressAsync("ArrowRight");
+
+        await Expect(cursor).ToHaveAttributeAsync("aria-valuenow", "1");
+        Assert.NotEqual(first, await cursor.GetAttributeAsync("aria-valuetext"));
+        Assert.Contains("Active zone", first);
+    }
+
+    [Fact]
+    public async Task Chart_Table_HoldsTheSamePointsAsTheChart()
+    {
+        await using PageBench bench = await browser.OpenAsync(1280);
+        await bench.GoAsync("record");
+        await bench.Page.Locator(".chart summary").First.ClickAsync();
+
+        int rows = await bench.Page.Locator(".chart").First.Locator("tbody tr").CountAsync();
+        string points = (await bench.Page.Locator(".chart").First.GetByRole(AriaRole.Slider).GetAttributeAsync("aria-valuemax"))!;
+
+        Assert.Equal(int.Parse(points, CultureInfo.InvariantCulture) + 1, rows);
+    }
+
+    [Fact]
+    public async Task Decisions_FilteredByKindAndWords_ShowThoseOnly()
+    {
+        await using PageBench bench = await browser.OpenAsync(1280);
+        await bench.GoAsync("decisions");
+        await bench.Page.GetByLabel("Trip", new() { Exact = true }).CheckAsync();
+        await Expect(bench.Page.Locator(".decision .chip").Filter(new() { HasNotText = "Trip" })).ToHaveCountAsync(0);
+        await bench.Page.GetByLabel("Words in it").FillAsync("no such words");
+
+        await Expect(bench.Page.GetByText("No decision fits.")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Name_WithMarkup_StaysText()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("hand");
+        await bench.Page.GetByLabel("Your name, for the record").FillAsync("<img src=x onerror=alert(1)>");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump" }).ClickAsync();
+
+        await Expect(bench.Page.Locator("[data-held=pump]")).ToContainTextAsync("<img src=x onerror=alert(1)>");
+        Assert.Equal(0, await bench.Page.Locator("main img").CountAsync());
+        Assert.Empty(bench.Troubles);
+    }
+}

@@ -1,0 +1,64 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace PileController.EndToEnd.Tests.Panel;
+
+/// <summary>Every view, at both widths, light and dark: no accessibility fault, nothing wider than the screen.</summary>
+public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBench>
+{
+    public static TheoryData<string, int, bool> Views()
+    {
+        TheoryData<string, int, bool> data = [];
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig"])
+        {
+            foreach (int wide in (int[])[390, 1280])
+            {
+                data.Add(view, wide, false);
+                data.Add(view, wide, true);
+            }
+        }
+
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(Views))]
+    public async Task View_AtAWidthAndInAColourScheme_IsAccessibleAndFits(string view, int wide, bool dark)
+    {
+        await using PageBench bench = await browser.OpenAsync(wide, dark);
+        if (view == "trips")
+        {
+            bench.Host.Control.Trip = "noFlow";
+            await bench.Host.NextTickAsync();
+        }
+
+        await bench.GoAsync(view);
+        await SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
+
+        int overflow = await bench.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        string small = await bench.Page.EvaluateAsync<string>(
+            """
+            () => [...document.querySelectorAll('button, a, select, summary, input:not([type=checkbox]):not([type=radio]), label.tick, label.choice')]
+              .filter(e => e.checkVisibility() && !e.matches('.skip'))
+              .map(e => [e, e.getBoundingClientRect()])
+              .filter(([, r]) => r.height < 44 || r.width < 44)
+              .map(([e, r]) => `${e.tagName} ${e.textContent.slice(0, 20)} ${r.width}x${r.height}`).join('; ')
+            """);
+        AxeResult axe = await bench.Page.RunAxe();
+
+        Assert.Equal(0, overflow);
+        Assert.Equal(string.Empty, small);
+        Assert.Equal(string.Empty, string.Join("; ", axe.Violations.Select(one => $"{one.Id}: {string.Join(" | ", one.Nodes.Select(node => node.Html))}")));
+        Assert.Empty(bench.Troubles);
+    }
+
+    // Pictures to look at, where a person asks for them.
+    private static async Task SaveAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("PILE_PICTURES") is { Length: > 0 } folder)
+        {
+            await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png"), FullPage = true });
+        }
+    }
+}

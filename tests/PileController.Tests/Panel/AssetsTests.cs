@@ -1,0 +1,64 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using PileController.Panel.Assets;
+using PileController.Tests.Support;
+
+namespace PileController.Tests.Panel;
+
+public partial class AssetsTests
+{
+    [Theory]
+    [InlineData("/", "text/html")]
+    [InlineData("/js/views/now.js", "text/javascript")]
+    [InlineData("/css/base.css", "text/css")]
+    [InlineData("/icon.svg", "image/svg+xml")]
+    public async Task Asset_Known_IsServedWithItsTypeAndTag(string path, string type)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync(path);
+        using HttpRequestMessage again = new(HttpMethod.Get, path);
+        again.Headers.IfNoneMatch.Add(answer.Headers.ETag!);
+        using HttpResponseMessage unchanged = await host.Client.SendAsync(again);
+
+        Assert.Equal(type, answer.Content.Headers.ContentType!.MediaType);
+        Assert.Equal(HttpStatusCode.NotModified, unchanged.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/../appsettings.json")]
+    [InlineData("/%2e%2e/Program.cs")]
+    [InlineData("/js/..%2f..%2fPileController.dll")]
+    [InlineData("/etc/passwd")]
+    public async Task Asset_PathTrick_FindsNothing(string path)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync(path);
+
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Fact]
+    public void Page_AllFiles_FitTheFirstViewBudget()
+    {
+        PanelAssets assets = new();
+
+        // 80 KB compressed for the first view; nothing on the page comes later, so all of it counts.
+        Assert.InRange(assets.Paths.Where(path => path != "/").Sum(path => assets.Of(path).Brotli.Length), 1, 80_000);
+    }
+
+    [Fact]
+    public void Page_NoFile_AsksAnotherHostOrStylesInline()
+    {
+        PanelAssets assets = new();
+        foreach (string path in assets.Paths)
+        {
+            string text = System.Text.Encoding.UTF8.GetString(assets.Of(path).Content).Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal);
+            Assert.DoesNotMatch(Outside(), text);
+        }
+    }
+
+    [GeneratedRegex("https?://|innerHTML| style=|javascript:|eval\\(")]
+    private static partial Regex Outside();
+}

@@ -1,0 +1,56 @@
+using System.Text.Json;
+using PileController.Tests.Support;
+
+namespace PileController.Tests.Panel;
+
+public class NowApiTests
+{
+    [Fact]
+    public async Task Now_AfterATick_TellsTheMomentInSiWithUnitsInKeys()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        JsonElement now = await host.GetAsync("/api/now");
+
+        Assert.Equal("Alder Bank", now.GetProperty("holding").GetString());
+        Assert.Equal("drawing", now.GetProperty("mode").GetString());
+        Assert.Equal("means", now.GetProperty("curb").GetString());
+        Assert.Equal(10, now.GetProperty("tickSeconds").GetDouble());
+        Assert.StartsWith("2013-01-28T00:1", now.GetProperty("localTime").GetString());
+        Assert.EndsWith("-05:00", now.GetProperty("localTime").GetString());
+        Assert.Equal(310, now.GetProperty("estimate").GetProperty("reserveMJ").GetDouble(), 9);
+        Assert.Equal(225, now.GetProperty("totals").GetProperty("waterKWh").GetDouble(), 9);
+        Assert.Equal(5_400_000, now.GetProperty("utcMs").GetInt64() - now.GetProperty("modeSinceUtcMs").GetInt64());
+        Assert.Equal(4, now.GetProperty("interlocks").GetArrayLength());
+        JsonElement core = now.GetProperty("readings")[0];
+        Assert.Equal("heapCore", core.GetProperty("channel").GetString());
+        Assert.Equal("Heap core", core.GetProperty("name").GetString());
+        Assert.Equal("good", core.GetProperty("quality").GetString());
+        Assert.Equal(0.45, core.GetProperty("radiusM").GetDouble());
+    }
+
+    [Fact]
+    public async Task Now_ProbeBroken_HasNoValueAndSaysWhy()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        host.Rig.Add(new(Rigs.Faults.FaultKind.Open, PileController.Control.Readings.Channel.HeapCore));
+        await host.NextTickAsync();
+
+        JsonElement core = (await host.GetAsync("/api/now")).GetProperty("readings")[0];
+
+        Assert.Equal(JsonValueKind.Null, core.GetProperty("value").ValueKind);
+        Assert.Equal("noAnswer", core.GetProperty("quality").GetString());
+        Assert.Equal("does not answer", core.GetProperty("qualityText").GetString());
+    }
+
+    [Fact]
+    public async Task Health_TicksOnTime_IsWell()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        JsonElement health = await host.GetAsync("/healthz");
+
+        Assert.True(health.GetProperty("healthy").GetBoolean());
+        Assert.Equal(0, health.GetProperty("reasons").GetArrayLength());
+    }
+}

@@ -1,0 +1,77 @@
+using System.Net;
+using System.Text.Json;
+using PileController.Tests.Support;
+
+namespace PileController.Tests.Panel.Queries;
+
+public class SamplesApiTests
+{
+    [Fact]
+    public async Task Samples_SeveralSeries_AreAskedOfTheRecordAsGiven()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        JsonElement answer = await host.GetAsync("/api/samples?channel=heapCore,want&channel=HOUSE&from=2013-01-27T00:00:00Z&to=1359331200000&step=10%20min");
+
+        Assert.Equal(600, answer.GetProperty("stepSeconds").GetDouble());
+        Assert.Equal(["heapCore", "want", "house"], answer.GetProperty("series").EnumerateArray().Select(one => one.GetProperty("name").GetString()));
+        Assert.Equal(["°C", "W", "°C"], answer.GetProperty("series").EnumerateArray().Select(one => one.GetProperty("unit").GetString()));
+        Assert.All(host.Record.Asked, asked => Assert.Equal((1359244800000, 1359331200000, 600_000), (asked.From, asked.To, asked.Step)));
+        JsonElement point = answer.GetProperty("series")[0].GetProperty("points")[0];
+        Assert.Equal(1359244800000, point[0].GetInt64());
+        Assert.True(point[1].GetDouble() < point[2].GetDouble());
+        Assert.Contains(
+            answer.GetProperty("series")[0].GetProperty("points").EnumerateArray(),
+            gap => gap[2].ValueKind == JsonValueKind.Null && gap[4].GetInt32() == 0);
+    }
+
+    [Theory]
+    [InlineData("channel=", "channel")]
+    [InlineData("channel=cellar", "channel")]
+    [InlineData("channel=house&from=yesterday", "from")]
+    [InlineData("channel=house&to=2013-13-01", "to")]
+    [InlineData("channel=house&from=2013-01-28T00:00:00Z&to=2013-01-27T00:00:00Z", "from")]
+    [InlineData("channel=house&step=fast", "step")]
+    [InlineData("channel=house&step=-5", "step")]
+    [InlineData("channel=house&step=1s&from=0&to=1359244800000", "step")]
+    [InlineData("channel=house&format=pdf", "format")]
+    public async Task Samples_WrongField_IsNamedWithGivenAndAllowed(string query, string field)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync($"/api/samples?{query}");
+        JsonElement problem = JsonDocument.Parse(await answer.Content.ReadAsStringAsync()).RootElement;
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal(field, problem.GetProperty("field").GetString());
+        Assert.NotEmpty(problem.GetProperty("given").GetString()!);
+        Assert.NotEmpty(problem.GetProperty("allowed").GetString()!);
+    }
+
+    [Fact]
+    public async Task Samples_UnknownChannel_ListsTheKnown()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync("/api/samples?channel=cellar");
+
+        string text = await answer.Content.ReadAsStringAsync();
+        Assert.Contains("heapTurns", text);
+        Assert.Contains("means", text);
+    }
+
+    [Fact]
+    public async Task Samples_AsCsv_HasAHeadAndARowABucket()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync(
+            "/api/samples?channel=house,pumpDuty&from=2013-01-27T00:00:00Z&to=2013-01-27T03:00:00Z&step=1h&format=csv");
+
+        string[] lines = (await answer.Content.ReadAsStringAsync()).Split("\r\n");
+        Assert.Equal("text/csv", answer.Content.Headers.ContentType!.MediaType);
+        Assert.Equal("localTime,utcMs,house (°C),pumpDuty", lines[0]);
+        Assert.StartsWith("2013-01-26T19:00:00-05:00,1359244800000,8.4", lines[1]);
+        Assert.Equal(5, lines.Length);
+    }
+}

@@ -1,0 +1,71 @@
+using System.Collections.Concurrent;
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Records;
+
+namespace PileController.Tests.Support;
+
+/// <summary>A record in memory, with a made-up fortnight behind it, that can refuse or throw.</summary>
+public sealed class FakeRecord : IPileRecord
+{
+    private const long Hour = 3_600_000;
+
+    public ConcurrentQueue<TickEntry> Ticks { get; } = new();
+
+    /// <summary>What an append does: true taken, false dropped.</summary>
+    public Func<TickEntry, bool> Takes { get; set; } = _ => true;
+
+    public bool Accepting { get; set; } = true;
+
+    public RecordHealth Health => new(Accepting, Ticks.LastOrDefault()?.Decision.Sequence ?? 0, 0, 0, Accepting ? null : "The disk is full.");
+
+    /// <summary>The arguments of the last question for samples.</summary>
+    public List<(string Series, long From, long To, long Step)> Asked { get; } = [];
+
+    public bool TryAppend(TickEntry tick)
+    {
+        bool taken = Takes(tick);
+        if (taken)
+        {
+            Ticks.Enqueue(tick);
+        }
+
+        return taken;
+    }
+
+    public Task FlushAsync(CancellationToken cancellation) => Task.CompletedTask;
+
+    public Task<Memory?> LastMemoryAsync(CancellationToken cancellation) => Task.FromResult<Memory?>(null);
+
+    public Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
+        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation)
+    {
+        lock (Asked)
+        {
+            Asked.Add((series, fromUtcMilliseconds, toUtcMilliseconds, stepMilliseconds));
+        }
+
+        List<SeriesPoint> points = [];
+        long step = stepMilliseconds == 0 ? 10_000 : stepMilliseconds;
+        for (long at = fromUtcMilliseconds / step * step; at < toUtcMilliseconds; at += step)
+        {
+            // A hole of three hours every two days, as a stopped service would leave.
+            double? value = at / Hour % 48 is >= 20 and < 23 ? null : MadeUp.Value(series, at);
+            points.Add(new SeriesPoint(at, value - 0.2, value, value + 0.2, value is null ? 0 : 60));
+        }
+
+        return Task.FromResult<IReadOnlyList<SeriesPoint>>(points);
+    }
+
+    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
+        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation)
+    {
+        IEnumerable<DecisionLine> lines = Enumerable.Range(0, 220)
+            .Select(index => MadeUp.Line(1000 - index, toUtcMilliseconds - (index * 90 * 60_000L)))
+            .Where(line => line.UtcMilliseconds >= fromUtcMilliseconds && line.UtcMilliseconds < toUtcMilliseconds)
+            .Where(line => kinds is null || (line.Kinds & kinds) != 0);
+        return Task.FromResult<IReadOnlyList<DecisionLine>>([.. lines.Take(limit)]);
+    }
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+}
