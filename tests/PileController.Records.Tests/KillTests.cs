@@ -19,7 +19,7 @@ public sealed class KillTests : IDisposable
         long acknowledged = 0;
         for (int kill = 0; kill < Kills; kill++)
         {
-            acknowledged = Math.Max(acknowledged, await RunAndKillAsync(kill, linesToWaitFor: random.Next(1, 120)));
+            acknowledged = Math.Max(acknowledged, await RunAndKillAsync(kill, linesToWaitFor: random.Next(1, 50)));
 
             VerifyReport report = RecordVerifier.Check(_folder.Path);
 

@@ -26,7 +26,13 @@ public static class JsonLinesExport
         {
             Line(to, new
             {
-                Series = found.Name, found.Unit, Time = Csv.Moment(point.UtcMilliseconds), point.Least, point.Mean, point.Most, point.Count,
+                Series = found.Name,
+                found.Unit,
+                Time = Csv.Moment(point.UtcMilliseconds),
+                point.Least,
+                point.Mean,
+                point.Most,
+                point.Count,
             });
         }
     }

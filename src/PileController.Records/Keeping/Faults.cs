@@ -1,6 +1,16 @@
 namespace PileController.Records.Keeping;
 
-/// <summary>What is wrong with the record: one passing fault of the disk, and standing ones that stay until the next start.</summary>
+/// <summary>What of the record can fail and work again.</summary>
+internal enum FaultSource
+{
+    /// <summary>Ticks cannot be made safe.</summary>
+    Tail = 0,
+
+    /// <summary>Ticks are safe in the tail, and cannot be moved on to the store.</summary>
+    Store = 1,
+}
+
+/// <summary>What is wrong with the record: passing faults of the disk, and standing ones that stay until the next start.</summary>
 /// <threadsafety>Written by the owner thread, read by any.</threadsafety>
 internal sealed class Faults
 {
@@ -9,9 +19,9 @@ internal sealed class Faults
     private readonly Lock _gate = new();
     private readonly List<string> _standing = [];
     private int _unnamed;
-    private string? _passing;
+    private readonly string?[] _passing = new string?[2];
 
-    /// <summary>True while the disk refuses to be written.</summary>
+    /// <summary>True while ticks cannot be made safe.</summary>
     public bool IsFailing { get; private set; }
 
     /// <summary>All of it in sentences, or null.</summary>
@@ -40,31 +50,27 @@ internal sealed class Faults
         }
     }
 
-    /// <summary>Notes that writing fails now.</summary>
-    public void Now(string reason)
-    {
-        lock (_gate)
-        {
-            _passing = $"The record cannot be written: {reason}";
-            IsFailing = true;
-            Tell_NeedsLock();
-        }
-    }
+    /// <summary>Notes that something fails now.</summary>
+    public void Now(FaultSource source, string reason) => Set(source, source == FaultSource.Tail
+        ? $"The record cannot be written: {reason}"
+        : $"Ticks are safe in the tail and cannot be moved to the store: {reason}");
 
-    /// <summary>Notes that writing works again.</summary>
-    public void Over()
+    /// <summary>Notes that it works again.</summary>
+    public void Over(FaultSource source) => Set(source, null);
+
+    private void Set(FaultSource source, string? sentence)
     {
         lock (_gate)
         {
-            _passing = null;
-            IsFailing = false;
+            _passing[(int)source] = sentence;
+            IsFailing = _passing[(int)FaultSource.Tail] is not null;
             Tell_NeedsLock();
         }
     }
 
     private void Tell_NeedsLock()
     {
-        List<string> all = [.. _passing is null ? [] : new[] { _passing }, .. _standing];
+        List<string> all = [.. _passing.OfType<string>(), .. _standing];
         if (_unnamed > 0)
         {
             all.Add($"And {_unnamed} more.");

@@ -174,7 +174,7 @@ internal sealed class RecordKeeper : IDisposable
         }
         catch (Exception exception) when (IsStoreError(exception))
         {
-            _faults.Now(exception.Message);
+            _faults.Now(FaultSource.Store, exception.Message);
         }
 
         _tail.Dispose();
@@ -245,13 +245,13 @@ internal sealed class RecordKeeper : IDisposable
             _pending.AddRange(_waiting);
             _waiting.Clear();
             _tailBackoff.Worked();
-            _faults.Over();
+            _faults.Over(FaultSource.Tail);
             return true;
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             _tailBackoff.Failed();
-            _faults.Now(exception.Message);
+            _faults.Now(FaultSource.Tail, exception.Message);
             return false;
         }
     }
@@ -267,19 +267,21 @@ internal sealed class RecordKeeper : IDisposable
         {
             Commit();
             _storeBackoff.Worked();
-            _faults.Over();
+            _faults.Over(FaultSource.Store);
             return true;
         }
         catch (Exception exception) when (IsStoreError(exception))
         {
             _storeBackoff.Failed();
-            _faults.Now(exception.Message);
+            _faults.Now(FaultSource.Store, exception.Message);
             return false;
         }
     }
 
     private void Commit()
     {
+        JsonElement? memory = _pending.Count > 0 ? _pending[^1].Batch.Text().MemoryAfter : _lastMemoryText;
+
         // A commit whose call failed may have gone through all the same (LiteDB issue 2821).
         _shelf.Recover(_faults);
         _pending.RemoveAll(pack => pack.Batch.Head.LastSequence <= _shelf.LastSequence);
@@ -288,7 +290,6 @@ internal sealed class RecordKeeper : IDisposable
             _shelf.Write(BlockJoiner.Join(_pending, _options.BlockTicks));
         }
 
-        JsonElement? memory = _pending.Count > 0 ? _pending[^1].Batch.Text().MemoryAfter : _lastMemoryText;
         _lastMemoryText = memory;
         _pending.Clear();
         _pendingUnsafe = false;

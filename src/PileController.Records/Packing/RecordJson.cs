@@ -11,6 +11,7 @@ internal static class RecordJson
     public static JsonSerializerOptions Options { get; } = new(JsonSerializerDefaults.Web)
     {
         NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
+        Converters = { new RigReadingsJson() },
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 

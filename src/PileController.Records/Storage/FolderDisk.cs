@@ -4,6 +4,10 @@ namespace PileController.Records.Storage;
 internal sealed class FolderDisk : IRecordDisk
 {
     private const string QuarantineFolder = "quarantine";
+
+    // What the system answers for a file that another process has locked: EWOULDBLOCK of Linux and macOS,
+    // ERROR_SHARING_VIOLATION of Windows.
+    private static readonly int[] HeldByAnother = [11, 35, unchecked((int)0x80070020)];
     private readonly string _folder;
 
     /// <summary>Makes the folder when it is missing.</summary>
@@ -20,7 +24,7 @@ internal sealed class FolderDisk : IRecordDisk
         {
             return new FileStream(PathOf("lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
-        catch (IOException exception) when (exception is not (FileNotFoundException or DirectoryNotFoundException))
+        catch (IOException exception) when (HeldByAnother.Contains(exception.HResult))
         {
             throw new RecordInUseException(_folder, exception);
         }
@@ -33,7 +37,7 @@ internal sealed class FolderDisk : IRecordDisk
         SyncingFileStream stream = new(PathOf(name));
         if (made)
         {
-            FolderSync.Sync(_folder);
+            SyncNewName(stream, name);
         }
 
         return stream;
@@ -66,6 +70,21 @@ internal sealed class FolderDisk : IRecordDisk
 
         File.Move(PathOf(name), target);
         FolderSync.Sync(_folder);
+    }
+
+    // A name that could not be made safe is taken back, so that the next attempt makes it anew.
+    private void SyncNewName(Stream stream, string name)
+    {
+        try
+        {
+            FolderSync.Sync(_folder);
+        }
+        catch
+        {
+            stream.Dispose();
+            Delete(name);
+            throw;
+        }
     }
 
     private string PathOf(string name) => Path.Combine(_folder, name);

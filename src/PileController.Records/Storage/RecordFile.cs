@@ -19,6 +19,7 @@ internal sealed class RecordFile : IDisposable
     private readonly IRecordDisk _disk;
     private readonly List<BatchHead> _heads = [];
     private StoreEngine? _engine;
+    private bool _afterError;
 
     private RecordFile(IRecordDisk disk, string name)
     {
@@ -145,14 +146,16 @@ internal sealed class RecordFile : IDisposable
         {
             if (_engine is null)
             {
-                _engine = new StoreEngine(_disk, Name);
+                _engine = new StoreEngine(_disk, Name, _afterError);
                 ReadHeads(_engine.Database);
+                _afterError = false;
             }
 
             return work(_engine);
         }
         catch
         {
+            _afterError = true;
             Close();
             throw;
         }

@@ -15,12 +15,23 @@ internal sealed class StoreEngine : IDisposable
     private readonly LiteEngine _engine;
 
     /// <summary>Opens or makes the file.</summary>
-    public StoreEngine(IRecordDisk disk, string name)
+    /// <param name="disk">Where.</param>
+    /// <param name="name">Its plain name.</param>
+    /// <param name="afterError">True when a write to it failed before: what can be read of its log need not be safe.</param>
+    public StoreEngine(IRecordDisk disk, string name, bool afterError = false)
     {
         _data = disk.Open(name);
         _log = disk.Open(LogNameOf(name));
         try
         {
+            if (afterError)
+            {
+                WriteAgain(_log);
+            }
+
+            // A process that was killed may have left its last write unsynced; from here on it counts.
+            _log.Flush();
+
             _engine = new LiteEngine(new EngineSettings
             {
                 DataStream = _data,
@@ -59,6 +70,17 @@ internal sealed class StoreEngine : IDisposable
     {
         Database.Dispose();
         CloseStreams();
+    }
+
+    // A sync that failed may leave bytes that can be read and are not on the disk, and a second sync need not write
+    // them (Linux marks the pages clean). Only the last sector can be in doubt, so the order does not matter.
+    private static void WriteAgain(Stream log)
+    {
+        byte[] bytes = new byte[log.Length];
+        log.Position = 0;
+        log.ReadExactly(bytes);
+        log.Position = 0;
+        log.Write(bytes);
     }
 
     private void CloseStreams()

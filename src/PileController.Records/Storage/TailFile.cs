@@ -14,6 +14,7 @@ internal sealed class TailFile : IDisposable
     private readonly IRecordDisk _disk;
     private Stream? _stream;
     private long _soundBytes;
+    private TailBase? _owed;
 
     private TailFile(IRecordDisk disk, TailContents found)
     {
@@ -29,7 +30,7 @@ internal sealed class TailFile : IDisposable
     public static TailFile Open(IRecordDisk disk)
     {
         disk.Delete(NewName);
-        byte[] bytes = ReadAll(disk, Name);
+        byte[] bytes = ReadAll(disk, Name, sync: true);
         TailFile tail = new(disk, TailContents.Of(bytes));
         if (tail.Found.DamagedPlaces > 0)
         {
@@ -41,12 +42,18 @@ internal sealed class TailFile : IDisposable
 
     /// <summary>Reads the tail and changes nothing.</summary>
     public static TailContents Peek(IRecordDisk disk) =>
-        TailContents.Of(disk.Names().Contains(Name) ? ReadAll(disk, Name) : []);
+        TailContents.Of(disk.Names().Contains(Name) ? ReadAll(disk, Name, sync: false) : []);
 
     /// <summary>Appends one frame and waits until it is safe.</summary>
     /// <exception cref="IOException">It is not; nothing was appended.</exception>
     public void Append(IReadOnlyList<PackedTicks> packs)
     {
+        // A renaming that failed half way may be undone by a power cut, and what is appended then with it.
+        if (_owed is { } start)
+        {
+            Restart(start);
+        }
+
         byte[] frame = TailFrame.Of(packs);
         _stream ??= _disk.Open(Name);
         // What an attempt that failed may have left behind goes first.
@@ -64,6 +71,7 @@ internal sealed class TailFile : IDisposable
     /// <summary>Begins anew after <paramref name="start"/>, which the store holds safely.</summary>
     public void Restart(TailBase start)
     {
+        _owed = start;
         byte[] frame = TailFrame.Of(start);
         using (Stream fresh = _disk.Open(NewName))
         {
@@ -76,6 +84,7 @@ internal sealed class TailFile : IDisposable
         _stream = null;
         _disk.Rename(NewName, Name);
         _soundBytes = frame.Length;
+        _owed = null;
     }
 
     /// <inheritdoc/>
@@ -94,9 +103,15 @@ internal sealed class TailFile : IDisposable
         _disk.Quarantine(copyName);
     }
 
-    private static byte[] ReadAll(IRecordDisk disk, string name)
+    // A process that was killed may have left its last frame unsynced; from here on it counts.
+    private static byte[] ReadAll(IRecordDisk disk, string name, bool sync)
     {
         using Stream stream = disk.Open(name);
+        if (sync)
+        {
+            stream.Flush();
+        }
+
         byte[] bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;

@@ -13,7 +13,7 @@ public sealed class FullDiskTests
     [Fact]
     public void Keeper_DiskFullFromAnyWriteOn_ResumesAndLosesNothing()
     {
-        for (int full = 25; full < 220; full += 3)
+        for (int full = 25; full < 220; full += 5)
         {
             SimulatedDisk disk = new();
             FakeTimeProvider time = new();
@@ -30,6 +30,10 @@ public sealed class FullDiskTests
                     disk.FullFrom = failed && tick.Decision.Sequence % 20 == 0 ? int.MaxValue : disk.FullFrom;
                     keeper.Keep(tick);
                     keeper.SyncIfDue();
+                    if (failed && disk.FullFrom == int.MaxValue && tick.Decision.Sequence % 20 < 2)
+                    {
+                        AssertComesBackAsItWas(disk.AfterCut(new Random(full)), keeper.SafeSequence);
+                    }
                 }
 
                 disk.FullFrom = int.MaxValue;
@@ -94,6 +98,14 @@ public sealed class FullDiskTests
 
         int[] pauses = [.. attempts.Zip(attempts.Skip(1), (one, next) => next - one)];
         Assert.Equal([1, 2, 4, 8, 16, 32, 60, 60], pauses.Take(8));
+    }
+
+    private static void AssertComesBackAsItWas(SimulatedDisk disk, long safe)
+    {
+        using RecordKeeper keeper = new(disk, Options(5000), new FakeTimeProvider(), new Faults());
+        Assert.True(keeper.LastSequence >= safe);
+        Assert.Equal(
+            keeper.LastSequence == 0 ? null : History[(int)keeper.LastSequence - 1].MemoryAfter, keeper.LastMemory());
     }
 
     private static RecordOptions Options(int waitingTicks) =>

@@ -44,6 +44,63 @@ public sealed class PowerCutTests
         }
     }
 
+    [Fact]
+    public void Keeper_KilledThenPowerCut_LosesNothingItFoundAgain()
+    {
+        for (int kill = 20; kill < 300; kill += 2)
+        {
+            SimulatedDisk disk = Run(new SimulatedDisk { CutAt = kill }).Disk.AfterKill();
+            RecordKeeper keeper = Open(disk);
+            long acknowledged = keeper.SafeSequence;
+
+            AssertWhole(disk.AfterCut(new Random(kill)), acknowledged, kill);
+        }
+    }
+
+    [Fact]
+    public void Keeper_PowerCutWhileHistoryIsWritten_LeavesWholeCommits()
+    {
+        int steps = RunBulk(new SimulatedDisk()).Disk.Steps;
+        Assert.True(steps > 60, $"Only {steps} places to cut.");
+        for (int cut = 1; cut <= steps; cut++)
+        {
+            (SimulatedDisk disk, long acknowledged) = RunBulk(new SimulatedDisk { CutAt = cut });
+
+            AssertWhole(disk.AfterCut(new Random(cut)), acknowledged, cut);
+        }
+    }
+
+    private static (SimulatedDisk Disk, long Acknowledged) RunBulk(SimulatedDisk disk)
+    {
+        long acknowledged = 0;
+        try
+        {
+            using RecordKeeper keeper = Open(disk);
+            try
+            {
+                keeper.BeginBulk();
+                foreach (TickEntry tick in History)
+                {
+                    keeper.Keep(tick);
+                    acknowledged = keeper.SafeSequence;
+                }
+
+                keeper.EndBulk();
+            }
+            finally
+            {
+                acknowledged = keeper.SafeSequence;
+            }
+        }
+        catch (IOException) when (disk.Steps >= disk.CutAt)
+        {
+            return (disk, acknowledged);
+        }
+
+        Assert.True(acknowledged == History.Count || disk.Steps >= disk.CutAt);
+        return (disk, acknowledged);
+    }
+
     // The run commits to the store every 40 ticks and begins a new file at 360, so the cuts fall into every stage.
     private static (SimulatedDisk Disk, long Acknowledged) Run(SimulatedDisk disk)
     {
@@ -68,7 +125,7 @@ public sealed class PowerCutTests
     }
 
     private static RecordKeeper Open(SimulatedDisk disk) => new(
-        disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40, FileTicks = 360 }, new FakeTimeProvider(), new Faults());
+        disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40, BulkCommitTicks = 80, FileTicks = 360 }, new FakeTimeProvider(), new Faults());
 
     private static void AssertWhole(SimulatedDisk disk, long acknowledged, int trial)
     {

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CsCheck;
 using PileController.Control;
 using PileController.Control.Decisions;
@@ -64,6 +65,21 @@ public sealed class PackedBatchTests
             Assert.Equal(BitConverter.DoubleToInt64Bits(value), BitConverter.DoubleToInt64Bits(back.Totals.WaterJoules));
         }
     }
+
+    [Fact]
+    public void Json_ReadingsInAMemory_ComeBack() => AnyReading.Array[ChannelTable.Count].Sample(readings =>
+    {
+        string json = JsonSerializer.Serialize(new RigReadings([.. readings]), RecordJson.Options);
+
+        Assert.Equal(readings, JsonSerializer.Deserialize<RigReadings>(json, RecordJson.Options)!.AsSpan().ToArray());
+    });
+
+    [Theory]
+    [InlineData("[]")]
+    [InlineData("[1,2]")]
+    [InlineData("{}")]
+    public void Json_ReadingsOfAnotherCount_AreRefused(string json) =>
+        Assert.Throws<JsonException>(() => JsonSerializer.Deserialize<RigReadings>(json, RecordJson.Options));
 
     [Fact]
     public void Parse_AnyFlippedBit_IsRefused()

@@ -73,6 +73,18 @@ internal sealed class SimulatedDisk : IRecordDisk
         return after;
     }
 
+    /// <summary>What the next process finds when this one was killed: everything written, synced or not.</summary>
+    public SimulatedDisk AfterKill()
+    {
+        SimulatedDisk after = new();
+        foreach ((string name, SimulatedFile file) in _files)
+        {
+            after._files.Add(name, file);
+        }
+
+        return after;
+    }
+
     /// <summary>The bytes of a file, to be looked at or damaged.</summary>
     public byte[] BytesOf(string name) => _files[name].Now;
 
