@@ -73,6 +73,17 @@ public class DailyWeatherTests
         Assert.Equal(0.16 * 4 * outsideAir, fromHours, 0.01 * fromHours);
     }
 
+    [Theory]
+    [InlineData(9)]
+    [InlineData(15)]
+    public void Sun_AtAnHour_IsCentredOnIt(int hour)
+    {
+        // A mean over the hour lies within 1.5 % of the value at its middle here; half an hour off would be 8 % or more.
+        WeatherSeries series = Sample.Text("date,temp_max,temp_min\n2013-04-11,20,4\n2013-04-12,20,4\n");
+        double outsideAir = Sunshine.OutsideAirWPerM2(Sun.At(40.78, -73.97, Sample.Utc(2013, 4, 11, hour, Sample.NewYork)));
+        Assert.Equal(0.16 * 4 * outsideAir, series.SunWPerM2[hour], 0.015 * outsideAir);
+    }
+
     [Fact]
     public void Sun_AtNight_IsNone()
     {
