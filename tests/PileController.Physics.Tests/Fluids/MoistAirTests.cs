@@ -38,6 +38,17 @@ public class MoistAirTests
         });
 
     [Fact]
+    public void WetBulb_AboveFreezing_ClosesTheHeatOfTheWaterTakenUp() =>
+        Gen.Select(Gen.Double[0, 30], Gen.Double[1, 10]).Sample(
+            (wetC, above) => Math.Abs(LiquidTakenUpJPerKg(wetC + above, wetC) - (4186 * wetC)) < 1);
+
+    [Fact]
+    public void WetBulb_BelowFreezing_ClosesTheHeatOfTheIceTakenUp() =>
+        // Enthalpy of ice −333.4 + 2.1·t kJ/kg (from memory); ASHRAE's rounded coefficients stand for −329.
+        Gen.Select(Gen.Double[-15, -0.1], Gen.Double[0.5, 2]).Sample(
+            (wetC, above) => Math.Abs(LiquidTakenUpJPerKg(wetC + above, wetC) - (-333_400 + (2100 * wetC))) < 5000);
+
+    [Fact]
     public void State_OfSaturatedAir_HasAllThreeTemperaturesAlike()
     {
         AirState air = MoistAir.State(55, 1);
@@ -65,5 +76,13 @@ public class MoistAirTests
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => MoistAir.State(20, 80));
         Assert.Contains("relativeHumidity must lie from 0 to 1", error.Message);
+    }
+
+    // Air saturated adiabatically down to its wet bulb: what each kg of water taken up must have brought along.
+    private static double LiquidTakenUpJPerKg(double dryC, double wetC)
+    {
+        double before = MoistAir.HumidityRatioFromWetBulb(dryC, wetC);
+        double after = MoistAir.SaturatedHumidityRatio(wetC);
+        return (MoistAir.EnthalpyJPerKg(wetC, after) - MoistAir.EnthalpyJPerKg(dryC, before)) / (after - before);
     }
 }

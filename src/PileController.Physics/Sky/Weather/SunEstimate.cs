@@ -76,6 +76,12 @@ internal static class SunEstimate
     // The mean over the hour round the instant, so that the hours add up to the day.
     private static double MeanOutsideAir(Place place, long instant)
     {
+        // In half an hour the sun moves 7.5° at most.
+        if (Sun.At(place.LatitudeDegrees, place.LongitudeDegrees, instant).ElevationDegrees < -8)
+        {
+            return 0;
+        }
+
         const long step = WeatherSeries.HourMilliseconds / Samples;
         long first = instant - (WeatherSeries.HourMilliseconds / 2) + (step / 2);
         double sum = 0;

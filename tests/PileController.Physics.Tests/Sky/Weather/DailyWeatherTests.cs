@@ -50,6 +50,19 @@ public class DailyWeatherTests
     }
 
     [Fact]
+    public void Temperature_HalfwayBetweenExtremes_IsTheirMean()
+    {
+        // Days alike, so that both half waves have one span; the day's lowest and highest stand at sunrise and two hours after noon.
+        WeatherSeries series = Sample.Text("date,temp_max,temp_min\n2013-03-20,20,0\n2013-03-21,20,0\n2013-03-22,20,0\n", Sample.Seattle);
+        var date = new DateOnly(2013, 3, 21);
+        SunDay sun = Sun.Day(Sample.Seattle.LatitudeDegrees, Sample.Seattle.LongitudeDegrees, date, Sample.Seattle.UtcOffset);
+        TimeOnly peak = sun.SolarNoon.AddHours(2);
+        TimeSpan rise = peak - sun.Sunrise!.Value;
+        Assert.Equal(10, At(series, date, sun.Sunrise.Value.Add(rise / 2)), 0.15);
+        Assert.Equal(10, At(series, date, peak.Add((TimeSpan.FromDays(1) - rise) / 2)), 0.15);
+    }
+
+    [Fact]
     public void Sun_OfADay_AddsUpToItsShareOfTheSunOutsideTheAir()
     {
         WeatherSeries series = Sample.Text("date,temp_max,temp_min\n2013-04-10,16,6\n2013-04-11,20,4\n2013-04-12,9,8\n");
@@ -58,6 +71,17 @@ public class DailyWeatherTests
         double outsideAir = Enumerable.Range(0, 1440)
             .Sum(minute => 60 * Sunshine.OutsideAirWPerM2(Sun.At(40.78, -73.97, midnight + (minute * 60_000L) + 30_000)));
         Assert.Equal(0.16 * 4 * outsideAir, fromHours, 0.01 * fromHours);
+    }
+
+    [Theory]
+    [InlineData(9)]
+    [InlineData(15)]
+    public void Sun_AtAnHour_IsCentredOnIt(int hour)
+    {
+        // A mean over the hour lies within 1.5 % of the value at its middle here; half an hour off would be 8 % or more.
+        WeatherSeries series = Sample.Text("date,temp_max,temp_min\n2013-04-11,20,4\n2013-04-12,20,4\n");
+        double outsideAir = Sunshine.OutsideAirWPerM2(Sun.At(40.78, -73.97, Sample.Utc(2013, 4, 11, hour, Sample.NewYork)));
+        Assert.Equal(0.16 * 4 * outsideAir, series.SunWPerM2[hour], 0.015 * outsideAir);
     }
 
     [Fact]
