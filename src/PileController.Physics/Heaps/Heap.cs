@@ -207,5 +207,5 @@ public sealed partial class Heap
         return sum;
     }
 
-    private static double SaturationPa(double celsius) => MoistAir.SaturationPressurePa(Math.Min(celsius, 95));
+    private static double SaturationPa(double celsius) => MoistAir.SaturationPressureFastPa(Math.Clamp(celsius, -40, 95));
 }

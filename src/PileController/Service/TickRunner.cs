@@ -50,7 +50,7 @@ internal sealed partial class TickRunner(
         }
 
         await ApplyAsync(decision.Outputs).ConfigureAwait(false);
-        Append(new TickEntry(readings, commands, before, decision));
+        Append(new TickEntry(readings, commands, before, decision, _memory));
         feed.Publish(new TickNews(decision, readings, record.Health));
     }
 

@@ -8,7 +8,7 @@ namespace PileController.Panel.Queries;
 /// <summary>One decision in a list.</summary>
 internal sealed record DecisionBody(
     long Sequence, long UtcMs, string LocalTime, IReadOnlyList<string> Kinds, string Mode, string Curb, double WantWatts,
-    double MeansWatts, double GrantWatts, double WaterDrawWatts, double ActiveZoneC, double HouseC, string Why, string? Note);
+    double MeansWatts, double GrantWatts, double WaterDrawWatts, double ActiveZoneC, double? HouseC, string Why, string? Note);
 
 /// <summary>The answer to a question for decisions, newest first.</summary>
 internal sealed record DecisionsBody(IReadOnlyList<DecisionBody> Decisions, bool More);
