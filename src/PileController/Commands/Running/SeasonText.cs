@@ -1,0 +1,31 @@
+using System.CommandLine;
+using PileController.Commands.Shell;
+using PileController.Seasons;
+using PileController.Settings;
+using PileController.Units;
+
+namespace PileController.Commands.Running;
+
+/// <summary>A season's result for people.</summary>
+internal static class SeasonText
+{
+    public static void Write(ParseResult parse, SeasonResult r, PileSettings settings)
+    {
+        string Degrees(double celsius) => Show.Temperature(celsius, settings.Units);
+        Answer.WriteRows(
+            parse,
+            ("Draw rule", r.Policy),
+            ("Days", $"{r.Days} ({r.Ticks} ticks, {r.TicksPerSecond:F0} a second)"),
+            ("Heat drawn", $"{r.DrawnKWh:F0} kWh true, {r.MeteredDrawKWh:F0} kWh by the rig's own meter"),
+            ("Useful to the house", $"{r.UsefulKWh:F0} kWh at the set point"),
+            ("Heat made, lost", $"{r.GeneratedKWh:F0} kWh made, {r.LostKWh:F0} kWh lost, {r.StoredChangeKWh:F1} kWh stored"),
+            ("Balance error", $"{r.EnergyErrorFraction:E1} of what passed"),
+            ("Dry mass lost", $"{r.DryMassLostKg:F0} kg, and {r.WaterLostKg:F0} kg of water"),
+            ("House below its minimum", $"{r.HoursBelowMinimum:F0} h, {r.ColdDegreeHours:F0} K·h; coldest {Degrees(r.MinHouseC)}"),
+            ("Heap lit", r.LitOnDay is { } lit ? $"on day {lit:F1}" : "never"),
+            ("Heap below its floor", $"{r.HoursBelowFloor:F1} h; least active zone {Degrees(r.MinActiveZoneC)}, least at the turns {Degrees(r.MinTurnsC)}"),
+            ("Heap gone quiet", r.StalledOnDay is { } stalled ? $"on day {stalled:F0}" : "no"),
+            ("Frost guard", $"{r.FrostGuardHours:F1} h"),
+            ("Electricity", $"pump {r.PumpKWh:F2} kWh, blower {r.BlowerKWh:F2} kWh"));
+    }
+}
