@@ -71,7 +71,7 @@ public sealed class LiteRecordTests : IDisposable
         {
             await using LiteRecord record = Open();
             Memory? memory = await record.LastMemoryAsync(None);
-            Assert.Equal(session == 0 ? null : ticks[(session * 100) - 1].MemoryAfter, memory);
+            SameMemory.Assert(session == 0 ? null : ticks[(session * 100) - 1].MemoryAfter, memory);
             foreach (TickEntry tick in ticks.GetRange(session * 100, 100))
             {
                 record.TryAppend(tick);

@@ -31,7 +31,7 @@ public sealed class BlockJoinerTests
                 Assert.Equal(next, block.Batch.FirstSequence);
                 next = block.Batch.Head.LastSequence + 1;
                 TickEntry first = History[(int)block.Batch.FirstSequence - 1];
-                Assert.Equal(first.MemoryBefore, RecordJson.ToMemory(block.Batch.Text().MemoryBefore));
+                SameMemory.Assert(first.MemoryBefore, RecordJson.ToMemory(block.Batch.Text().MemoryBefore));
             }
         }, iter: 100);
 

@@ -104,7 +104,7 @@ public sealed class FullDiskTests
     {
         using RecordKeeper keeper = new(disk, Options(5000), new FakeTimeProvider(), new Faults());
         Assert.True(keeper.LastSequence >= safe);
-        Assert.Equal(
+        SameMemory.Assert(
             keeper.LastSequence == 0 ? null : History[(int)keeper.LastSequence - 1].MemoryAfter, keeper.LastMemory());
     }
 

@@ -135,7 +135,7 @@ public sealed class PowerCutTests
         {
             Assert.True(keeper.SafeSequence >= acknowledged, $"Cut {trial}: {keeper.SafeSequence} of {acknowledged} came back.");
             Assert.Null(faults.Text);
-            Assert.Equal(
+            SameMemory.Assert(
                 keeper.LastSequence == 0 ? null : History[(int)keeper.LastSequence - 1].MemoryAfter, keeper.LastMemory());
             Assert.Equal(
                 History.Select(t => t.Decision).Where(d => d.Sequence <= keeper.LastSequence && d.Kinds != DecisionKinds.Steady).Select(d => d.Sequence),

@@ -42,8 +42,8 @@ public sealed class PackedBatchTests
 
         BatchText text = PackedBatch.Parse(pack.Batch.Bytes).Text();
         Assert.Equal(Origin, text.Origin);
-        Assert.Equal(ticks[0].MemoryBefore, RecordJson.ToMemory(text.MemoryBefore));
-        Assert.Equal(ticks[^1].MemoryAfter, RecordJson.ToMemory(text.MemoryAfter));
+        SameMemory.Assert(ticks[0].MemoryBefore, RecordJson.ToMemory(text.MemoryBefore));
+        SameMemory.Assert(ticks[^1].MemoryAfter, RecordJson.ToMemory(text.MemoryAfter));
         Assert.Equal(
             ticks.SelectMany((tick, row) => tick.Commands.Select(command => new CommandAt(row, command))), text.Commands);
         Assert.NotEmpty(text.Commands);
