@@ -131,7 +131,7 @@ public sealed class LiteRecord : IPileRecord
 
     /// <summary>Runs the whole record again while it runs; see <see cref="RecordReplayer"/>.</summary>
     public Task<ReplayReport> ReplayAsync(ReplayStep step, CancellationToken cancellation) =>
-        AskAsync(keeper => RecordReplayer.Run(keeper.Batches(), step), cancellation);
+        AskAsync(keeper => RecordReplayer.Run(keeper.Batches(), _ => step), cancellation);
 
     /// <summary>Writes what is queued, commits it and closes the files.</summary>
     public async ValueTask DisposeAsync()

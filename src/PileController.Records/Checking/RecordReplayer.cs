@@ -19,15 +19,24 @@ public static class RecordReplayer
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
     /// <exception cref="RecordInUseException">A process has it open.</exception>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static ReplayReport Run(string dataDirectory, ReplayStep step, IProgress<long>? progress = null)
+    public static ReplayReport Run(string dataDirectory, ReplayStep step, IProgress<long>? progress = null) =>
+        Run(dataDirectory, _ => step, progress);
+
+    /// <summary>Runs a record that no process has open, each block with the settings it was made with.</summary>
+    /// <param name="dataDirectory">Its folder.</param>
+    /// <param name="steps">Finds control for a block's origin.</param>
+    /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
+    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static ReplayReport Run(string dataDirectory, ReplaySteps steps, IProgress<long>? progress = null)
     {
         using RecordReader reader = RecordReader.Open(dataDirectory);
-        return Run(reader.Batches, step, progress);
+        return Run(reader.Batches, steps, progress);
     }
 
-    internal static ReplayReport Run(IEnumerable<StoredBatch> batches, ReplayStep step, IProgress<long>? progress = null)
+    internal static ReplayReport Run(IEnumerable<StoredBatch> batches, ReplaySteps steps, IProgress<long>? progress = null)
     {
-        Course course = new(step);
+        Course course = new(steps);
         foreach (StoredBatch stored in batches)
         {
             if (TryOpen(stored, course.Problems) is { } tape)
@@ -55,7 +64,7 @@ public static class RecordReplayer
         }
     }
 
-    private sealed class Course(ReplayStep step)
+    private sealed class Course(ReplaySteps steps)
     {
         private readonly DecisionDigest _digest = new();
 
@@ -74,6 +83,14 @@ public static class RecordReplayer
             if (!Origins.Contains(tape.Origin))
             {
                 Origins.Add(tape.Origin);
+            }
+
+            if (steps(tape.Origin) is not { } step)
+            {
+                Ticks += tape.Count;
+                Problems.Add(
+                    $"Tick {tape.Batch.FirstSequence} to {tape.Batch.Head.LastSequence}: the settings they were made with ({tape.Origin.SettingsHash}) are not kept.");
+                return;
             }
 
             Memory memory = tape.MemoryBefore;

@@ -8,6 +8,9 @@ namespace PileController.Records.Checking;
 public delegate (Decision Decision, Memory Memory) ReplayStep(
     Memory memory, RigReadings readings, IReadOnlyList<Command> commands, Instant at);
 
+/// <summary>Control with the settings a block was made with, or null when they are not to be had.</summary>
+public delegate ReplayStep? ReplaySteps(RecordOrigin origin);
+
 /// <summary>How a replay went.</summary>
 /// <param name="Ticks">Ticks run again.</param>
 /// <param name="Identical">Ticks whose decision came out the same to the bit.</param>

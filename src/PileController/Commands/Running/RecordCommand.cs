@@ -7,5 +7,8 @@ namespace PileController.Commands.Running;
 internal static class RecordCommand
 {
     public static Command Create() =>
-        new PileCommand("record", "Reads, checks and replays the record.", "PileController record");
+        new PileCommand("record", "Reads, checks and replays the record.", "PileController record decisions --data DIR")
+        {
+            RecordDecisions.Create(), RecordSamples.Create(), RecordVerify.Create(), RecordReplay.Create(),
+        };
 }

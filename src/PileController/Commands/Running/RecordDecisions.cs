@@ -1,0 +1,51 @@
+using System.CommandLine;
+using PileController.Commands.Shell;
+using PileController.Records;
+using PileController.Records.Export;
+
+namespace PileController.Commands.Running;
+
+/// <summary>record decisions: what was decided and why, newest last.</summary>
+internal static class RecordDecisions
+{
+    private static readonly Option<string> Data = RecordAsk.Data();
+    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment; UTC unless it says otherwise.", 0);
+    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after; UTC unless it says otherwise.", long.MaxValue);
+    private static readonly Option<bool> Json = Ask.Json();
+    private static readonly Option<bool> Csv = RecordAsk.Csv();
+
+    public static Command Create()
+    {
+        PileCommand command = new("decisions", "What was decided and why, oldest first.", "PileController record decisions --data DIR --from 2026-01-30")
+        {
+            Data, From, To, Json, Csv,
+        };
+        command.SetAction(RunAsync);
+        return command;
+    }
+
+    private static Task<int> RunAsync(ParseResult parse, CancellationToken cancellation) => RecordAsk.WithAsync(parse, Data, async record =>
+    {
+        IReadOnlyList<DecisionLine> newestFirst = await record.DecisionsAsync(
+            parse.GetValue(From), parse.GetValue(To), null, int.MaxValue, cancellation);
+        IEnumerable<DecisionLine> lines = newestFirst.Reverse();
+        TextWriter output = parse.InvocationConfiguration.Output;
+        if (parse.GetValue(Json))
+        {
+            JsonLinesExport.Decisions(output, lines);
+        }
+        else if (parse.GetValue(Csv))
+        {
+            CsvExport.Decisions(output, lines);
+        }
+        else
+        {
+            foreach (DecisionLine line in lines)
+            {
+                output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(line.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {line.Mode,-10}  {line.Why}");
+            }
+        }
+
+        return ExitCodes.Done;
+    });
+}

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.Diagnostics.CodeAnalysis;
+using PileController.Commands.Shell;
+using PileController.Records;
+using PileController.Records.Export;
+using PileController.Units;
+
+namespace PileController.Commands.Running;
+
+/// <summary>record samples: one channel over time.</summary>
+internal static class RecordSamples
+{
+    private static readonly Option<string> Data = RecordAsk.Data();
+    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment; UTC unless it says otherwise.", 0);
+    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after; UTC unless it says otherwise.", long.MaxValue);
+    private static readonly Option<string> Channel = Ask.Of<string>("--channel", "Which channel or figure.", ReadSeries).Needed();
+    private static readonly Option<double> Step = Ask.Quantity("--step", "Width of a bucket; every tick when left out.", "s", Dimension.Time, 0, 31_622_400).Unless(0);
+    private static readonly Option<bool> Json = Ask.Json();
+    private static readonly Option<bool> Csv = RecordAsk.Csv();
+
+    public static Command Create()
+    {
+        PileCommand command = new(
+            "samples", "One channel or figure over time, oldest first; gaps are told as gaps.",
+            "PileController record samples --data DIR --channel heapCore --step \"1 h\"")
+        {
+            Data, From, To, Channel, Step, Json, Csv,
+        };
+        command.SetAction(RunAsync);
+        return command;
+    }
+
+    private static Task<int> RunAsync(ParseResult parse, CancellationToken cancellation) => RecordAsk.WithAsync(parse, Data, async record =>
+    {
+        string series = parse.GetValue(Channel)!;
+        IReadOnlyList<SeriesPoint> points = await record.SamplesAsync(
+            series, parse.GetValue(From), parse.GetValue(To), (long)(parse.GetValue(Step) * 1000), cancellation);
+        TextWriter output = parse.InvocationConfiguration.Output;
+        if (parse.GetValue(Json))
+        {
+            JsonLinesExport.Samples(output, series, points);
+        }
+        else if (parse.GetValue(Csv))
+        {
+            CsvExport.Samples(output, series, points);
+        }
+        else
+        {
+            string unit = RecordSeries.Find(series).Unit;
+            foreach (SeriesPoint point in points)
+            {
+                string value = point.Mean is { } mean ? $"{mean,9:F2} {unit}  ({point.Least:F2} to {point.Most:F2})" : "      gap";
+                output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(point.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {value}");
+            }
+        }
+
+        return ExitCodes.Done;
+    });
+
+    private static bool ReadSeries(string text, out string value, [NotNullWhen(false)] out string? allowed)
+    {
+        RecordSeries? known = RecordSeries.All.FirstOrDefault(s => string.Equals(s.Name, text, StringComparison.OrdinalIgnoreCase));
+        value = known?.Name ?? text;
+        allowed = known is null ? string.Join(", ", RecordSeries.All.Select(s => s.Name)) : null;
+        return known is not null;
+    }
+}

@@ -1,0 +1,55 @@
+using System.CommandLine;
+using PileController.Commands.Shell;
+using PileController.Records;
+using PileController.Records.Checking;
+
+namespace PileController.Commands.Running;
+
+/// <summary>record verify: every checksum, every number.</summary>
+internal static class RecordVerify
+{
+    private static readonly Option<string> Data = RecordAsk.Data();
+    private static readonly Option<bool> Json = Ask.Json();
+
+    public static Command Create()
+    {
+        PileCommand command = new("verify", "Checks every checksum and every number of the record.", "PileController record verify --data DIR")
+        {
+            Data, Json,
+        };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult parse)
+    {
+        string folder = parse.GetValue(Data)!;
+        VerifyReport report;
+        try
+        {
+            report = RecordVerifier.Check(folder);
+        }
+        catch (Exception e) when (e is DirectoryNotFoundException or RecordInUseException or IOException)
+        {
+            return RecordAsk.Refuse(parse, folder, e.Message);
+        }
+
+        if (parse.GetValue(Json))
+        {
+            Answer.WriteJson(parse, report);
+        }
+        else
+        {
+            foreach (string problem in report.Problems)
+            {
+                parse.InvocationConfiguration.Output.WriteLine(problem);
+            }
+
+            parse.InvocationConfiguration.Output.WriteLine(
+                $"{report.Ticks} ticks in {report.Blocks} blocks, {report.FirstSequence} to {report.LastSequence}; {report.Decisions} decisions; "
+                + (report.IsClean ? "nothing wrong." : $"{report.Problems.Count} problems."));
+        }
+
+        return report.IsClean ? ExitCodes.Done : ExitCodes.No;
+    }
+}

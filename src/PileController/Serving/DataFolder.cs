@@ -1,0 +1,84 @@
+using System.Text.Json;
+using PileController.Records;
+using PileController.Settings;
+using PileController.Simulation;
+
+namespace PileController.Serving;
+
+/// <summary>
+/// What lies beside the record: the settings each block was made with, by their fingerprint, so that a replay finds
+/// them; and the simulated holding, so that the demo can be stopped and taken up.
+/// </summary>
+internal sealed class DataFolder(string path)
+{
+    private const string SettingsFolder = "settings";
+    private const string HoldingFile = "holding.json";
+
+    /// <summary>The folder.</summary>
+    public string Path => path;
+
+    /// <summary>Keeps a settings text under its fingerprint.</summary>
+    public void KeepSettings(string fingerprint, string text)
+    {
+        string folder = System.IO.Path.Combine(path, SettingsFolder);
+        Directory.CreateDirectory(folder);
+        string file = System.IO.Path.Combine(folder, fingerprint + ".json");
+        if (!File.Exists(file))
+        {
+            Replace(file, text);
+        }
+    }
+
+    /// <summary>The settings kept under a fingerprint; null when there are none, or they no longer mean the same.</summary>
+    public PileSettings? FindSettings(string fingerprint)
+    {
+        string file = System.IO.Path.Combine(path, SettingsFolder, fingerprint + ".json");
+        if (fingerprint.Any(c => !char.IsAsciiHexDigit(c)) || !File.Exists(file))
+        {
+            return null;
+        }
+
+        SettingsResult result = SettingsFile.Load(file);
+        return result.Faults.Count == 0 && result.Settings.Fingerprint() == fingerprint ? result.Settings : null;
+    }
+
+    /// <summary>Keeps the simulated holding.</summary>
+    public void KeepHolding(WarmStart holding) => Replace(System.IO.Path.Combine(path, HoldingFile), holding.ToJson());
+
+    /// <summary>The simulated holding as it was kept last, or null.</summary>
+    public WarmStart? FindHolding()
+    {
+        string file = System.IO.Path.Combine(path, HoldingFile);
+        try
+        {
+            return File.Exists(file) ? WarmStart.FromJson(File.ReadAllText(file)) : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Who makes ticks with these settings, for the record.</summary>
+    public static RecordOrigin Origin(PileSettings settings)
+    {
+        System.Reflection.Assembly assembly = typeof(DataFolder).Assembly;
+        string version = assembly.GetName().Version?.ToString(3) ?? "0";
+        return new RecordOrigin(
+            settings.Fingerprint(), $"{version} {assembly.ManifestModule.ModuleVersionId:N}",
+            $"{System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription} {System.Runtime.InteropServices.RuntimeInformation.ProcessArchitecture}");
+    }
+
+    // A cut leaves the old text or the new, never half of one.
+    private static void Replace(string file, string text)
+    {
+        string fresh = file + ".new";
+        using (FileStream stream = new(fresh, FileMode.Create, FileAccess.Write))
+        {
+            stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
+            stream.Flush(flushToDisk: true);
+        }
+
+        File.Move(fresh, file, overwrite: true);
+    }
+}

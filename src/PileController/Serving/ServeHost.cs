@@ -1,0 +1,53 @@
+using PileController.Panel;
+using PileController.Records;
+using PileController.Rigs;
+using PileController.Rigs.Hardware;
+using PileController.Service;
+using PileController.Settings;
+using PileController.Units;
+
+namespace PileController.Serving;
+
+/// <summary>Puts rig, record, tick loop and page together.</summary>
+internal static class ServeHost
+{
+    /// <summary>Builds the host. The rig's outputs are safe before anything else of it starts.</summary>
+    public static WebApplication Build(ServeParts parts, string urls)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
+        builder.Logging.ClearProviders().AddSimpleConsole(options => options.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
+        builder.Host.UseSystemd();
+        builder.WebHost.UseUrls(urls.Split(';'));
+        builder.Services.AddSingleton(parts.Rig);
+        builder.Services.AddSingleton<IPileRecord>(parts.Record);
+        builder.Services.AddTicks(
+            new TickSettings
+            {
+                Control = parts.Settings.Control,
+                Start = parts.Start,
+                StartMonotonicMilliseconds = parts.StartMonotonicMilliseconds,
+                OffsetMinutes = parts.OffsetMinutes,
+                Fitted = [.. parts.Settings.Rig.Probes.Select(p => p.Channel)],
+            },
+            parts.Clock);
+        builder.Services.AddPanel(new PanelSetup
+        {
+            Holding = parts.Settings.Site.Name,
+            Demo = parts.Faults is not null,
+            Speed = parts.Speed,
+            OffsetMinutes = parts.OffsetMinutes,
+            Units = parts.Settings.Units == UnitSystem.Metric ? PanelUnits.Metric : PanelUnits.American,
+            Control = parts.Settings.Control,
+            Heap = parts.Settings.Heap,
+            Rig = parts.Settings.Rig,
+            Faults = parts.Faults,
+        });
+        WebApplication app = builder.Build();
+        PanelModule.Map(app);
+        return app;
+    }
+
+    /// <summary>The real rig.</summary>
+    public static IRig OpenHardware(RigSettings settings, Action<string> report) =>
+        new GpioRig(GpioChips.Open(settings.Hardware.GpioChipLabel), settings, TimeProvider.System, report);
+}

@@ -1,0 +1,12 @@
+using PileController.Control;
+using PileController.Panel;
+using PileController.Records;
+using PileController.Rigs;
+using PileController.Settings;
+
+namespace PileController.Serving;
+
+/// <summary>What a host is put together from.</summary>
+internal sealed record ServeParts(
+    PileSettings Settings, IRig Rig, LiteRecord Record, Memory Start, long StartMonotonicMilliseconds, TimeProvider Clock,
+    double Speed, int OffsetMinutes, IFaultSwitches? Faults);
