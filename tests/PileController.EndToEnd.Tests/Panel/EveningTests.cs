@@ -142,10 +142,11 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
         await bench.GoAsync("record");
         await bench.Page.Locator(".chart summary").First.ClickAsync();
 
-        int rows = await bench.Page.Locator(".chart").First.Locator("tbody tr").CountAsync();
         string points = (await bench.Page.Locator(".chart").First.GetByRole(AriaRole.Slider).GetAttributeAsync("aria-valuemax"))!;
 
-        Assert.Equal(int.Parse(points, CultureInfo.InvariantCulture) + 1, rows);
+        // The table is filled once its opening has been told to the page, so the count is waited for.
+        await Expect(bench.Page.Locator(".chart").First.Locator("tbody tr"))
+            .ToHaveCountAsync(int.Parse(points, CultureInfo.InvariantCulture) + 1);
     }
 
     [Fact]
