@@ -44,8 +44,12 @@ internal sealed partial class TickLoop(
     /// <inheritdoc/>
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
-    /// <inheritdoc/>
-    public void Dispose() => _stopping.Dispose();
+    /// <summary>Ends the loop, should nobody have stopped it.</summary>
+    public void Dispose()
+    {
+        _stopping.Cancel();
+        _stopping.Dispose();
+    }
 
     private async Task RunAsync(CancellationToken stopping)
     {

@@ -7,6 +7,11 @@ public sealed class JumpingClock(DateTimeOffset begins) : TimeProvider
 {
     private readonly FakeTimeProvider _inner = new(begins);
 
+    private int _timersMade;
+
+    /// <summary>How many timers were made so far; a waiter must have made its own before the clock is moved for it.</summary>
+    public int TimersMade => Volatile.Read(ref _timersMade);
+
     /// <summary>How far the wall clock has jumped.</summary>
     public TimeSpan Jump { get; set; }
 
@@ -16,8 +21,12 @@ public sealed class JumpingClock(DateTimeOffset begins) : TimeProvider
 
     public override long GetTimestamp() => _inner.GetTimestamp();
 
-    public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period) =>
-        _inner.CreateTimer(callback, state, dueTime, period);
+    public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
+    {
+        ITimer timer = _inner.CreateTimer(callback, state, dueTime, period);
+        Interlocked.Increment(ref _timersMade);
+        return timer;
+    }
 
     public void Advance(TimeSpan by) => _inner.Advance(by);
 }

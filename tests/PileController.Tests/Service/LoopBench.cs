@@ -8,6 +8,8 @@ namespace PileController.Tests.Service;
 /// <summary>A loop over a fake rig and a clock that stands still until it is moved.</summary>
 internal sealed class LoopBench : IDisposable
 {
+    private int _moves;
+
     public LoopBench(StepFunction? step = null, Memory? start = null)
     {
         TickSettings settings = new()
@@ -43,6 +45,14 @@ internal sealed class LoopBench : IDisposable
     {
         await Loop.StartingAsync(CancellationToken.None);
         await Loop.StartAsync(CancellationToken.None);
+    }
+
+    /// <summary>Moves the clock once the loop waits on it; else the loop would set its timer after the move and wait for ever.</summary>
+    public async Task AdvanceAsync(TimeSpan by)
+    {
+        int timers = ++_moves;
+        await UntilAsync(() => Clock.TimersMade >= timers);
+        Clock.Advance(by);
     }
 
     /// <summary>Waits until a tick is told.</summary>

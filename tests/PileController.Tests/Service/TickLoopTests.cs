@@ -54,7 +54,7 @@ public class TickLoopTests
 
         for (long sequence = 2; sequence <= 4; sequence++)
         {
-            bench.Clock.Advance(Tick);
+            await bench.AdvanceAsync(Tick);
             TickNews news = await bench.ToldAsync(sequence);
             Assert.Equal(sequence, news.Sequence);
             Assert.Equal((sequence - 1) * 10_000, news.Decision.At.MonotonicMilliseconds);
@@ -73,7 +73,7 @@ public class TickLoopTests
         await bench.ToldAsync(1);
 
         Assert.True(bench.Inbox.TryPost(new TakeByHand(Actuator.Pump, 0.9, 600_000, "Robin"), out long promised));
-        bench.Clock.Advance(Tick);
+        await bench.AdvanceAsync(Tick);
         TickNews news = await bench.ToldAsync(2);
         await bench.Loop.StopAsync(CancellationToken.None);
 
@@ -97,11 +97,11 @@ public class TickLoopTests
         await failing.StartAsync();
         await failing.ToldAsync(1);
 
-        failing.Clock.Advance(Tick);
+        await failing.AdvanceAsync(Tick);
         await LoopBench.UntilAsync(() => failing.Counts.StepFaults == 1 && failing.Rig.Calls.Last() == "safe");
         Assert.Equal(Outputs.Safe, failing.Rig.Told);
 
-        failing.Clock.Advance(Tick);
+        await failing.AdvanceAsync(Tick);
         await failing.ToldAsync(2);
         await failing.Loop.StopAsync(CancellationToken.None);
 
@@ -120,7 +120,7 @@ public class TickLoopTests
         await bench.StartAsync();
         await bench.ToldAsync(1);
 
-        bench.Clock.Advance(Tick);
+        await bench.AdvanceAsync(Tick);
         TickNews news = await bench.ToldAsync(2);
         await bench.Loop.StopAsync(CancellationToken.None);
 
@@ -136,7 +136,7 @@ public class TickLoopTests
         await bench.StartAsync();
         await bench.ToldAsync(1);
 
-        bench.Clock.Advance(TimeSpan.FromSeconds(47));
+        await bench.AdvanceAsync(TimeSpan.FromSeconds(47));
         await bench.ToldAsync(2);
         await bench.Loop.StopAsync(CancellationToken.None);
 
@@ -152,7 +152,7 @@ public class TickLoopTests
         await bench.ToldAsync(1);
 
         bench.Clock.Jump = TimeSpan.FromHours(1);
-        bench.Clock.Advance(Tick);
+        await bench.AdvanceAsync(Tick);
         TickNews news = await bench.ToldAsync(2);
         await bench.Loop.StopAsync(CancellationToken.None);
 
@@ -181,7 +181,7 @@ public class TickLoopTests
         bench.Rig.Refuses = outputs => outputs == Outputs.Safe ? null : new IOException("the relay board is gone");
         await bench.StartAsync();
         await bench.ToldAsync(1);
-        bench.Clock.Advance(Tick);
+        await bench.AdvanceAsync(Tick);
         await bench.ToldAsync(2);
         await bench.Loop.StopAsync(CancellationToken.None);
 

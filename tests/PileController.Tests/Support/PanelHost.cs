@@ -91,6 +91,7 @@ public sealed class PanelHost : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Client.Dispose();
+        await _app.StopAsync();
         await _app.DisposeAsync();
     }
 }

@@ -12,8 +12,9 @@ export const value = (now, channel) => reading(now, channel)?.value ?? null;
 export function houseAnswer(now) {
   const air = value(now, "house");
   const below = [
-    `Set point ${full("temperature", now.houseSetPointC)}, outside ${full("temperature", value(now, "outside"))}`,
     `Minimum ${full("temperature", now.houseMinimumC)}`,
+    `Set point ${full("temperature", now.houseSetPointC)}`,
+    `Outside ${full("temperature", value(now, "outside"))}`,
   ];
   const say = (tone, says) => ({ tone, says, value: air, plusMinus: null, below });
   if (air === null) {
@@ -31,7 +32,8 @@ export function heapAnswer(now) {
   const trend = e.trendKPerDay === null ? "–" : `${e.trendKPerDay >= 0 ? "+" : ""}${full("kelvin", e.trendKPerDay)}\u00a0a\u00a0day`;
   const below = [
     `Floor ${full("temperature", now.heapFloorC)}, reserve ${full("energy", e.reserveMJ === null ? null : e.reserveMJ / 3.6)}`,
-    `Trend ${trend}, makes ${full("power", e.generationWatts)}`,
+    `Trend ${trend}`,
+    `Makes ${full("power", e.generationWatts)} net`,
   ];
   const say = (tone, says) => ({ tone, says, value: e.activeZoneC, plusMinus: e.uncertaintyK, below });
   const hottest = Math.max(...["heapCore", "heapMiddle", "heapTurns", "heapEdge"].map((name) => value(now, name) ?? -Infinity));

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json;
+using PileController.Control.Decisions;
 using PileController.Service;
 using PileController.Tests.Support;
 
@@ -18,15 +19,15 @@ public class HandApiTests
 
         using HttpResponseMessage answer = await host.Client.PostAsJsonAsync("/api/hand", Sound);
         long promised = (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("effectiveSequence").GetInt64();
-        await host.Feed.AfterAsync(promised - 1, CancellationToken.None);
-        JsonElement hand = Assert.Single((await host.GetAsync("/api/now")).GetProperty("hands").EnumerateArray());
+        await host.Feed.AfterAsync(promised + 60, CancellationToken.None);
 
         Assert.Equal(HttpStatusCode.Accepted, answer.StatusCode);
-        Assert.Equal("pump", hand.GetProperty("actuator").GetString());
-        Assert.Equal("Robin", hand.GetProperty("who").GetString());
-
-        TickNews after = await host.Feed.AfterAsync(promised + 60, CancellationToken.None);
-        Assert.Empty(after.Decision.Hands);
+        Decision[] ticks = [.. host.Record.Ticks.Select(tick => tick.Decision)];
+        Decision taken = ticks.Single(tick => tick.Sequence == promised);
+        Assert.Empty(ticks.Last(tick => tick.Sequence < promised).Hands);
+        HandHold hand = Assert.Single(taken.Hands);
+        Assert.Equal(new HandHold(Actuator.Pump, 0.6, taken.At.MonotonicMilliseconds + 600_000, "Robin"), hand);
+        Assert.Empty(ticks.First(tick => tick.At.MonotonicMilliseconds >= hand.UntilMonotonicMilliseconds).Hands);
     }
 
     [Fact]
