@@ -13,8 +13,8 @@ public sealed partial class Heap
     private const double SlowPerSecond = 0.009 / 86_400;
 
     // How much of a pool's best rate mesophiles alone reach.
-    private const double FastMesophilic = 0.5;
-    private const double SlowMesophilic = 0.15;
+    private const double FastMesophilic = 0.8;
+    private const double SlowMesophilic = 0.25;
 
     // Loose, dry cover: about 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009).
     private const double CoverWPerMK = 0.08;

@@ -113,7 +113,7 @@ internal sealed class Loop
 
     /// <summary>One step. Tells what the water took from bed and drum and gave to the house, J.</summary>
     public (double CoilJ, double DrumJ, double HouseJ) Step(
-        double seconds, double flowLitresPerMinute, Heap heap, double houseC, double outsideC)
+        double seconds, double flowLitresPerMinute, Heap heap, double houseC, double roundLinesC)
     {
         double carried = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds;
         double wall = heap.WallWPerK;
@@ -125,7 +125,7 @@ internal sealed class Loop
         // Tank and drum hand on the water they hold at the start of the step; every other cell is found from the one
         // before it. So what leaves one cell is exactly what the next receives, all round the loop.
         double inflow = _tankC;
-        double lineJ = Line(_returnC, ref inflow, seconds, carried, outsideC);
+        double lineJ = Line(_returnC, ref inflow, seconds, carried, roundLinesC);
         for (int i = 0; i < CoilCells; i++)
         {
             double t = ((_coilJPerK * _coilC[i]) + (carried * inflow) + (couple * bed)) / (_coilJPerK + carried + couple);
@@ -141,7 +141,7 @@ internal sealed class Loop
             inflow = heap.DrumC;
         }
 
-        lineJ += Line(_supplyC, ref inflow, seconds, carried, outsideC);
+        lineJ += Line(_supplyC, ref inflow, seconds, carried, roundLinesC);
         double give = seconds * _houseWPerK;
         for (int i = 0; i < HouseCells; i++)
         {
@@ -164,14 +164,14 @@ internal sealed class Loop
         return (coilJ, drumJ, pipeJ + tankJ);
     }
 
-    private double Line(double[] cells, ref double inflow, double seconds, double carried, double outsideC)
+    private double Line(double[] cells, ref double inflow, double seconds, double carried, double roundLinesC)
     {
         double lose = seconds * _lineWPerK;
         double lostJ = 0;
         for (int i = 0; i < LineCells; i++)
         {
-            double t = ((_lineJPerK * cells[i]) + (carried * inflow) + (lose * outsideC)) / (_lineJPerK + carried + lose);
-            lostJ += lose * (t - outsideC);
+            double t = ((_lineJPerK * cells[i]) + (carried * inflow) + (lose * roundLinesC)) / (_lineJPerK + carried + lose);
+            lostJ += lose * (t - roundLinesC);
             cells[i] = t;
             inflow = t;
         }

@@ -178,8 +178,10 @@ public sealed class Plant
         bool dead = _battery.Empty;
         Flow(dead ? inputs with { PumpDuty = 0 } : inputs);
         double blower = dead ? 0 : inputs.BlowerDuty;
+        double groundC = _build.House.GroundC;
+        double roundLinesC = groundC + (_build.Loop.LineExposure * (sky.OutsideC - groundC));
         (double coilJ, double drumJ, double heatJ) =
-            _loop.Step(seconds, FlowLitresPerMinute, Heap, _house.AirC, sky.OutsideC);
+            _loop.Step(seconds, FlowLitresPerMinute, Heap, _house.AirC, roundLinesC);
         double ductJ = Ducts(seconds, blower);
         Heap.StepQuick(seconds, coilJ, drumJ, ductJ);
         double throughW = _build.Heap.Duct.ThroughHeap && blower > 0 ? Heap.ThroughAirW : 0;

@@ -3,7 +3,6 @@ using PileController.Records;
 using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Service;
-using PileController.Settings;
 using PileController.Units;
 
 namespace PileController.Serving;
