@@ -19,6 +19,9 @@ public sealed partial class Heap
     // Loose, dry cover: about 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009).
     private const double CoverWPerMK = 0.08;
 
+    // A loose heap settles within some weeks (common practice, no source).
+    private const double SettlingSeconds = 14 * 86_400;
+
     // Resistance of the ground under the heap, m²·K/W (common practice, no source).
     private const double GroundM2KPerW = 1.5;
 
@@ -93,6 +96,9 @@ public sealed partial class Heap
         double enthalpyIn = (Stuff.GasJPerKgK * site.OutsideC)
             + (ratioIn * (Stuff.VapourJPerKg + (Stuff.VapourJPerKgK * site.OutsideC)));
         double bodyM3 = Math.PI * _build.RadiusM * _build.RadiusM * _build.HeightM;
+        double permeabilityM2 = _build.PermeabilityM2
+            * (1 + ((_build.FreshPermeabilityRatio - 1) * Portable.Exp(-_ageSeconds / SettlingSeconds)));
+        _ageSeconds += seconds;
         double throughJ = 0;
         for (int i = 0; i < _cells; i++)
         {
@@ -109,7 +115,7 @@ public sealed partial class Heap
                 + (vapourPa / (VapourGasConstant * kelvin));
             double planM2 = _volumeM3[i] / _build.HeightM;
             double draughtKg = seconds * planM2 * dryInKgPerM3 * HeapAir.DraughtMPerS(
-                _build.PermeabilityM2, _build.HeightM, _pathM[i], outsideKgPerM3, insideKgPerM3);
+                permeabilityM2, _build.HeightM, _pathM[i], outsideKgPerM3, insideKgPerM3);
             double blownKg = seconds * site.BlowerM3PerS * dryInKgPerM3 * _volumeM3[i] / bodyM3;
             double airKg = draughtKg + blownKg;
 

@@ -38,6 +38,7 @@ public sealed partial class Heap
     private readonly Sleeve? _sleeve;
     private double _drumC;
     private double _throughAirW;
+    private double _ageSeconds;
     private HeapLedger _ledger;
 
     /// <summary>Builds a heap.</summary>
@@ -95,6 +96,7 @@ public sealed partial class Heap
         _temperatureC = new double[_cells];
         _drumC = start.DrumC;
         _throughAirW = start.ThroughAirW;
+        _ageSeconds = start.AgeSeconds;
         _ledger = start.Ledger;
         RefreshBed();
         Sort();
@@ -167,6 +169,7 @@ public sealed partial class Heap
         WaterKg = [.. _waterKg],
         DrumC = _drumC,
         ThroughAirW = _throughAirW,
+        AgeSeconds = _ageSeconds,
         Ledger = _ledger,
     };
 
