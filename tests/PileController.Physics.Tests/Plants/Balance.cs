@@ -8,13 +8,12 @@ internal sealed class Balance(double storedChange, IReadOnlyDictionary<string, d
 {
     public IReadOnlyDictionary<string, double> Fluxes => fluxes;
 
-    /// <summary>What does not add up, as a share of all that came in; a flux can be left out by its name.</summary>
-    public double Gap(string? without = null)
-    {
-        double sum = fluxes.Where(flux => flux.Key != without).Sum(flux => flux.Value);
-        double came = fluxes.Values.Where(value => value > 0).Sum();
-        return Math.Abs(storedChange - sum) / came;
-    }
+    /// <summary>What does not add up; a flux can be left out by its name.</summary>
+    public double Missing(string? without = null) =>
+        Math.Abs(storedChange - fluxes.Where(flux => flux.Key != without).Sum(flux => flux.Value));
+
+    /// <summary>What does not add up as a share of all that came in.</summary>
+    public double Gap(string? without = null) => Missing(without) / fluxes.Values.Where(value => value > 0).Sum();
 
     public static Balance Heap(double beforeJ, Heap heap)
     {
