@@ -35,42 +35,42 @@ public sealed partial class Heap
         if (_sleeve is not null)
         {
             Chain chain = _sleeve.Chain;
-            int last = Sleeve.Rings - 1;
-            for (int i = 0; i <= last; i++)
+            for (int i = 0; i < Sleeve.Rings; i++)
             {
                 chain.TemperatureC[i] = _temperatureC[_shells + i];
             }
 
+            chain.TemperatureC[Sleeve.Rings] = _temperatureC[_coilShell];
             chain.SourceW[0] = -coilJ / seconds;
-            chain.AmbientC[last] = _temperatureC[_coilShell];
             chain.Step(seconds);
-            double inward = seconds * _sleeve.OutWPerK * (_temperatureC[_coilShell] - chain.TemperatureC[last]);
-            _enthalpyJ[_coilShell] -= inward;
-            _enthalpyJ[_shells + last] += inward;
             _enthalpyJ[_shells] -= coilJ;
             _ledger.CoilJ += coilJ;
-            for (int i = 0; i < last; i++)
+            for (int i = 0; i < Sleeve.Rings; i++)
             {
+                int outer = i + 1 < Sleeve.Rings ? _shells + i + 1 : _coilShell;
                 double flux = seconds * chain.LinkWPerK[i] * (chain.TemperatureC[i + 1] - chain.TemperatureC[i]);
                 _enthalpyJ[_shells + i] += flux;
-                _enthalpyJ[_shells + i + 1] -= flux;
+                _enthalpyJ[outer] -= flux;
             }
 
             for (int i = _shells; i < _cells; i++)
             {
                 _temperatureC[i] = _enthalpyJ[i] / _capacityJPerK[i];
             }
+
+            _temperatureC[_coilShell] = _enthalpyJ[_coilShell] / _capacityJPerK[_coilShell];
         }
 
         if (_drum)
         {
-            _drumC -= drumJ / (_build.DrumLitres * Stuff.WaterJPerKgK);
+            _drumC -= drumJ / DrumJPerK;
             _ledger.DrumJ += drumJ;
         }
 
         if (ductJ != 0)
         {
             _enthalpyJ[_ductShell] -= ductJ;
+            _temperatureC[_ductShell] = _enthalpyJ[_ductShell] / _capacityJPerK[_ductShell];
             _ledger.DuctJ += ductJ;
         }
     }
@@ -173,7 +173,7 @@ public sealed partial class Heap
         double sideWPerK = _grid.SideAreaM2 / ((0.5 * _grid.ThicknessM / _conductivity[rim]) + cover + film);
         if (_drum)
         {
-            _body.CapacityJPerK[0] = _build.DrumLitres * Stuff.WaterJPerKgK;
+            _body.CapacityJPerK[0] = DrumJPerK;
             _body.TemperatureC[0] = _drumC;
             _body.LinkWPerK[0] = 2 * Math.PI * _grid.EdgeM[0] * _build.HeightM * _conductivity[0] / (0.5 * _grid.ThicknessM);
         }
@@ -247,7 +247,7 @@ public sealed partial class Heap
                 _waterKg[i] / _volumeM3[i], gas, _temperatureC[i], SaturationPa(_temperatureC[i]));
         }
 
-        _sleeve?.Refresh(_conductivity.AsSpan(_shells), _capacityJPerK.AsSpan(_shells));
+        _sleeve?.Refresh(_conductivity.AsSpan(_shells), _capacityJPerK.AsSpan(_shells), _capacityJPerK[_coilShell]);
     }
 
     private void Sort()

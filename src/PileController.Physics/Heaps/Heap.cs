@@ -123,6 +123,9 @@ public sealed partial class Heap
     /// <summary>Temperature of the drum water, °C.</summary>
     public double DrumC => _drumC;
 
+    /// <summary>Heat capacity of the drum water, J/K.</summary>
+    public double DrumJPerK => _build.DrumLitres * Stuff.WaterJPerKgK;
+
     /// <summary>Heat that the blower draws out with air through the heap, W, as of the last slow step.</summary>
     public double ThroughAirW => _throughAirW;
 
@@ -134,6 +137,9 @@ public sealed partial class Heap
 
     /// <summary>Temperature of the shell the ducts lie in, °C.</summary>
     public double DuctShellC => _temperatureC[_ductShell];
+
+    /// <summary>Heat capacity of that shell, J/K.</summary>
+    public double DuctShellJPerK => _capacityJPerK[_ductShell];
 
     /// <summary>Bed temperature at a distance from the axis, °C.</summary>
     public double AtRadiusC(double radiusM) => _grid.At(radiusM, _temperatureC.AsSpan(0, _shells));
@@ -157,7 +163,7 @@ public sealed partial class Heap
     /// <summary>Enthalpy of body and drum above 0 °C, J.</summary>
     public double StoredJ => Sum(_enthalpyJ) + DrumJ;
 
-    private double DrumJ => _drum ? _build.DrumLitres * Stuff.WaterJPerKgK * _drumC : 0;
+    private double DrumJ => _drum ? DrumJPerK * _drumC : 0;
 
     /// <summary>All it remembers. Taken just after a slow step, a heap built from it goes on to the same bits.</summary>
     public HeapState Snapshot() => new()

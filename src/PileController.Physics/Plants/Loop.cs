@@ -12,8 +12,9 @@ internal sealed class Loop
     private const double HeatJPerKgK = 4186;
     private const double KgPerL = 0.998;
 
-    // A tank smaller than this would be emptied within one step.
+    // Water that stands somewhere even in a loop without a tank (common practice, no source).
     private const double LeastTankLitres = 20;
+    private const double MostTurnover = 0.5;
     private const int CoilCells = 4;
     private const int LineCells = 3;
     private const int HouseCells = 3;
@@ -115,6 +116,29 @@ internal sealed class Loop
     public (double CoilJ, double DrumJ, double HouseJ) Step(
         double seconds, double flowLitresPerMinute, Heap heap, double houseC, double roundLinesC)
     {
+        // A pump that would turn the tank over within the step takes it in parts.
+        double turnedOver = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds / _tankJPerK;
+        int parts = 1 + (int)(turnedOver / MostTurnover);
+        double drumC = heap.DrumC;
+        double coilJ = 0;
+        double drumJ = 0;
+        double givenJ = 0;
+        for (int i = 0; i < parts; i++)
+        {
+            (double fromCoil, double fromDrum, double given) =
+                Part(seconds / parts, flowLitresPerMinute, heap, drumC, houseC, outsideC);
+            drumC -= heap.HasDrum ? fromDrum / heap.DrumJPerK : 0;
+            coilJ += fromCoil;
+            drumJ += fromDrum;
+            givenJ += given;
+        }
+
+        return (coilJ, drumJ, givenJ);
+    }
+
+    private (double CoilJ, double DrumJ, double HouseJ) Part(
+        double seconds, double flowLitresPerMinute, Heap heap, double drumC, double houseC, double outsideC)
+    {
         double carried = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds;
         double wall = heap.WallWPerK;
         double couple = wall > 0 ? seconds / ((1 / wall) + _pipeWallKPerW) / CoilCells : 0;
@@ -122,8 +146,8 @@ internal sealed class Loop
         double coilJ = 0;
         double pipeJ = 0;
 
-        // Tank and drum hand on the water they hold at the start of the step; every other cell is found from the one
-        // before it. So what leaves one cell is exactly what the next receives, all round the loop.
+        // The tank hands on the water it holds at the start of the step; every other cell is found from the one before
+        // it. So what leaves one cell is exactly what the next receives, all round the loop.
         double inflow = _tankC;
         double lineJ = Line(_returnC, ref inflow, seconds, carried, roundLinesC);
         for (int i = 0; i < CoilCells; i++)
@@ -137,8 +161,9 @@ internal sealed class Loop
         double drumJ = 0;
         if (heap.HasDrum)
         {
-            drumJ = carried * (heap.DrumC - inflow);
-            inflow = heap.DrumC;
+            double t = ((heap.DrumJPerK * drumC) + (carried * inflow)) / (heap.DrumJPerK + carried);
+            drumJ = carried * (t - inflow);
+            inflow = t;
         }
 
         lineJ += Line(_supplyC, ref inflow, seconds, carried, roundLinesC);

@@ -63,7 +63,12 @@ public sealed class Plant
             : 0;
         double film = duct.LengthM > 0 ? 1 / (DuctFilmWPerM2K * Math.PI * duct.DiameterM * duct.LengthM) : 0;
         _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap ? 1 / (bed + film) : 0;
-        DuctAirC = _house.AirC;
+        PlantMotion motion = state.Motion ?? new PlantMotion(0, 0, 0, _house.AirC, 0);
+        FlowLitresPerMinute = motion.FlowLitresPerMinute;
+        PumpW = motion.PumpW;
+        BlowerW = motion.BlowerW;
+        DuctAirC = motion.DuctAirC;
+        AirDrawW = motion.AirDrawW;
     }
 
     /// <summary>The heap.</summary>
@@ -154,6 +159,7 @@ public sealed class Plant
             LoopLedger = _loop.Ledger,
             House = _house.Snapshot(),
             HouseLedger = _house.Ledger,
+            Motion = new PlantMotion(FlowLitresPerMinute, PumpW, BlowerW, DuctAirC, AirDrawW),
             BatteryCharge = _battery.Charge,
             BatteryVolts = _battery.Volts,
         };
@@ -164,15 +170,17 @@ public sealed class Plant
     public void Step(in PlantInputs inputs, double seconds)
     {
         int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
+        long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
         {
-            StepQuick(inputs, seconds / parts);
+            // Counted from the start of the whole step: parts of a broken millisecond must not wear the clock away.
+            StepQuick(inputs, seconds / parts, from + (long)Math.Round(seconds * 1000 * (i + 1) / parts));
         }
     }
 
-    private void StepQuick(in PlantInputs inputs, double seconds)
+    private void StepQuick(in PlantInputs inputs, double seconds, long utcMilliseconds)
     {
-        _utcMilliseconds += (long)Math.Round(seconds * 1000);
+        _utcMilliseconds = utcMilliseconds;
         WeatherSample sky = _weather.At(_utcMilliseconds);
         Sky = sky;
         bool dead = _battery.Empty;
@@ -219,17 +227,21 @@ public sealed class Plant
         }
 
         double carried = flowM3PerS * AirJPerM3K;
-        double given = (1 - Portable.Exp(-_ductWPerK / carried)) * (Heap.DuctShellC - _house.AirC);
+        double taken = 1 - Portable.Exp(-_ductWPerK / carried);
+
+        // The shell cools while the air passes; with small shells that matters within a step.
+        double given = taken * (Heap.DuctShellC - _house.AirC) / (1 + (seconds * carried * taken / Heap.DuctShellJPerK));
         DuctAirC = _house.AirC + given;
         return seconds * carried * given;
     }
 
-    // Flow is found anew when an actuator moves or the water has warmed or cooled enough to matter to friction.
+    // Flow is found anew when an actuator moves or the water has warmed or cooled enough to matter to friction. It is
+    // found at a round temperature, so that it hangs on the plant's state alone and not on when it was last found.
     private void Flow(in PlantInputs inputs)
     {
-        double waterC = _loop.ReturnC;
+        double waterC = FrictionStepKelvin * Math.Round(_loop.ReturnC / FrictionStepKelvin);
         if (inputs.PumpDuty == _flowFor.PumpDuty && inputs.ValveOpening == _flowFor.ValveOpening
-            && inputs.FlowShareLost == _flowFor.FlowShareLost && Math.Abs(waterC - _flowAtC) < FrictionStepKelvin)
+            && inputs.FlowShareLost == _flowFor.FlowShareLost && waterC == _flowAtC)
         {
             return;
         }
