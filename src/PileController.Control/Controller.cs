@@ -90,6 +90,7 @@ public static class Controller
             WaterGrantWatts = grant.WaterW,
             AirGrantWatts = grant.AirW,
             Curb = curb,
+            HeapFloorCelsius = settings.HeapFloorC,
             HouseSetPointCelsius = grant.SetPointC,
             Draw = draw,
             Totals = totals,
