@@ -44,7 +44,8 @@ public static class Controller
 
         double outside = estimator.OutsideC;
         // Without a house probe the house is taken to stand at its minimum: the want is reckoned from the air outside.
-        double house = sound.TryGet(Channel.House, out double houseC) ? houseC : settings.HouseMinimumC;
+        bool houseKnown = sound.TryGet(Channel.House, out double houseC);
+        double house = houseKnown ? houseC : settings.HouseMinimumC;
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
             ? MeansPolicy.Decide(settings, estimate, estimator.BodyC, reach, house, outside, at.LocalHour)
@@ -52,9 +53,9 @@ public static class Controller
         grant = Withhold(grant, effect);
 
         (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, seconds, now);
-        bool flows = sound.TryGet(Channel.Flow, out double flow)
-            ? flow >= settings.Limits.NoFlowLitresPerMinute
-            : memory.Outputs.PumpDuty > 0;
+        // Only a running pump proves flow: a meter that counts noise, or a syphon, does not.
+        bool flows = memory.Outputs.PumpDuty > 0
+            && (!sound.TryGet(Channel.Flow, out double flow) || flow >= settings.Limits.NoFlowLitresPerMinute);
         long flowSince = !flows ? -1 : memory.FlowSinceMonotonicMilliseconds >= 0 ? memory.FlowSinceMonotonicMilliseconds : now;
         bool proven = flowSince >= 0 && now - flowSince >= settings.PrimeSeconds * 1000;
         Trigger trigger = ModeRule.Trigger(
@@ -62,7 +63,9 @@ public static class Controller
                 effect.Tripped, asked.Servicing, ModeRule.HeldByHand(asked.Hands), effect.GuardFrost, grant.FloorNear && estimate.Lit,
                 grant.Recovered, wish.PumpDuty > 0, wish.BlowerDuty > 0, memory.Outputs.PumpDuty > 0, proven));
         Mode mode = ModeTable.After(memory.Mode, trigger);
-        Outputs outputs = OutputRule.Of(settings, mode, wish, asked.Hands, effect, memory.Outputs);
+        bool backup = BackupRule.Of(
+            settings, mode, grant, houseKnown ? houseC : null, outside, asked.Hands, effect, memory.Outputs.BackupOn);
+        Outputs outputs = OutputRule.Of(settings, mode, asked.Servicing, wish, asked.Hands, effect, backup);
         regulators = OutputRule.Remember(regulators, memory.Regulators, outputs, now);
 
         Curb curb = CurbRule.Of(mode, grant, outputs, effect);
@@ -87,6 +90,7 @@ public static class Controller
             WaterGrantWatts = grant.WaterW,
             AirGrantWatts = grant.AirW,
             Curb = curb,
+            HeapFloorCelsius = settings.HeapFloorC,
             HouseSetPointCelsius = grant.SetPointC,
             Draw = draw,
             Totals = totals,

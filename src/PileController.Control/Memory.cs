@@ -63,7 +63,8 @@ public sealed record Memory
 
     /// <summary>
     /// What is kept over a restart: totals, estimates, latched trips. Nothing is running, nothing is held by hand, and
-    /// the monotonic clock starts anew.
+    /// the monotonic clock starts anew. A trip's cause is taken to stand until it is seen to be gone, and the estimate
+    /// to hold only if the probes bear it out.
     /// </summary>
     public Memory AfterRestart()
     {
@@ -73,8 +74,8 @@ public sealed record Memory
             Sequence = Sequence,
             Mode = tripped ? Mode.Tripped : Servicing ? Mode.Servicing : Mode.Standby,
             Totals = Totals,
-            Estimator = Estimator with { HotSinceMilliseconds = -1, BlindSinceMilliseconds = -1 },
-            Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, false, i.Latched))],
+            Estimator = Estimator with { HotSinceMilliseconds = -1, BlindSinceMilliseconds = -1, Started = false },
+            Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, i.Latched, i.Latched))],
             Servicing = Servicing,
         };
     }

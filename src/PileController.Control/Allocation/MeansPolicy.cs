@@ -12,6 +12,10 @@ internal static class MeansPolicy
     private const double LeastAirWatts = 150;
     private const double RecoveredKelvin = 2;
 
+    // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
+    // must bear a little before it has, or the mode would swing from tick to tick.
+    private const double RecoveredWatts = 50;
+
     // Above this the microbes work less well the hotter it gets: heat is banked in the house rather than lost.
     private const double BankFromC = 61;
     private const double BankMostKelvin = 4;
@@ -20,22 +24,15 @@ internal static class MeansPolicy
         ControlSettings settings, in HeapEstimate estimate, double bodyC, in Reach reach, double houseC, double outsideC,
         double localHour)
     {
-        HouseWant want = WantRule.Of(settings, houseC, outsideC, localHour);
         double banked = Math.Clamp(estimate.ActiveZoneCelsius - BankFromC, 0, BankMostKelvin);
-        if (banked > 0)
-        {
-            HouseWant warmer = WantRule.Of(
-                settings with { HouseDayC = settings.HouseDayC + banked, HouseNightC = settings.HouseNightC + banked },
-                houseC, outsideC, localHour);
-            want = want with { ComfortW = Math.Max(want.ComfortW, warmer.ComfortW) };
-        }
-
+        HouseWant want = WantRule.Of(settings, houseC, outsideC, localHour, banked);
         HeapMeans means = MeansRule.Of(settings, estimate, bodyC);
         double frost = Math.Min(want.FrostW, means.FrostW);
-        double comfort = Math.Min(want.ComfortW, means.ComfortW);
+        // With too few probes to trust the estimate, frost is kept out and no more is risked.
+        double comfort = estimate.Trusted ? Math.Min(want.ComfortW, means.ComfortW) : 0;
         double granted = Math.Max(frost, comfort);
         bool floorNear = means.FrostW <= 0;
-        bool recovered = Math.Min(estimate.ActiveZoneCelsius, bodyC) > settings.HeapFloorC + RecoveredKelvin
+        bool recovered = means.FrostW >= RecoveredWatts && Math.Min(estimate.ActiveZoneCelsius, bodyC) > settings.HeapFloorC + RecoveredKelvin
             + (MeansRule.Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
         if (!estimate.Lit)
         {
@@ -46,8 +43,8 @@ internal static class MeansPolicy
         double left = granted - water;
         double air = left >= LeastAirWatts && want.FrostW > 0 ? Math.Min(left, reach.AirW) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
-            : !estimate.Trusted ? Curb.Probes
             : want.ComfortW <= 0 ? Curb.NoWant
+            : !estimate.Trusted ? Curb.Probes
             : floorNear ? Curb.Floor
             : granted >= want.ComfortW - 1 ? (water + air < granted - 1 ? Curb.Reach : Curb.None)
             : want.FrostW > means.FrostW ? Curb.Means

@@ -21,7 +21,7 @@ internal static class CurbRule
 
         if (effect.HoldWater && grant.WantW > 0)
         {
-            return effect.First >= 0 && InterlockTable.All[effect.First].Source == Signal.Battery ? Curb.Power : Curb.Interlock;
+            return InterlockTable.All[effect.FirstHoldingWater].Source == Signal.Battery ? Curb.Power : Curb.Interlock;
         }
 
         return mode switch

@@ -51,6 +51,9 @@ public sealed record Decision
     /// <summary>The one thing that limits the grant.</summary>
     public required Curb Curb { get; init; }
 
+    /// <summary>The heap's floor as it was set for this tick, °C.</summary>
+    public double HeapFloorCelsius { get; init; }
+
     /// <summary>The house set point now, °C.</summary>
     public required double HouseSetPointCelsius { get; init; }
 
@@ -75,6 +78,6 @@ public sealed record Decision
     /// <summary>One note a command or event of this tick left (a refusal, an end), or null.</summary>
     public required string? Note { get; init; }
 
-    /// <summary>One plain sentence: what is done and why.</summary>
+    /// <summary>One plain sentence: what is done and why, in metric units. Made anew at each call.</summary>
     public string Why => Sentence.Of(this);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PileController.Control.Interlocks;
 
 namespace PileController.Control.Decisions;
@@ -13,15 +14,11 @@ internal static class HandRule
     public static Result Apply(
         HandHold[] hands, InterlockMemory[] interlocks, bool servicing, IReadOnlyList<Command> commands, long now)
     {
-        HandHold[] left = hands;
         DecisionKinds kinds = DecisionKinds.Steady;
-        string? note = null;
-        if (hands.Length > 0 && Array.Exists(hands, h => h.UntilMonotonicMilliseconds <= now))
+        HandHold[] left = Ended(hands, now, out string? note);
+        if (note is not null)
         {
-            HandHold ended = Array.Find(hands, h => h.UntilMonotonicMilliseconds <= now)!;
-            left = Array.FindAll(hands, h => h.UntilMonotonicMilliseconds > now);
             kinds |= DecisionKinds.Hand;
-            note = $"By hand ended by itself: {Name(ended.Actuator)}.";
         }
 
         ReportTick? report = null;
@@ -33,14 +30,11 @@ internal static class HandRule
                     report = said;
                     break;
                 case TakeByHand take:
-                    long until = now + Math.Clamp(take.Milliseconds, 1, MostMilliseconds);
-                    HandHold hold = new(take.Actuator, Math.Clamp(take.Value, 0, 1), until, take.Who);
-                    left = [.. left.Where(h => h.Actuator != take.Actuator), hold];
+                    (left, note) = Take(left, take, now);
                     kinds |= DecisionKinds.Hand;
-                    note = $"{take.Who} took the {Name(take.Actuator)} by hand at {hold.Value:P0} for {(until - now) / 60_000.0:0.#} min.";
                     break;
                 case ReleaseHand release:
-                    left = release.Actuator is { } one ? [.. left.Where(h => h.Actuator != one)] : [];
+                    left = release.Actuator is { } one ? Without(left, one) : [];
                     kinds |= DecisionKinds.Hand;
                     note = release.Actuator is { } given ? $"The {Name(given)} was given back." : "All was given back.";
                     break;
@@ -59,6 +53,20 @@ internal static class HandRule
         return new Result(left, interlocks, servicing, report, kinds, note);
     }
 
+    /// <summary>The value at which an actuator is held, or null.</summary>
+    public static double? Held(HandHold[] hands, Actuator actuator)
+    {
+        foreach (HandHold hand in hands)
+        {
+            if (hand.Actuator == actuator)
+            {
+                return hand.Value;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The name of an actuator in a sentence.</summary>
     public static string Name(Actuator actuator) => actuator switch
     {
@@ -67,6 +75,41 @@ internal static class HandRule
         Actuator.Blower => "blower",
         _ => "backup heat",
     };
+
+    // A plain loop: a closure would be made every tick, whether anything is held or not.
+    private static HandHold[] Ended(HandHold[] hands, long now, out string? note)
+    {
+        note = null;
+        HandHold[] left = hands;
+        foreach (HandHold hand in hands)
+        {
+            if (hand.UntilMonotonicMilliseconds <= now)
+            {
+                left = Without(left, hand.Actuator);
+                note ??= $"By hand ended by itself: {Name(hand.Actuator)}.";
+            }
+        }
+
+        return left;
+    }
+
+    private static (HandHold[] Hands, string Note) Take(HandHold[] hands, TakeByHand take, long now)
+    {
+        if (!double.IsFinite(take.Value) || !Enum.IsDefined(take.Actuator))
+        {
+            string given = take.Value.ToString(CultureInfo.InvariantCulture);
+            return (hands, $"Not taken by hand: the {Name(take.Actuator)} was given {given}; allowed is 0 to 1 for pump, valve, blower or backup heat.");
+        }
+
+        long held = Math.Clamp(take.Milliseconds, 1, MostMilliseconds);
+        HandHold hold = new(take.Actuator, Math.Clamp(take.Value, 0, 1), now + held, take.Who);
+        string note = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{take.Who} took the {Name(take.Actuator)} by hand at {hold.Value * 100:0} % for {held / 60_000.0:0.#} min.");
+        return ([.. Without(hands, take.Actuator), hold], note);
+    }
+
+    private static HandHold[] Without(HandHold[] hands, Actuator actuator) => Array.FindAll(hands, h => h.Actuator != actuator);
 
     private static (InterlockMemory[] Memory, string Note) Clear(InterlockMemory[] interlocks, string id)
     {
@@ -77,7 +120,8 @@ internal static class HandRule
         }
 
         // The pump stands while tripped, so the signals of a running pump are gone; for the others the cause must be.
-        if (interlocks[i].Acting)
+        // A cause that is back but not yet for long enough to act still stands.
+        if (interlocks[i].Acting || interlocks[i].SinceMilliseconds >= 0)
         {
             return (interlocks, $"Not cleared: {InterlockTable.All[i].Sentence} The cause still stands.");
         }

@@ -11,9 +11,11 @@ internal static class OutputRule
     private const double GuardDuty = 0.4;
 
     public static Outputs Of(
-        ControlSettings settings, Mode mode, in Outputs wish, HandHold[] hands, in InterlockRule.Effect effect, in Outputs before)
+        ControlSettings settings, Mode mode, bool servicing, in Outputs wish, HandHold[] hands, in InterlockRule.Effect effect,
+        bool backup)
     {
-        if (mode is Mode.Tripped or Mode.Servicing)
+        // A trip may end while somebody works on the rig: the lock holds from the first tick, whatever the mode.
+        if (servicing || mode is Mode.Tripped or Mode.Servicing)
         {
             return Outputs.Safe;
         }
@@ -22,7 +24,7 @@ internal static class OutputRule
         {
             Mode.Priming or Mode.Drawing => wish,
             Mode.FrostGuard => new Outputs(GuardDuty, 1, 0, false),
-            Mode.ByHand => Hold(before, hands),
+            Mode.ByHand => Hold(hands),
             _ => Outputs.Safe,
         };
         double pump = effect.HoldWater ? 0 : outputs.PumpDuty;
@@ -34,7 +36,7 @@ internal static class OutputRule
             valve = 1;
         }
 
-        return new Outputs(pump, valve, blower, outputs.BackupOn && settings.BackupFitted);
+        return new Outputs(pump, valve, blower, backup);
     }
 
     /// <summary>Remembers what was told, and since when each runs or rests.</summary>
@@ -47,28 +49,12 @@ internal static class OutputRule
             BlowerSinceMilliseconds = (outputs.BlowerDuty > 0) == (before.BlowerDuty > 0) ? before.BlowerSinceMilliseconds : now,
         };
 
-    // What is not held stays as it was: off, unless a person moves it. A pump by hand against a shut valve would run
+    // What is not held is off. A pump by hand against a shut valve would run
     // dead-headed, so the valve follows the pump unless it is held itself.
-    private static Outputs Hold(in Outputs before, HandHold[] hands)
+    private static Outputs Hold(HandHold[] hands)
     {
-        double? pump = Held(hands, Actuator.Pump);
-        double? valve = Held(hands, Actuator.Valve);
-        double? blower = Held(hands, Actuator.Blower);
-        double? backup = Held(hands, Actuator.Backup);
-        double pumpDuty = pump ?? 0;
-        return new Outputs(pumpDuty, valve ?? (pumpDuty > 0 ? 1 : 0), blower ?? 0, (backup ?? 0) > 0.5 || (backup is null && before.BackupOn));
-    }
-
-    private static double? Held(HandHold[] hands, Actuator actuator)
-    {
-        foreach (HandHold hand in hands)
-        {
-            if (hand.Actuator == actuator)
-            {
-                return hand.Value;
-            }
-        }
-
-        return null;
+        double pump = HandRule.Held(hands, Actuator.Pump) ?? 0;
+        double valve = HandRule.Held(hands, Actuator.Valve) ?? (pump > 0 ? 1 : 0);
+        return new Outputs(pump, valve, HandRule.Held(hands, Actuator.Blower) ?? 0, false);
     }
 }

@@ -19,6 +19,9 @@ public static class Estimator
     private const double FollowSeconds = 3 * 3600;
     private const double NetSeconds = 2 * Day;
 
+    // After a restart what was believed before holds if the probes are this near to it, K.
+    private const double RestartKelvin = 3;
+
     // Noise of the profile by straight lines through four probes, K (from seasons of the simulated heap).
     private const double ProfileSigmaKelvin = 0.6;
 
@@ -41,7 +44,7 @@ public static class Estimator
         double net = memory.NetW;
         double variance = memory.VarianceK2;
         long blindSince = -1;
-        if (profile.ProbesUsed > 0 && !memory.Started)
+        if (profile.ProbesUsed > 0 && !memory.Started && !Bears(memory, profile))
         {
             body = profile.BodyC;
             zone = profile.ActiveZoneC;
@@ -90,4 +93,9 @@ public static class Estimator
             started && profile.ProbesUsed >= 2);
         return (estimate, next);
     }
+
+    // One probe alone cannot refute an estimate that four have made.
+    private static bool Bears(in EstimatorMemory memory, in HeapProfile profile) =>
+        memory.VarianceK2 < EstimatorMemory.Fresh.VarianceK2
+        && (profile.ProbesUsed < 2 || Math.Abs(profile.BodyC - memory.BodyC) <= RestartKelvin);
 }

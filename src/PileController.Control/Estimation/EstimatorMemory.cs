@@ -10,7 +10,7 @@ namespace PileController.Control.Estimation;
 /// <param name="HotSinceMilliseconds">Since when the active zone has been hot enough to count as lit, monotonic; -1 for not.</param>
 /// <param name="Lit">Whether the heap has lit.</param>
 /// <param name="BlindSinceMilliseconds">Since when no heap probe can be believed, monotonic; -1 for not.</param>
-/// <param name="Started">Whether a first reading has been taken.</param>
+/// <param name="Started">Whether a first reading has been taken since the start.</param>
 public readonly record struct EstimatorMemory(
     double BodyC, double ActiveZoneC, double NetW, double VarianceK2, double OutsideC, double OutsideDayC,
     long HotSinceMilliseconds, bool Lit, long BlindSinceMilliseconds, bool Started)

@@ -69,9 +69,16 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
     {
         if (readings.TryGet(channel, out double celsius))
         {
-            radius[n] = radiusM;
-            value[n] = celsius;
-            n++;
+            // Kept in order of radius, wherever the probes were put.
+            int at = n++;
+            for (; at > 0 && radius[at - 1] > radiusM; at--)
+            {
+                radius[at] = radius[at - 1];
+                value[at] = value[at - 1];
+            }
+
+            radius[at] = radiusM;
+            value[at] = celsius;
         }
     }
 

@@ -6,10 +6,15 @@ namespace PileController.Control.Interlocks;
 internal static class InterlockRule
 {
     /// <summary>What the interlocks that act do together.</summary>
-    internal readonly record struct Effect(bool Tripped, bool HoldWater, bool HoldAir, bool GuardFrost, int First)
-    {
-        public bool HoldsAll => HoldWater && HoldAir;
-    }
+    /// <param name="Tripped">All is stopped.</param>
+    /// <param name="HoldWater">No water draw.</param>
+    /// <param name="HoldAir">No air draw.</param>
+    /// <param name="HoldBackup">No backup heat: the house is too warm.</param>
+    /// <param name="GuardFrost">Water is moved.</param>
+    /// <param name="First">The first row that acts, trips before others; -1 for none.</param>
+    /// <param name="FirstHoldingWater">The first row that holds the water, -1 for none.</param>
+    internal readonly record struct Effect(
+        bool Tripped, bool HoldWater, bool HoldAir, bool HoldBackup, bool GuardFrost, int First, int FirstHoldingWater);
 
     public static (Verdict[] Verdicts, InterlockMemory[] Memory, Effect Effect) Judge(
         ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, long now)
@@ -20,8 +25,10 @@ internal static class InterlockRule
         bool tripped = false;
         bool water = false;
         bool air = false;
+        bool backup = false;
         bool frost = false;
         int first = -1;
+        int holding = -1;
         for (int i = 0; i < verdicts.Length; i++)
         {
             Interlock row = table[i];
@@ -32,7 +39,10 @@ internal static class InterlockRule
             }
 
             tripped |= row.Action == InterlockAction.Trip;
-            water |= row.Action is InterlockAction.HoldWater or InterlockAction.HoldAll;
+            bool holds = row.Action is InterlockAction.HoldWater or InterlockAction.HoldAll;
+            holding = holds && holding < 0 ? i : holding;
+            water |= holds;
+            backup |= holds && row.Source == Signal.House;
             air |= row.Action is InterlockAction.HoldAir or InterlockAction.HoldAll;
             frost |= row.Action == InterlockAction.GuardFrost;
             if (first < 0 || (row.Action == InterlockAction.Trip && table[first].Action != InterlockAction.Trip))
@@ -41,22 +51,26 @@ internal static class InterlockRule
             }
         }
 
-        return (verdicts, next, new Effect(tripped, water, air, frost, first));
+        return (verdicts, next, new Effect(tripped, water, air, backup, frost, first, holding));
     }
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
         ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, long now)
     {
         bool blind = double.IsNaN(signal);
+        if (blind && !row.StaleActs)
+        {
+            // Silence clears nothing: what acts goes on acting, what was passed stays passed until it is seen to be well.
+            Verdict unseen = memory.Latched ? Verdict.Latched : memory.Acting ? Verdict.Acting : Verdict.Blind;
+            return (unseen, memory);
+        }
+
         double limit = row.Limit(settings);
         double band = memory.Acting ? row.ReleaseBand : 0;
-        bool passed = blind
-            ? row.StaleActs
-            : row.Comparison == Comparison.Above ? signal > limit - band : signal < limit + band;
+        bool passed = blind || (row.Comparison == Comparison.Above ? signal > limit - band : signal < limit + band);
         if (!passed)
         {
-            Verdict clear = blind ? Verdict.Blind : Verdict.Clear;
-            return (memory.Latched ? Verdict.Latched : clear, new InterlockMemory(-1, false, memory.Latched));
+            return (memory.Latched ? Verdict.Latched : Verdict.Clear, new InterlockMemory(-1, false, memory.Latched));
         }
 
         long since = memory.SinceMilliseconds >= 0 ? memory.SinceMilliseconds : now;

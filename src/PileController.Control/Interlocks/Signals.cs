@@ -32,12 +32,13 @@ internal static class Signals
         signals[(int)Signal.Supply] = Fitted(readings, Channel.Supply, double.NegativeInfinity);
         signals[(int)Signal.House] = Fitted(readings, Channel.House, double.NegativeInfinity);
         signals[(int)Signal.ColdestLine] = ColdestLine(readings);
-        signals[(int)Signal.HottestHeap] = HottestHeap(readings);
+        double hottest = HottestHeap(readings);
+        signals[(int)Signal.HottestHeap] = Hotter(hottest, readings);
         signals[(int)Signal.Battery] = Fitted(readings, Channel.Battery, double.PositiveInfinity);
-        signals[(int)Signal.HeapBlind] = Bit(double.IsNaN(signals[(int)Signal.HottestHeap]));
+        signals[(int)Signal.HeapBlind] = Bit(double.IsNaN(hottest));
         signals[(int)Signal.HouseBlind] = Bit(!readings[Channel.House].IsGood);
         signals[(int)Signal.StoreFailing] = report is { StoreFailing: true } ? 1 : 0;
-        signals[(int)Signal.ClockJump] = report is null ? 0 : Math.Abs(report.ClockJumpMilliseconds) * 0.001;
+        signals[(int)Signal.ClockJump] = report is null ? 0 : Math.Abs(report.ClockJumpMilliseconds * 0.001);
         signals[(int)Signal.TickLate] = report is null ? 0 : report.LateMilliseconds * 0.001;
     }
 
@@ -64,6 +65,23 @@ internal static class Signals
             : supplyKnown ? supply
             : returnKnown ? back
             : outsideKnown ? outside : double.NaN;
+    }
+
+    // A burning heap leaves the range of a sound probe and the company of its neighbours: for the fire watch such a
+    // reading counts where it is the hotter one.
+    private static double Hotter(double hottest, RigReadings readings)
+    {
+        for (Channel channel = Channel.HeapCore; channel <= Channel.HeapEdge; channel++)
+        {
+            Reading reading = readings[channel];
+            if (reading.Quality is ReadingQuality.OutOfRange or ReadingQuality.Disagrees && reading.Quanta > 0)
+            {
+                double value = reading.ValueOf(channel);
+                hottest = double.IsNaN(hottest) ? value : Math.Max(hottest, value);
+            }
+        }
+
+        return hottest;
     }
 
     private static double HottestHeap(RigReadings readings)

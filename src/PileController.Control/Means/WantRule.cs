@@ -26,13 +26,22 @@ public static class WantRule
     /// <param name="houseC">House air, °C.</param>
     /// <param name="outsideC">Air outside, °C.</param>
     /// <param name="localHour">Local time of day, h.</param>
-    public static HouseWant Of(ControlSettings settings, double houseC, double outsideC, double localHour)
+    /// <param name="bankedKelvin">How far above the set point comfort may go to bank heat in the house, K, 0 or more.</param>
+    public static HouseWant Of(
+        ControlSettings settings, double houseC, double outsideC, double localHour, double bankedKelvin = 0)
     {
         double set = SetPointC(settings, localHour);
-        double frost = Watts(settings, settings.HouseMinimumC + FrostHeadKelvin, houseC, outsideC);
-        double comfort = Watts(settings, set, houseC, outsideC);
+        double frost = FrostWatts(settings, houseC, outsideC);
+        double comfort = Watts(settings, set + bankedKelvin, houseC, outsideC);
         return new HouseWant(frost, Math.Max(frost, comfort), set);
     }
+
+    /// <summary>Heat the house needs to hold its minimum, W.</summary>
+    /// <param name="settings">What is known of the house.</param>
+    /// <param name="houseC">House air, °C.</param>
+    /// <param name="outsideC">Air outside, °C.</param>
+    public static double FrostWatts(ControlSettings settings, double houseC, double outsideC) =>
+        Watts(settings, settings.HouseMinimumC + FrostHeadKelvin, houseC, outsideC);
 
     /// <summary>The house set point at a time of day, °C: day, night, and a pre-warm before dawn.</summary>
     public static double SetPointC(ControlSettings settings, double localHour)

@@ -12,6 +12,9 @@ public static class DrawMeter
 {
     // Where a probe or the meter is missing the figure is inferred from what the controller was told, to a third.
     private const double InferredErrorShare = 0.33;
+
+    // Share of the way from house to core that duct air warms, as the allocation reckons it too.
+    private const double DuctYield = 0.5;
     private const double AirJPerM3K = 1.2 * 1006;
     private const double WaterJPerLK = 4170;
 
@@ -27,10 +30,10 @@ public static class DrawMeter
             flow = running.ValveOpening > 0 ? running.PumpDuty * settings.MostFlowLitresPerMinute : 0;
         }
 
-        double air = AirWatts(settings, readings, running);
+        double air = AirWatts(settings, readings, running, out bool airInferred);
         if (flow <= 0)
         {
-            return new MeteredDraw(0, 0, air, 0, !flowKnown && running.PumpDuty > 0);
+            return new MeteredDraw(0, 0, air, 0, airInferred || (!flowKnown && running.PumpDuty > 0));
         }
 
         bool supplyKnown = readings.TryGet(Channel.Supply, out double supply);
@@ -41,7 +44,7 @@ public static class DrawMeter
             double watts = Water.DrawWatts(flow, cold, Math.Clamp(supply, 0, 95), cold);
             double share = flowKnown ? settings.FlowErrorShare : InferredErrorShare;
             double error = (Math.Abs(watts) * share) + (flow * WaterJPerLK / 60 * settings.PairErrorKelvin);
-            return new MeteredDraw(watts, error, air, flow, !flowKnown);
+            return new MeteredDraw(watts, error, air, flow, airInferred || !flowKnown);
         }
 
         if (!readings.TryGet(Channel.HeapTurns, out double turns) || (!supplyKnown && !returnKnown))
@@ -57,12 +60,30 @@ public static class DrawMeter
         return new MeteredDraw(inferred, Math.Abs(inferred) * InferredErrorShare, air, flow, true);
     }
 
-    private static double AirWatts(ControlSettings settings, RigReadings readings, in Outputs running)
+    private static double AirWatts(ControlSettings settings, RigReadings readings, in Outputs running, out bool inferred)
     {
-        if (!settings.BlowerFitted || running.BlowerDuty <= 0
-            || !readings.TryGet(Channel.DuctAir, out double duct) || !readings.TryGet(Channel.House, out double house))
+        inferred = false;
+        if (!settings.BlowerFitted || running.BlowerDuty <= 0)
         {
             return 0;
+        }
+
+        bool ductKnown = readings.TryGet(Channel.DuctAir, out double duct);
+        bool houseKnown = readings.TryGet(Channel.House, out double house);
+        inferred = !ductKnown || !houseKnown;
+        if (!houseKnown)
+        {
+            return 0;
+        }
+
+        if (!ductKnown)
+        {
+            if (!readings.TryGet(Channel.HeapCore, out double core))
+            {
+                return 0;
+            }
+
+            duct = house + (DuctYield * (core - house));
         }
 
         return running.BlowerDuty * settings.BlowerFullFlowM3PerS * AirJPerM3K * (duct - house);

@@ -44,13 +44,10 @@ public static class Validation
             RawSinceMilliseconds = same ? memory.RawSinceMilliseconds : now,
         };
         ReadingQuality quality = reading.Quality;
-        if (quality == ReadingQuality.Late && reading.AgeMilliseconds <= LateMilliseconds)
+        if (quality is ReadingQuality.Late or ReadingQuality.Good)
         {
-            quality = ReadingQuality.Good;
-        }
-        else if (quality == ReadingQuality.Late)
-        {
-            quality = ReadingQuality.Stale;
+            // Age counts whatever the port calls it.
+            quality = reading.AgeMilliseconds <= LateMilliseconds ? ReadingQuality.Good : ReadingQuality.Stale;
         }
 
         if (quality == ReadingQuality.Good)

@@ -55,6 +55,7 @@ internal sealed class DecisionDigest
         Bits(decision.WaterGrantWatts);
         Bits(decision.AirGrantWatts);
         Whole((int)decision.Curb);
+        Bits(decision.HeapFloorCelsius);
         Bits(decision.HouseSetPointCelsius);
         Whole(decision.FirstActing);
     }
