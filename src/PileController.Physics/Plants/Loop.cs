@@ -126,7 +126,7 @@ internal sealed class Loop
         for (int i = 0; i < parts; i++)
         {
             (double fromCoil, double fromDrum, double given) =
-                Part(seconds / parts, flowLitresPerMinute, heap, drumC, houseC, outsideC);
+                Part(seconds / parts, flowLitresPerMinute, heap, drumC, houseC, roundLinesC);
             drumC -= heap.HasDrum ? fromDrum / heap.DrumJPerK : 0;
             coilJ += fromCoil;
             drumJ += fromDrum;
@@ -137,7 +137,7 @@ internal sealed class Loop
     }
 
     private (double CoilJ, double DrumJ, double HouseJ) Part(
-        double seconds, double flowLitresPerMinute, Heap heap, double drumC, double houseC, double outsideC)
+        double seconds, double flowLitresPerMinute, Heap heap, double drumC, double houseC, double roundLinesC)
     {
         double carried = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds;
         double wall = heap.WallWPerK;
