@@ -38,7 +38,7 @@ internal static class ServeCommand
         string urls = parse.GetValue(Urls) ?? settings.Panel.Address;
         if (PanelAddress.Check(urls) is { } refused)
         {
-            error.WriteLine($"--urls is \"{urls}\": {refused}");
+            error.WriteLine(refused);
             return ExitCodes.WrongUse;
         }
 
