@@ -32,7 +32,7 @@ internal static class CutoutTuning
                     });
                     cold += r.ColdDegreeHours;
                     below += r.HoursBelowFloor;
-                    least = Math.Min(least, r.MinActiveZoneC);
+                    least = Math.Min(least, r.MinActiveZoneC ?? least);
                 }
 
                 output.WriteLine($"| {off:F0} | {off + band:F0} | {cold:F0} | {below:F0} | {least:F1} |");

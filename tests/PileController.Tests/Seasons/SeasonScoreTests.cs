@@ -38,7 +38,7 @@ public sealed class SeasonScoreTests
 
         Assert.NotNull(score.StalledOnDay);
         Assert.Equal(25, score.HoursBelowFloor, 6);
-        Assert.Equal(35, score.MinActiveZoneC, 1);
+        Assert.Equal(35, score.MinActiveZoneC!.Value, 1);
     }
 
     [Fact]
