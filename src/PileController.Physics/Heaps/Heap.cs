@@ -23,6 +23,7 @@ public sealed partial class Heap
     private readonly int _coilShell;
     private readonly int _ductShell;
     private readonly bool _drum;
+    private readonly double _bedM3;
     private readonly double[] _volumeM3;
     private readonly double[] _pathM;
     private readonly double[] _enthalpyJ;
@@ -71,6 +72,7 @@ public sealed partial class Heap
             _volumeM3[_coilShell] -= _sleeve.VolumeM3[i];
         }
 
+        _bedM3 = Sum(_volumeM3);
         _body = new Chain(_shells + (_drum ? 1 : 0));
         _capacityJPerK = new double[_cells];
         _conductivity = new double[_cells];
@@ -178,16 +180,10 @@ public sealed partial class Heap
 
     private HeapState Fresh()
     {
-        double total = 0;
-        foreach (double v in _volumeM3)
-        {
-            total += v;
-        }
-
         double dry = _build.WetMassKg * (1 - _build.MoistureFraction);
         double water = _build.WetMassKg * _build.MoistureFraction;
         double t = _build.BuildTemperatureC;
-        double[] Share(double kg) => [.. _volumeM3.Select(v => kg * v / total)];
+        double[] Share(double kg) => [.. _volumeM3.Select(v => kg * v / _bedM3)];
         double[] waterKg = Share(water);
         double[] dryKg = Share(dry);
         return new HeapState

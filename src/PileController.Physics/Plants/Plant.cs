@@ -29,6 +29,10 @@ public sealed class Plant
     // Share of the exhaust's heat that a condenser in the house gives to it (common practice, no source).
     private const double CondenserYield = 0.6;
 
+    // It yields less when the exhaust is less than this above the house, and nothing when it is no warmer
+    // (common practice, no source).
+    private const double CondenserFullKelvin = 20;
+
     private readonly PlantBuild _build;
     private readonly WeatherSeries _weather;
     private readonly Loop _loop;
@@ -191,10 +195,11 @@ public sealed class Plant
         double ductJ = Ducts(seconds, blower);
         Heap.StepQuick(seconds, coilJ, drumJ, ductJ);
         double throughW = _build.Heap.Duct.ThroughHeap && blower > 0 ? Heap.ThroughAirW : 0;
+        double condenser = CondenserYield * Math.Clamp((DuctAirC - _house.AirC) / CondenserFullKelvin, 0, 1);
         double backupW = inputs.BackupOn ? _build.House.BackupWatts : 0;
         AirDrawW = (ductJ / seconds) + throughW;
         _house.Step(
-            seconds, heatJ + ductJ + (seconds * ((CondenserYield * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
+            seconds, heatJ + ductJ + (seconds * ((condenser * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
         BlowerW = _build.Heap.Duct.BlowerWatts * blower * blower * blower;
         _battery.Step(seconds, PumpW + BlowerW, sky.SunWPerM2);
 
