@@ -83,12 +83,11 @@ public sealed partial class Heap
         }
 
         HeapState start = state ?? Fresh();
-        if (start.EnthalpyJ.Length != _cells)
-        {
-            throw new ArgumentException(
-                $"The stored heap has {start.EnthalpyJ.Length} cells; this build has {_cells}.", nameof(state));
-        }
-
+        RequireCells(start.EnthalpyJ, nameof(start.EnthalpyJ));
+        RequireCells(start.FastKg, nameof(start.FastKg));
+        RequireCells(start.SlowKg, nameof(start.SlowKg));
+        RequireCells(start.InertKg, nameof(start.InertKg));
+        RequireCells(start.WaterKg, nameof(start.WaterKg));
         _enthalpyJ = [.. start.EnthalpyJ];
         _fastKg = [.. start.FastKg];
         _slowKg = [.. start.SlowKg];
@@ -196,6 +195,14 @@ public sealed partial class Heap
             DrumC = t,
             Ledger = default,
         };
+    }
+
+    private void RequireCells(double[] values, string name)
+    {
+        if (values.Length != _cells)
+        {
+            throw new ArgumentException($"The stored heap has {values.Length} cells of {name}; this build has {_cells}.", name);
+        }
     }
 
     private static double Sum(double[] values)

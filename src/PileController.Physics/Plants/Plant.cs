@@ -11,6 +11,7 @@ namespace PileController.Physics.Plants;
 public sealed class Plant
 {
     private const double MostQuickSeconds = 10;
+    private const double MostSeconds = 366 * 86_400.0;
     private const double AirJPerM3K = 1.2 * 1006;
     private const double DuctFilmWPerM2K = 10;
 
@@ -170,9 +171,16 @@ public sealed class Plant
 
     /// <summary>Lets the plant live for a while.</summary>
     /// <param name="inputs">What the actuators do.</param>
-    /// <param name="seconds">How long, s; above 0. Longer than 10 s is cut into equal parts.</param>
+    /// <param name="seconds">How long, s; above 0, at most a year. Longer than 10 s is cut into equal parts.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
     public void Step(in PlantInputs inputs, double seconds)
     {
+        if (!(seconds > 0 && seconds <= MostSeconds))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(seconds), seconds, $"seconds is {seconds}; allowed is above 0 and at most {MostSeconds} (a year).");
+        }
+
         int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
         long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
