@@ -95,7 +95,6 @@ public sealed partial class Heap
         double ratioIn = 0.621945 * vapourInPa / (PressurePa - vapourInPa);
         double enthalpyIn = (Stuff.GasJPerKgK * site.OutsideC)
             + (ratioIn * (Stuff.VapourJPerKg + (Stuff.VapourJPerKgK * site.OutsideC)));
-        double bodyM3 = Math.PI * _build.RadiusM * _build.RadiusM * _build.HeightM;
         double permeabilityM2 = _build.PermeabilityM2
             * (1 + ((_build.FreshPermeabilityRatio - 1) * Portable.Exp(-_ageSeconds / SettlingSeconds)));
         _ageSeconds += seconds;
@@ -116,7 +115,7 @@ public sealed partial class Heap
             double planM2 = _volumeM3[i] / _build.HeightM;
             double draughtKg = seconds * planM2 * dryInKgPerM3 * HeapAir.DraughtMPerS(
                 permeabilityM2, _build.HeightM, _pathM[i], outsideKgPerM3, insideKgPerM3);
-            double blownKg = seconds * site.BlowerM3PerS * dryInKgPerM3 * _volumeM3[i] / bodyM3;
+            double blownKg = seconds * site.BlowerM3PerS * dryInKgPerM3 * _volumeM3[i] / _bedM3;
             double airKg = draughtKg + blownKg;
 
             double gas = Math.Max(0, 1 - (((dry / Stuff.SolidsKgPerM3) + (water * 0.001)) / _volumeM3[i]));
@@ -252,10 +251,8 @@ public sealed partial class Heap
 
     private void Sort()
     {
-        double total = 0;
         for (int i = 0; i < _cells; i++)
         {
-            total += _volumeM3[i];
             int cell = _order[i];
             int at = i;
             while (at > 0 && _temperatureC[_order[at - 1]] < _temperatureC[cell])
@@ -267,7 +264,7 @@ public sealed partial class Heap
             _order[at] = cell;
         }
 
-        double left = 0.5 * total;
+        double left = 0.5 * _bedM3;
         double sum = 0;
         for (int i = 0; i < _cells && left > 0; i++)
         {
@@ -276,7 +273,7 @@ public sealed partial class Heap
             left -= part;
         }
 
-        ActiveZoneC = sum / (0.5 * total);
+        ActiveZoneC = sum / (0.5 * _bedM3);
         double weighted = _volumeM3[_coilShell] * _temperatureC[_coilShell];
         for (int i = _shells; i < _cells; i++)
         {

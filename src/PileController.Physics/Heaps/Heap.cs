@@ -23,6 +23,7 @@ public sealed partial class Heap
     private readonly int _coilShell;
     private readonly int _ductShell;
     private readonly bool _drum;
+    private readonly double _bedM3;
     private readonly double[] _volumeM3;
     private readonly double[] _pathM;
     private readonly double[] _enthalpyJ;
@@ -72,6 +73,7 @@ public sealed partial class Heap
             _volumeM3[_coilShell] -= _sleeve.VolumeM3[i];
         }
 
+        _bedM3 = Sum(_volumeM3);
         _body = new Chain(_shells + (_drum ? 1 : 0));
         _capacityJPerK = new double[_cells];
         _conductivity = new double[_cells];
@@ -82,12 +84,11 @@ public sealed partial class Heap
         }
 
         HeapState start = state ?? Fresh();
-        if (start.EnthalpyJ.Length != _cells)
-        {
-            throw new ArgumentException(
-                $"The stored heap has {start.EnthalpyJ.Length} cells; this build has {_cells}.", nameof(state));
-        }
-
+        RequireCells(start.EnthalpyJ, nameof(start.EnthalpyJ));
+        RequireCells(start.FastKg, nameof(start.FastKg));
+        RequireCells(start.SlowKg, nameof(start.SlowKg));
+        RequireCells(start.InertKg, nameof(start.InertKg));
+        RequireCells(start.WaterKg, nameof(start.WaterKg));
         _enthalpyJ = [.. start.EnthalpyJ];
         _fastKg = [.. start.FastKg];
         _slowKg = [.. start.SlowKg];
@@ -181,16 +182,10 @@ public sealed partial class Heap
 
     private HeapState Fresh()
     {
-        double total = 0;
-        foreach (double v in _volumeM3)
-        {
-            total += v;
-        }
-
         double dry = _build.WetMassKg * (1 - _build.MoistureFraction);
         double water = _build.WetMassKg * _build.MoistureFraction;
         double t = _build.BuildTemperatureC;
-        double[] Share(double kg) => [.. _volumeM3.Select(v => kg * v / total)];
+        double[] Share(double kg) => [.. _volumeM3.Select(v => kg * v / _bedM3)];
         double[] waterKg = Share(water);
         double[] dryKg = Share(dry);
         return new HeapState
@@ -203,6 +198,14 @@ public sealed partial class Heap
             DrumC = t,
             Ledger = default,
         };
+    }
+
+    private void RequireCells(double[] values, string name)
+    {
+        if (values.Length != _cells)
+        {
+            throw new ArgumentException($"The stored heap has {values.Length} cells of {name}; this build has {_cells}.", name);
+        }
     }
 
     private static double Sum(double[] values)

@@ -5,7 +5,8 @@ namespace PileController.Physics.Plants;
 
 /// <summary>
 /// The water circuit: coil, drum, line to the house, pipe in the house, tank, line back. Water runs through rows of
-/// cells (implicit upwind: conserves heat, stable at any flow), which gives the transport delay.
+/// cells (implicit upwind: conserves heat, stable at any flow), which gives the transport delay. Water that
+/// would freeze goes on cooling as a liquid: the frost guard is there so that it never comes to that.
 /// </summary>
 internal sealed class Loop
 {
@@ -41,10 +42,10 @@ internal sealed class Loop
     public Loop(LoopBuild build, CoilBuild coil, LoopState state, LoopLedger ledger)
     {
         static double Volume(double diameterM, double lengthM) => 0.25 * Math.PI * diameterM * diameterM * lengthM * 1000;
-        _coilC = [.. state.CoilC];
-        _supplyC = [.. state.SupplyC];
-        _houseC = [.. state.HouseC];
-        _returnC = [.. state.ReturnC];
+        _coilC = Cells(state.CoilC, CoilCells, nameof(state.CoilC));
+        _supplyC = Cells(state.SupplyC, LineCells, nameof(state.SupplyC));
+        _houseC = Cells(state.HouseC, HouseCells, nameof(state.HouseC));
+        _returnC = Cells(state.ReturnC, LineCells, nameof(state.ReturnC));
         _tankC = state.TankC;
         _ledger = ledger;
         _coilJPerK = Math.Max(0.1, Volume(coil.InnerDiameterM, coil.LengthM)) * KgPerL * HeatJPerKgK / CoilCells;
@@ -188,6 +189,10 @@ internal sealed class Loop
         _ledger.LineJ += lineJ;
         return (coilJ, drumJ, pipeJ + tankJ);
     }
+
+    private static double[] Cells(double[] stored, int cells, string name) => stored.Length == cells
+        ? [.. stored]
+        : throw new ArgumentException($"The stored loop has {stored.Length} cells of {name}; it takes {cells}.", name);
 
     private double Line(double[] cells, ref double inflow, double seconds, double carried, double roundLinesC)
     {

@@ -11,6 +11,7 @@ namespace PileController.Physics.Plants;
 public sealed class Plant
 {
     private const double MostQuickSeconds = 10;
+    private const double MostSeconds = 366 * 86_400.0;
     private const double AirJPerM3K = 1.2 * 1006;
     private const double DuctFilmWPerM2K = 10;
 
@@ -28,6 +29,10 @@ public sealed class Plant
 
     // Share of the exhaust's heat that a condenser in the house gives to it (common practice, no source).
     private const double CondenserYield = 0.6;
+
+    // It yields less when the exhaust is less than this above the house, and nothing when it is no warmer
+    // (common practice, no source).
+    private const double CondenserFullKelvin = 20;
 
     private readonly PlantBuild _build;
     private readonly WeatherSeries _weather;
@@ -166,9 +171,16 @@ public sealed class Plant
 
     /// <summary>Lets the plant live for a while.</summary>
     /// <param name="inputs">What the actuators do.</param>
-    /// <param name="seconds">How long, s; above 0. Longer than 10 s is cut into equal parts.</param>
+    /// <param name="seconds">How long, s; above 0, at most a year. Longer than 10 s is cut into equal parts.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
     public void Step(in PlantInputs inputs, double seconds)
     {
+        if (!(seconds > 0 && seconds <= MostSeconds))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(seconds), seconds, $"seconds is {seconds}; allowed is above 0 and at most {MostSeconds} (a year).");
+        }
+
         int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
         long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
@@ -193,10 +205,11 @@ public sealed class Plant
         double ductJ = Ducts(seconds, blower);
         Heap.StepQuick(seconds, coilJ, drumJ, ductJ);
         double throughW = _build.Heap.Duct.ThroughHeap && blower > 0 ? Heap.ThroughAirW : 0;
+        double condenser = CondenserYield * Math.Clamp((DuctAirC - _house.AirC) / CondenserFullKelvin, 0, 1);
         double backupW = inputs.BackupOn ? _build.House.BackupWatts : 0;
         AirDrawW = (ductJ / seconds) + throughW;
         _house.Step(
-            seconds, heatJ + ductJ + (seconds * ((CondenserYield * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
+            seconds, heatJ + ductJ + (seconds * ((condenser * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
         BlowerW = _build.Heap.Duct.BlowerWatts * blower * blower * blower;
         _battery.Step(seconds, PumpW + BlowerW, sky.SunWPerM2);
 

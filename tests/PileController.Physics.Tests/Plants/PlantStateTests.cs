@@ -98,6 +98,29 @@ public class PlantStateTests
         Assert.InRange(Balance.House(houseJ, plant).Gap(), 0, 1e-9);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-10)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void Step_OfNoLength_IsRefused(double seconds)
+    {
+        Plant plant = Fresh(PlantVariant.Of(PlantVariant.Shipped));
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => plant.Step(default, seconds));
+        Assert.Contains("seconds", error.Message);
+    }
+
+    [Fact]
+    public void Plant_FromAStateOfAnotherBuild_NamesWhatDoesNotFit()
+    {
+        PlantBuild build = PlantVariant.Of(PlantVariant.Shipped);
+        PlantState state = Fresh(build).Snapshot();
+        PlantState dry = state with { Heap = state.Heap with { WaterKg = [1, 2] } };
+        PlantState cut = state with { Loop = state.Loop with { SupplyC = [1] } };
+        Assert.Contains("2 cells of WaterKg; this build has 18", Assert.Throws<ArgumentException>(() => new Plant(build, Weather, dry)).Message);
+        Assert.Contains("1 cells of SupplyC; it takes 3", Assert.Throws<ArgumentException>(() => new Plant(build, Weather, cut)).Message);
+    }
+
     private static Plant Fresh(PlantBuild build) =>
         new(build, Weather, Plant.Fresh(build, Weather, Weathers.FirstOfNovember("New York", 2012)));
 
