@@ -15,7 +15,7 @@ public sealed class ValidationTests
     public void Check_PortDoubtsIt_IsPassedOnAndNotGood(ReadingQuality quality)
     {
         RigReadings judged = Validation.Check(
-            Sound.Readings.With(Channel.HeapCore, quality), Memory.Fresh.Probes, 1000).Checked;
+            Sound.Readings.Doubted(Channel.HeapCore, quality), Memory.Fresh.Probes, 1000).Checked;
 
         Assert.Equal(quality, judged[Channel.HeapCore].Quality);
         Assert.False(judged.TryGet(Channel.HeapCore, out _));
@@ -130,7 +130,7 @@ public sealed class ValidationTests
     [Fact]
     public void Check_TwoHeapProbesFarApart_CannotSayWhichLies()
     {
-        RigReadings raw = Sound.Readings.With(Channel.HeapMiddle, ReadingQuality.NoAnswer).With(Channel.HeapTurns, 5);
+        RigReadings raw = Sound.Readings.Doubted(Channel.HeapMiddle, ReadingQuality.NoAnswer).With(Channel.HeapTurns, 5);
         RigReadings judged = Validation.Check(raw, Memory.Fresh.Probes, 1000).Checked;
 
         Assert.True(judged[Channel.HeapCore].IsGood);

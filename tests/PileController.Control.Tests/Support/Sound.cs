@@ -19,7 +19,7 @@ internal static class Sound
     public static RigReadings With(this RigReadings readings, Channel channel, double value) =>
         readings.With(channel, Reading.FromValue(channel, value));
 
-    public static RigReadings With(this RigReadings readings, Channel channel, ReadingQuality quality) =>
+    public static RigReadings Doubted(this RigReadings readings, Channel channel, ReadingQuality quality) =>
         readings.With(channel, readings[channel] with { Quality = quality });
 
     public static RigReadings Without(this RigReadings readings, params Channel[] channels) =>
