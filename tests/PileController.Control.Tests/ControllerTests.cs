@@ -149,6 +149,20 @@ public sealed class ControllerTests
     }
 
     [Fact]
+    public void Step_FrostGuardOverAnEndedHold_BeginsNoDrawOfAnUnlitHeap()
+    {
+        Bench bench = new() { Memory = Memory.Fresh };
+        bench.Readings = bench.Readings.With(Channel.Supply, 1).With(Channel.Return, 1);
+        bench.Tick(Pump with { Actuator = Actuator.Valve, Value = 1 });
+        bench.Run(60);
+        Assert.Equal(0.4, bench.Tick(new ReleaseHand(null)).Outputs.PumpDuty);
+        Assert.Equal(Mode.Standby, bench.Last.Mode);
+        bench.Readings = bench.Readings.With(Channel.Supply, 12).With(Channel.Return, 9);
+
+        Assert.Equal((Mode.Standby, 0.0), (bench.Tick().Mode, bench.Last.Outputs.PumpDuty));
+    }
+
+    [Fact]
     public void Step_HeapAtItsFloor_RecoversAndDrawsAgainWhenWarm()
     {
         Bench bench = new() { Readings = Heap(40) };
