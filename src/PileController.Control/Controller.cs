@@ -58,10 +58,14 @@ public static class Controller
             && (!sound.TryGet(Channel.Flow, out double flow) || flow >= settings.Limits.NoFlowLitresPerMinute);
         long flowSince = !flows ? -1 : memory.FlowSinceMonotonicMilliseconds >= 0 ? memory.FlowSinceMonotonicMilliseconds : now;
         bool proven = flowSince >= 0 && now - flowSince >= settings.PrimeSeconds * 1000;
+
+        // A least run time keeps a draw going, but what the frost guard or a person set running begins none.
+        bool draws = memory.Mode is Mode.Priming or Mode.Drawing;
         Trigger trigger = ModeRule.Trigger(
             memory.Mode, new ModeRule.Facts(
                 effect.Tripped, asked.Servicing, ModeRule.HeldByHand(asked.Hands), effect.GuardFrost, grant.FloorNear && estimate.Lit,
-                grant.Recovered, wish.PumpDuty > 0, wish.BlowerDuty > 0, memory.Outputs.PumpDuty > 0, proven));
+                grant.Recovered, wish.PumpDuty > 0 && (draws || grant.WaterW > 0), wish.BlowerDuty > 0 && (draws || grant.AirW > 0),
+                memory.Outputs.PumpDuty > 0, proven));
         Mode mode = ModeTable.After(memory.Mode, trigger);
         bool backup = BackupRule.Of(
             settings, mode, grant, houseKnown ? houseC : null, outside, asked.Hands, effect, memory.Outputs.BackupOn);

@@ -19,8 +19,8 @@ public static class Sentence
     {
         Figures figures = new(american);
         StringBuilder text = new(ModeWords.Of(decision, figures));
-        HoldWords.Add(text, decision);
         InterlockWords.Add(text, decision);
+        HoldWords.Add(text, decision);
         if (decision.Mode is not (Mode.Tripped or Mode.Servicing))
         {
             DoubtWords.Add(text, decision);

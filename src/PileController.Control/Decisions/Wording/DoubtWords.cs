@@ -6,8 +6,8 @@ namespace PileController.Control.Decisions.Wording;
 /// <summary>Which probes are not believed, and what is done without them.</summary>
 internal static class DoubtWords
 {
-    // More than these in one breath are only counted.
-    private const int MostNamed = 3;
+    // The faults of more than these are too much for one breath.
+    private const int MostFaults = 2;
 
     private static readonly string[] Small = ["no", "one", "two", "three", "four"];
 
@@ -25,7 +25,7 @@ internal static class DoubtWords
         Group(text, readings, Channel.House, Channel.House, "the want is reckoned from the air outside");
         Group(text, readings, Channel.Floor, Channel.DuctAir, "");
         Group(text, readings, Channel.Sun, Channel.Level, "");
-        if (!decision.Estimate.Trusted)
+        if (!decision.Estimate.Trusted && decision.Curb != Curb.Probes)
         {
             text.Append(" The estimate of the heap is not to be trusted now.");
         }
@@ -48,22 +48,20 @@ internal static class DoubtWords
             return;
         }
 
+        bool brief = doubted > MostFaults;
         text.Append(' ');
         int named = 0;
-        for (Channel channel = first; channel <= last && named < MostNamed; channel++)
+        for (Channel channel = first; channel <= last; channel++)
         {
             if (Doubted(readings[channel]))
             {
-                text.Append(named == 0 ? "The " : named == Math.Min(doubted, MostNamed) - 1 && doubted <= MostNamed ? " and the " : ", the ");
-                text.Append(ProbeName(channel)).Append(' ').Append(Fault(readings[channel].Quality));
                 named++;
+                text.Append(named == 1 ? "The " : named == doubted ? " and the " : ", the ").Append(ProbeName(channel));
+                text.Append(brief ? "" : " " + Fault(readings[channel].Quality));
             }
         }
 
-        text.Append(
-            doubted == 1 ? " and is not believed"
-            : doubted <= MostNamed ? "; they are not believed"
-            : $", and so on: {doubted} probes are not believed");
+        text.Append(brief ? " are not believed" : doubted == 1 ? " and is not believed" : "; neither is believed");
         text.Append(then.Length > 0 ? "; " : "").Append(then).Append('.');
     }
 

@@ -11,7 +11,7 @@ internal static class DrawingWords
     {
         string drawn = Drawn(decision, figures);
         string house = ModeWords.House(decision, figures);
-        string wants = decision.WantWatts > 0 ? $"{house} and wants {figures.Watts(decision.WantWatts)}" : house;
+        string wants = decision.WantWatts > 0 ? ModeWords.Wants(decision, figures) : house;
         string text = $"{drawn}: {wants}; {Limit(decision, figures)}.";
         double drawnWatts = decision.Draw.WaterWatts + Math.Max(0, decision.Draw.AirWatts);
         bool over = decision.GrantWatts > 0 && drawnWatts > (decision.GrantWatts * WellOver) + WellOverWatts;
@@ -41,14 +41,14 @@ internal static class DrawingWords
     private static string Limit(Decision decision, Figures figures)
     {
         string floor = figures.Celsius(decision.HeapFloorCelsius);
-        string means = figures.Watts(decision.MeansWatts);
+        string bears = ModeWords.Bears(decision, figures);
         return decision.Curb switch
         {
             Curb.None => "it gets all it wants",
             Curb.NoWant => "it wants no more heat, and the draw ends with its least run time",
-            Curb.Means => $"the heap can bear {means} and stay above {floor}",
-            Curb.Saving => $"the heap can bear {means} and stay above {floor}, but all beyond {figures.Watts(decision.GrantWatts)} is kept for a colder hour",
-            Curb.Reach => $"the turns can give no more now, though the heap can bear {means}",
+            Curb.Means => bears,
+            Curb.Saving => $"{bears}, but all beyond {figures.Watts(decision.GrantWatts)} is kept for a colder hour",
+            Curb.Reach => $"the turns can give no more now, though {bears}",
             Curb.Floor => $"the heap is near its floor of {floor}",
             Curb.Probes => "too few probes in the heap are believed, so heat is given against frost only",
             Curb.Power => "the battery is low, so the water is held off",

@@ -11,8 +11,8 @@ internal readonly record struct Figures(bool American)
     private const double LitresPerGallon = 3.785412;
 
     public string Celsius(double celsius) => American
-        ? string.Create(CultureInfo.InvariantCulture, $"{Zeroed((celsius * 1.8) + 32, 1):0.0} °F")
-        : string.Create(CultureInfo.InvariantCulture, $"{Zeroed(celsius, 1):0.0} °C");
+        ? string.Create(CultureInfo.InvariantCulture, $"{Zeroed((celsius * 1.8) + 32, 1):0.#} °F")
+        : string.Create(CultureInfo.InvariantCulture, $"{Zeroed(celsius, 1):0.#} °C");
 
     public string Watts(double watts) => American ? Grouped(watts / WattsPerBtuHour, ',') + " BTU/h" : Grouped(watts, ' ') + " W";
 

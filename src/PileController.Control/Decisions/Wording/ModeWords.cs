@@ -24,6 +24,20 @@ internal static class ModeWords
             ? $"the house stands at {figures.Celsius(house)}"
             : "the house's temperature is not known";
 
+    /// <summary>"the house stands at 6.1 °C and wants 1 900 W".</summary>
+    public static string Wants(Decision decision, Figures figures)
+    {
+        string stands = decision.Readings[Channel.House].IsGood ? House(decision, figures) : "the house is taken to stand at its minimum";
+        return $"{stands} and wants {figures.Watts(decision.WantWatts)}";
+    }
+
+    /// <summary>"the heap can bear 1 240 W and stay above 45 °C".</summary>
+    public static string Bears(Decision decision, Figures figures)
+    {
+        string draw = decision.MeansWatts > 0 ? figures.Watts(decision.MeansWatts) : "no draw";
+        return $"the heap can bear {draw} and stay above {figures.Celsius(decision.HeapFloorCelsius)}";
+    }
+
     private static string Recovering(Decision decision, Figures figures)
     {
         HeapEstimate estimate = decision.Estimate;

@@ -8,7 +8,7 @@ internal static class StandbyWords
     public static string Of(Decision decision, Figures figures)
     {
         string house = ModeWords.House(decision, figures);
-        string wants = $"{house} and wants {figures.Watts(decision.WantWatts)}";
+        string wants = ModeWords.Wants(decision, figures);
         HeapEstimate heap = decision.Estimate;
         return decision.Curb switch
         {
@@ -20,8 +20,7 @@ internal static class StandbyWords
             Curb.Probes => $"Nothing is drawn: too few probes in the heap are believed to give heat for comfort; {house}.",
             _ when decision.GrantWatts > 0 => $"Waiting to draw: {wants}; {figures.Watts(decision.GrantWatts)} is granted"
                 + $"{Because(decision, figures)}, and the pump starts when enough of it has gathered and its rest is over.",
-            Curb.Means => $"Nothing is drawn: {wants}; the heap can bear {figures.Watts(decision.MeansWatts)} "
-                + $"and stay above {figures.Celsius(decision.HeapFloorCelsius)}.",
+            Curb.Means => $"Nothing is drawn: {wants}; {ModeWords.Bears(decision, figures)}.",
             Curb.Saving => $"Nothing is drawn: {wants}; the heap's heat is kept for a colder hour.",
             Curb.Reach => $"Nothing is drawn: {wants}; the bed at the turns, at {figures.Celsius(heap.TurnsCelsius)}, is too cool to give it.",
             Curb.ByHand => $"Nothing is drawn: a person holds it; {house}.",

@@ -1,0 +1,253 @@
+using PileController.Control.Decisions;
+using PileController.Control.Interlocks;
+using PileController.Control.Modes;
+using PileController.Control.Readings;
+using PileController.Control.Tests.Support;
+
+namespace PileController.Control.Tests;
+
+public sealed class ControllerTests
+{
+    private static readonly TakeByHand Pump = new(Actuator.Pump, 0.6, 600_000, "Ada");
+
+    [Fact]
+    public void Step_ColdHouseAndWarmHeap_PrimesThenDraws()
+    {
+        Bench bench = new();
+        bench.RunUntil(d => d.Mode == Mode.Priming);
+        Assert.True(bench.Last.Outputs is { PumpDuty: 0.5, ValveOpening: 1 });
+        long began = bench.Now;
+        bench.RunUntil(d => d.Mode == Mode.Drawing);
+
+        Assert.True(bench.Now - began >= bench.Settings.PrimeSeconds * 1000);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(10)]
+    [InlineData(60)]
+    public void Step_AnyTickLength_ComesToDraw(double tickSeconds)
+    {
+        Bench bench = new(new ControlSettings { TickSeconds = tickSeconds });
+
+        Assert.Equal(Mode.Drawing, bench.RunUntil(d => d.Mode == Mode.Drawing).Mode);
+    }
+
+    [Fact]
+    public void Step_FlowCountedBeforeThePumpRan_ProvesNothing()
+    {
+        Bench bench = new();
+        bench.Readings = bench.Readings.Without(Channel.PumpPower);
+        bench.Run(600);
+        bench.Memory = bench.Memory with { Mode = Mode.Standby, Outputs = Outputs.Safe, FlowSinceMonotonicMilliseconds = -1 };
+        RigReadings noise = Sound.Readings.With(Channel.Flow, 2);
+        (_, Memory after) = Controller.Step(bench.Settings, bench.Memory, noise, [], new Instant(bench.Now, bench.Now + 10_000, 0));
+
+        Assert.Equal(-1, after.FlowSinceMonotonicMilliseconds);
+    }
+
+    [Fact]
+    public void Step_NoFlowWhilePumping_TripsInTimeAndStops()
+    {
+        Bench bench = new() { WaterMoves = false };
+        bench.RunUntil(d => d.Outputs.PumpDuty > 0);
+        long began = bench.Now;
+        bench.RunUntil(d => d.Mode == Mode.Tripped);
+
+        Assert.Equal(Outputs.Safe, bench.Last.Outputs);
+        Assert.True(bench.Now - began <= (bench.Settings.Limits.NoFlowSeconds * 1000) + 20_000);
+        Assert.True(bench.Last.Kinds.HasFlag(DecisionKinds.Trip));
+    }
+
+    [Fact]
+    public void Step_TripByALeak_OutranksAHandAndIsClearedOnceDry()
+    {
+        Bench bench = new();
+        Assert.Equal(0.6, bench.Tick(Pump with { Milliseconds = 3_600_000 }).Outputs.PumpDuty);
+        bench.Readings = bench.Readings.With(Channel.Leak, 1);
+        bench.RunUntil(d => d.Mode == Mode.Tripped);
+        Assert.Equal(Outputs.Safe, bench.Tick(Pump).Outputs);
+        Assert.StartsWith("Not cleared:", bench.Tick(new ClearTrip("leak")).Note, StringComparison.Ordinal);
+        bench.Readings = bench.Readings.With(Channel.Leak, 0);
+        Assert.Equal(Mode.Tripped, bench.Tick().Mode);
+
+        Assert.Equal(Mode.Standby, bench.Tick(new ClearTrip("leak")).Mode);
+        Assert.Equal(Mode.ByHand, bench.Tick().Mode);
+    }
+
+    [Fact]
+    public void Step_TakenByHand_EndsByItselfAndTheMeansRuleGoesOn()
+    {
+        Bench bench = new();
+        bench.Tick(Pump);
+        Assert.Equal(Mode.ByHand, bench.Last.Mode);
+        bench.Run(590);
+        Assert.Equal(Mode.ByHand, bench.Last.Mode);
+        bench.Tick();
+
+        Assert.Equal(Mode.Standby, bench.Last.Mode);
+        Assert.Equal("By hand ended by itself: pump.", bench.Last.Note);
+        Assert.Equal(Mode.Drawing, bench.RunUntil(d => d.Mode == Mode.Drawing).Mode);
+    }
+
+    [Fact]
+    public void Step_PumpByHand_OpensTheValveUnlessThatIsHeldToo()
+    {
+        Bench bench = new();
+        Assert.Equal(1, bench.Tick(Pump).Outputs.ValveOpening);
+
+        Assert.Equal(0.2, bench.Tick(new TakeByHand(Actuator.Valve, 0.2, 60_000, "Ada")).Outputs.ValveOpening);
+    }
+
+    [Fact]
+    public void Step_PumpByHandIntoABlockedLine_Trips()
+    {
+        Bench bench = new() { WaterMoves = false };
+        bench.Tick(Pump);
+
+        Assert.Equal(Outputs.Safe, bench.RunUntil(d => d.Mode == Mode.Tripped, 90).Outputs);
+    }
+
+    [Fact]
+    public void Step_Servicing_LocksOutputsOffEvenInFrostAndByHand()
+    {
+        Bench bench = new();
+        bench.Readings = bench.Readings.With(Channel.Supply, 0).With(Channel.Return, 0);
+        bench.Run(60);
+        Assert.Equal(Mode.FrostGuard, bench.Last.Mode);
+        Assert.Equal(Outputs.Safe, bench.Tick(new SetServicing(true), Pump).Outputs);
+        bench.Run(60);
+
+        Assert.Equal((Mode.Servicing, Outputs.Safe), (bench.Last.Mode, bench.Last.Outputs));
+    }
+
+    [Fact]
+    public void Step_TripClearedDuringServicing_NeverMovesAnything()
+    {
+        Bench bench = new();
+        bench.Readings = bench.Readings.With(Channel.Supply, 0).With(Channel.Return, 0).With(Channel.Leak, 1);
+        bench.RunUntil(d => d.Mode == Mode.Tripped);
+        bench.Tick(new SetServicing(true));
+        bench.Readings = bench.Readings.With(Channel.Leak, 0);
+        bench.Tick();
+
+        Assert.Equal(Outputs.Safe, bench.Tick(new ClearTrip("leak")).Outputs);
+        Assert.Equal((Mode.Servicing, Outputs.Safe), (bench.Tick().Mode, bench.Last.Outputs));
+    }
+
+    [Fact]
+    public void Step_LinesNearFrost_MovesWaterBeforeTheHeapHasLitAndEndsWhenWarm()
+    {
+        Bench bench = new() { Memory = Memory.Fresh };
+        bench.Readings = bench.Readings.With(Channel.Supply, 1).With(Channel.Return, 1);
+        bench.RunUntil(d => d.Mode == Mode.FrostGuard, 60);
+        Assert.True(bench.Last.Outputs is { PumpDuty: 0.4, ValveOpening: 1 });
+        bench.Readings = bench.Readings.With(Channel.Supply, 12).With(Channel.Return, 9);
+        bench.RunUntil(d => d.Mode == Mode.Standby, 120);
+
+        Assert.Equal(0, bench.Last.Outputs.PumpDuty);
+    }
+
+    [Fact]
+    public void Step_FrostGuardOverAnEndedHold_BeginsNoDrawOfAnUnlitHeap()
+    {
+        Bench bench = new() { Memory = Memory.Fresh };
+        bench.Readings = bench.Readings.With(Channel.Supply, 1).With(Channel.Return, 1);
+        bench.Tick(Pump with { Actuator = Actuator.Valve, Value = 1 });
+        bench.Run(60);
+        Assert.Equal(0.4, bench.Tick(new ReleaseHand(null)).Outputs.PumpDuty);
+        Assert.Equal(Mode.Standby, bench.Last.Mode);
+        bench.Readings = bench.Readings.With(Channel.Supply, 12).With(Channel.Return, 9);
+
+        Assert.Equal((Mode.Standby, 0.0), (bench.Tick().Mode, bench.Last.Outputs.PumpDuty));
+    }
+
+    [Fact]
+    public void Step_HeapAtItsFloor_RecoversAndDrawsAgainWhenWarm()
+    {
+        Bench bench = new() { Readings = Heap(40) };
+        Assert.Equal(Mode.Recovering, bench.Run(60).Mode);
+        bench.Readings = Heap(60);
+
+        Assert.Equal(Mode.Drawing, bench.RunUntil(d => d.Mode == Mode.Drawing, 86_400).Mode);
+    }
+
+    [Fact]
+    public void Step_HeapThatCoolsByItself_DoesNotSwingBetweenModes()
+    {
+        Bench bench = new() { Readings = Heap(56) };
+        bench.Tick();
+        bench.Memory = bench.Memory with { Estimator = bench.Memory.Estimator with { NetW = -3000 } };
+        int changes = 0;
+        for (int i = 0; i < 100; i++)
+        {
+            Decision decision = bench.Tick();
+            changes += decision.Mode != decision.ModeBefore ? 1 : 0;
+        }
+
+        Assert.Equal(Mode.Recovering, bench.Last.Mode);
+        Assert.Equal(1, changes);
+    }
+
+    [Fact]
+    public void Step_AllHeapProbesGone_HoldsTheDrawAfterTenMinutesAndResumes()
+    {
+        Bench bench = new();
+        bench.RunUntil(d => d.Mode == Mode.Drawing);
+        RigReadings sound = bench.Readings;
+        bench.Readings = sound.Without(Channel.HeapCore, Channel.HeapMiddle, Channel.HeapTurns, Channel.HeapEdge);
+        bench.Run(620);
+        Assert.Equal((0, Curb.Interlock), (bench.Last.Outputs.PumpDuty, bench.Last.Curb));
+        bench.Readings = sound;
+
+        Assert.Equal(Mode.Drawing, bench.RunUntil(d => d.Mode == Mode.Drawing).Mode);
+    }
+
+    [Fact]
+    public void Step_OneHeapProbe_GivesAgainstFrostOnly()
+    {
+        Bench bench = new();
+        bench.Readings = bench.Readings.Without(Channel.HeapMiddle, Channel.HeapTurns, Channel.HeapEdge).With(Channel.House, 9)
+            .With(Channel.Outside, 6);
+
+        Assert.Equal((0, Curb.Probes), (bench.Run(60).GrantWatts, bench.Last.Curb));
+    }
+
+    [Fact]
+    public void Step_BatteryEmpty_StopsTheDrawAndNotTheFrostGuard()
+    {
+        Bench bench = new();
+        bench.RunUntil(d => d.Mode == Mode.Drawing);
+        bench.Readings = bench.Readings.With(Channel.Battery, 11);
+        bench.Run(90);
+        Assert.Equal((0, Curb.Power), (bench.Last.Outputs.PumpDuty, bench.Last.Curb));
+        bench.Readings = bench.Readings.With(Channel.Supply, 1).With(Channel.Return, 1);
+
+        Assert.Equal(0.4, bench.RunUntil(d => d.Mode == Mode.FrostGuard, 120).Outputs.PumpDuty);
+    }
+
+    [Fact]
+    public void Step_FirstTick_SaysStartAndAddsNothingUp()
+    {
+        Decision decision = new Bench().Tick();
+
+        Assert.True(decision.Kinds.HasFlag(DecisionKinds.Start));
+        Assert.Equal(default, decision.Totals);
+        Assert.Equal(InterlockTable.All.Count, decision.Verdicts.Length);
+    }
+
+    [Fact]
+    public void Step_HoursWithoutATick_CountsTwoMinutesAtMost()
+    {
+        Bench bench = new();
+        bench.RunUntil(d => d.Mode == Mode.Drawing);
+        bench.Run(60);
+        double before = bench.Last.Totals.Litres;
+        double flow = bench.TickAfter(6 * 3600).Draw.FlowLitresPerMinute;
+
+        Assert.Equal(flow * 2, bench.Last.Totals.Litres - before, 1e-9);
+    }
+
+    private static RigReadings Heap(double celsius) => Sound.Readings.With(Channel.HeapCore, celsius)
+        .With(Channel.HeapMiddle, celsius).With(Channel.HeapTurns, celsius).With(Channel.HeapEdge, celsius - 8);
+}

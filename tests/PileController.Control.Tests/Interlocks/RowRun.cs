@@ -1,0 +1,33 @@
+using PileController.Control.Decisions;
+using PileController.Control.Interlocks;
+
+namespace PileController.Control.Tests.Interlocks;
+
+/// <summary>Feeds one row of the interlock table its signal over time, all other signals sound.</summary>
+internal sealed class RowRun(ControlSettings settings, string id)
+{
+    private readonly int _index = InterlockTable.IndexOf(id);
+    private InterlockMemory[] _memory = Memory.Fresh.Interlocks;
+
+    public Interlock Row => InterlockTable.All[_index];
+
+    /// <summary>Signals that no row minds.</summary>
+    public static double[] AllSound(ControlSettings settings)
+    {
+        double[] signals = new double[Signals.Count];
+        signals[(int)Signal.Supply] = 40;
+        signals[(int)Signal.House] = 15;
+        signals[(int)Signal.ColdestLine] = settings.Limits.LineFrostC + 10;
+        signals[(int)Signal.HottestHeap] = 60;
+        signals[(int)Signal.Battery] = 13;
+        return signals;
+    }
+
+    public Verdict Say(double signal, long now)
+    {
+        double[] signals = AllSound(settings);
+        signals[(int)Row.Source] = signal;
+        (Verdict[] verdicts, _memory, _) = InterlockRule.Judge(settings, signals, _memory, now);
+        return verdicts[_index];
+    }
+}
