@@ -22,8 +22,12 @@ public class SmallStoreTests
     };
 
     [Fact]
-    public void Tank_TurnedOverWithinAStep_StaysBetweenHeapAndHouse() =>
-        Settles(Dead with { Coil = new CoilBuild { InnerDiameterM = 0.09, OuterDiameterM = 0.1, LengthM = 10 } }, Torrent, least: 100);
+    public void Tank_TurnedOverWithinAStep_DoesNotSwingPastTheLinesWater() =>
+        Settles(
+            Dead with { DrumLitres = 0, Coil = new CoilBuild { LengthM = 0 } },
+            Torrent with { LineLengthM = 200 },
+            least: 100,
+            fresh => fresh with { Loop = fresh.Loop with { TankC = HeapC } });
 
     [Fact]
     public void Drum_TurnedOverWithinAStep_StaysBetweenHeapAndHouse() =>
@@ -58,16 +62,17 @@ public class SmallStoreTests
                 WetMassKg = 400,
                 Shells = 60,
                 DrumLitres = 0,
-                Coil = new CoilBuild { RadiusM = 0.45, LengthM = 230, OuterDiameterM = 0.004, InnerDiameterM = 0.003 },
+                Coil = new CoilBuild { RadiusM = 0.45, LengthM = 9.4, OuterDiameterM = 0.1, InnerDiameterM = 0.09 },
             },
             new LoopBuild(),
             least: 0);
 
-    private static void Settles(HeapBuild heap, LoopBuild loop, double least)
+    private static void Settles(HeapBuild heap, LoopBuild loop, double least, Func<PlantState, PlantState>? change = null)
     {
         PlantBuild build = PlantVariant.Holding(heap) with { Loop = loop };
         WeatherSeries weather = Weathers.Of("New York");
-        Plant plant = new(build, weather, Plant.Fresh(build, weather, Weathers.FirstOfNovember("New York", 2012)));
+        PlantState fresh = Plant.Fresh(build, weather, Weathers.FirstOfNovember("New York", 2012));
+        Plant plant = new(build, weather, change?.Invoke(fresh) ?? fresh);
         double heapJ = plant.Heap.StoredJ;
         double loopJ = plant.LoopStoredJ;
         for (int step = 0; step < 6 * 360; step++)
