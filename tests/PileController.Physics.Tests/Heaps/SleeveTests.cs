@@ -35,7 +35,11 @@ public class SleeveTests(ITestOutputHelper output)
         // One pipe in a bed so large that its rim is not felt within a month: 20 m in 340 m³.
         HeapBuild build = Bed with
         {
-            RadiusM = 6, HeightM = 3, WetMassKg = 135_000, Shells = 48, Coil = new CoilBuild { RadiusM = 3, LengthM = 20 },
+            RadiusM = 6,
+            HeightM = 3,
+            WetMassKg = 135_000,
+            Shells = 48,
+            Coil = new CoilBuild { RadiusM = 3, LengthM = 20 },
         };
         double waterKgPerM3 = 0.55 * 135_000 / (Math.PI * 36 * 3);
         double gas = 1 - ((0.45 * 135_000 / 1500) + (0.55 * 135_000 / 1000)) / (Math.PI * 36 * 3);

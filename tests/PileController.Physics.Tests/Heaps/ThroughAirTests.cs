@@ -20,7 +20,11 @@ public class ThroughAirTests
 
     private static readonly HeapBuild Dead = new()
     {
-        FastFraction = 0, SlowFraction = 0, PermeabilityM2 = 0, BuildTemperatureC = HeapC, Duct = Blower,
+        FastFraction = 0,
+        SlowFraction = 0,
+        PermeabilityM2 = 0,
+        BuildTemperatureC = HeapC,
+        Duct = Blower,
     };
 
     [Theory]

@@ -12,13 +12,20 @@ public class SmallStoreTests
 
     private static readonly HeapBuild Dead = new()
     {
-        FastFraction = 0, SlowFraction = 0, PermeabilityM2 = 0, BuildTemperatureC = HeapC,
+        FastFraction = 0,
+        SlowFraction = 0,
+        PermeabilityM2 = 0,
+        BuildTemperatureC = HeapC,
     };
 
     // A wide, short loop: nearly all of the pump's 200 L/min goes round.
     private static readonly LoopBuild Torrent = new()
     {
-        LineLengthM = 1, HousePipeM = 1, LineInnerDiameterM = 0.1, PumpFreeFlowLitresPerMinute = 200, TankLitres = 0,
+        LineLengthM = 1,
+        HousePipeM = 1,
+        LineInnerDiameterM = 0.1,
+        PumpFreeFlowLitresPerMinute = 200,
+        TankLitres = 0,
     };
 
     [Fact]
