@@ -35,7 +35,11 @@ public class SleeveTests(ITestOutputHelper output)
         // One pipe in a bed so large that its rim is not felt within a month: 20 m in 340 m³.
         HeapBuild build = Bed with
         {
-            RadiusM = 6, HeightM = 3, WetMassKg = 135_000, Shells = 48, Coil = new CoilBuild { RadiusM = 3, LengthM = 20 },
+            RadiusM = 6,
+            HeightM = 3,
+            WetMassKg = 135_000,
+            Shells = 48,
+            Coil = new CoilBuild { RadiusM = 3, LengthM = 20 },
         };
         double waterKgPerM3 = 0.55 * 135_000 / (Math.PI * 36 * 3);
         double gas = 1 - ((0.45 * 135_000 / 1500) + (0.55 * 135_000 / 1000)) / (Math.PI * 36 * 3);
@@ -52,6 +56,21 @@ public class SleeveTests(ITestOutputHelper output)
             // better than an endless bed would: high by a tenth after a month.
             Assert.InRange(found[i] / line, 0.87, 1.13);
         }
+    }
+
+    [Fact]
+    public void Rings_RoundThePipe_FillSixTenthsOfTheShellAndConductLikeOneLayer()
+    {
+        Sleeve sleeve = new(new CoilBuild(), 1.5);
+        Assert.Equal(0.6 * 1.5, sleeve.VolumeM3.Sum(), 1e-12);
+
+        // In series from the pipe's face to the middle of the outermost ring: 2πkL/ln(r/pipe).
+        sleeve.Refresh([0.4, 0.4, 0.4, 0.4], [1, 1, 1, 1], 1);
+        double farM = Math.Sqrt((PipeM * PipeM) + (0.6 * 1.5 / (Math.PI * 120)));
+        double growth = Math.Pow(farM / PipeM, 0.25);
+        double middleM = farM * Math.Sqrt(0.5 * (1 + (1 / (growth * growth))));
+        double seriesKPerW = (1 / sleeve.WallWPerK) + sleeve.Chain.LinkWPerK.Take(3).Sum(link => 1 / link);
+        Assert.Equal(Math.Log(middleM / PipeM) / (2 * Math.PI * 0.4 * 120), seriesKPerW, 1e-12);
     }
 
     // In a dead heap the turns drain the whole body in time, so this falls further than a lone pipe's.

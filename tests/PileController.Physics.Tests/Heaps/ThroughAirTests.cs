@@ -20,7 +20,11 @@ public class ThroughAirTests
 
     private static readonly HeapBuild Dead = new()
     {
-        FastFraction = 0, SlowFraction = 0, PermeabilityM2 = 0, BuildTemperatureC = HeapC, Duct = Blower,
+        FastFraction = 0,
+        SlowFraction = 0,
+        PermeabilityM2 = 0,
+        BuildTemperatureC = HeapC,
+        Duct = Blower,
     };
 
     [Theory]
@@ -67,9 +71,9 @@ public class ThroughAirTests
     [Fact]
     public void House_HeatedByAMightyExhaust_IsNeverWarmerThanIt()
     {
-        // A gale through a hot heap into a hut: a condenser cannot warm the air beyond what it condenses.
+        // A gale through a hot heap into a shut hut: a condenser cannot warm the air beyond what it condenses.
         HeapBuild heap = Dead with { Duct = Blower with { FullFlowM3PerS = 0.5 } };
-        HouseBuild hut = new() { FloorAreaM2 = 4, GlazingAreaM2 = 8, VolumeM3 = 8 };
+        HouseBuild hut = new() { FloorAreaM2 = 4, GlazingAreaM2 = 8, VolumeM3 = 8, VentAboveC = 50 };
         PlantBuild build = PlantVariant.Holding(heap) with { House = hut };
         WeatherSeries weather = Weathers.Of("New York");
         Plant plant = new(build, weather, Plant.Fresh(build, weather, Weathers.FirstOfNovember("New York", 2012)));

@@ -24,7 +24,11 @@ public class AnyHoldingTests
         Gen.Double[0, 6], Gen.Double[0, 200], Gen.Double[0.05, 0.5], Gen.Double[0, 2], Gen.Bool,
         (radius, length, diameter, flow, through) => new DuctBuild
         {
-            RadiusM = radius, LengthM = length, DiameterM = diameter, FullFlowM3PerS = flow, ThroughHeap = through,
+            RadiusM = radius,
+            LengthM = length,
+            DiameterM = diameter,
+            FullFlowM3PerS = flow,
+            ThroughHeap = through,
         });
 
     private static readonly Gen<HeapBuild> AnyHeap = Gen.Select(
