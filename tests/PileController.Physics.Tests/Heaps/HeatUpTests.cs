@@ -35,7 +35,7 @@ public class HeatUpTests
         double warm = Microbes.Thermophilic.At(StartC);
         double mild = Microbes.Mesophilic.At(StartC);
         double wantedKgPerDay = 4050 * slowdown
-            * ((0.06 * 0.10 * Math.Min(1, warm + (0.5 * mild))) + (0.45 * 0.009 * Math.Min(1, warm + (0.15 * mild))));
+            * ((0.06 * 0.10 * Math.Min(1, warm + (0.8 * mild))) + (0.45 * 0.009 * Math.Min(1, warm + (0.25 * mild))));
 
         // Air at 40 °C and 100 %: 1.049 kg of dry air in a cubic metre (ideal gases, 7384 Pa of vapour).
         double vapourPa = MoistAir.SaturationPressurePa(StartC);
