@@ -113,10 +113,10 @@ public sealed record ControlSettings
     public bool BackupFitted { get; init; }
 
     /// <summary>Cut-out baseline: water draw stops below this at the turns, °C.</summary>
-    public double CutoutOffC { get; init; } = 35;
+    public double CutoutOffC { get; init; } = 45;
 
     /// <summary>Cut-out baseline: water draw may begin again above this at the turns, °C.</summary>
-    public double CutoutOnC { get; init; } = 45;
+    public double CutoutOnC { get; init; } = 47;
 
     /// <summary>Where the heap's probes sit.</summary>
     public HeapProbePlaces Places { get; init; } = new();

@@ -1,1 +1,27 @@
-Console.WriteLine("benchmarks");
+using BenchmarkDotNet.Running;
+using PileController.Benchmarks;
+
+return args switch
+{
+    ["winters", ..] => await Winters.RunAsync(Console.Out),
+    ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
+    ["steps", .. string[] rest] => Steps(rest),
+    _ => Usage(),
+};
+
+static int Steps(string[] rest)
+{
+    BenchmarkRunner.Run<StepBenchmarks>(args: rest);
+    return 0;
+}
+
+static int Usage()
+{
+    Console.Error.WriteLine(
+        """
+        dotnet run -c Release --project tests/PileController.Benchmarks -- winters      all draw rules on all winters, one table
+        dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
+        dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
+        """);
+    return 2;
+}

@@ -15,7 +15,8 @@ public static class WantRule
     // The minimum is held from a little above it, K: the loop answers late.
     private const double FrostHeadKelvin = 0.8;
 
-    // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient.
+    // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient; never by
+    // more than the loss again, since a cold house cannot be warmed at once.
     private const double PullShare = 4;
 
     // Share of the loss that walls and floor carry over from warmer hours.
@@ -53,6 +54,7 @@ public static class WantRule
     private static double Watts(ControlSettings settings, double wishC, double houseC, double outsideC)
     {
         double loss = Math.Max(0, LossShare * settings.HouseLossWPerK * (wishC - outsideC));
-        return Math.Max(0, loss + (PullShare * settings.HouseLossWPerK * (wishC - houseC)));
+        double pull = PullShare * settings.HouseLossWPerK * (wishC - houseC);
+        return Math.Max(0, loss + Math.Min(pull, loss));
     }
 }

@@ -13,11 +13,14 @@ public sealed partial class Heap
     private const double SlowPerSecond = 0.009 / 86_400;
 
     // How much of a pool's best rate mesophiles alone reach.
-    private const double FastMesophilic = 0.5;
-    private const double SlowMesophilic = 0.15;
+    private const double FastMesophilic = 0.8;
+    private const double SlowMesophilic = 0.25;
 
     // Loose, dry cover: about 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009).
     private const double CoverWPerMK = 0.08;
+
+    // A loose heap settles within some weeks (common practice, no source).
+    private const double SettlingSeconds = 14 * 86_400;
 
     // Resistance of the ground under the heap, m²·K/W (common practice, no source).
     private const double GroundM2KPerW = 1.5;
@@ -32,42 +35,42 @@ public sealed partial class Heap
         if (_sleeve is not null)
         {
             Chain chain = _sleeve.Chain;
-            int last = Sleeve.Rings - 1;
-            for (int i = 0; i <= last; i++)
+            for (int i = 0; i < Sleeve.Rings; i++)
             {
                 chain.TemperatureC[i] = _temperatureC[_shells + i];
             }
 
+            chain.TemperatureC[Sleeve.Rings] = _temperatureC[_coilShell];
             chain.SourceW[0] = -coilJ / seconds;
-            chain.AmbientC[last] = _temperatureC[_coilShell];
             chain.Step(seconds);
-            double inward = seconds * _sleeve.OutWPerK * (_temperatureC[_coilShell] - chain.TemperatureC[last]);
-            _enthalpyJ[_coilShell] -= inward;
-            _enthalpyJ[_shells + last] += inward;
             _enthalpyJ[_shells] -= coilJ;
             _ledger.CoilJ += coilJ;
-            for (int i = 0; i < last; i++)
+            for (int i = 0; i < Sleeve.Rings; i++)
             {
+                int outer = i + 1 < Sleeve.Rings ? _shells + i + 1 : _coilShell;
                 double flux = seconds * chain.LinkWPerK[i] * (chain.TemperatureC[i + 1] - chain.TemperatureC[i]);
                 _enthalpyJ[_shells + i] += flux;
-                _enthalpyJ[_shells + i + 1] -= flux;
+                _enthalpyJ[outer] -= flux;
             }
 
             for (int i = _shells; i < _cells; i++)
             {
                 _temperatureC[i] = _enthalpyJ[i] / _capacityJPerK[i];
             }
+
+            _temperatureC[_coilShell] = _enthalpyJ[_coilShell] / _capacityJPerK[_coilShell];
         }
 
         if (_drum)
         {
-            _drumC -= drumJ / (_build.DrumLitres * Stuff.WaterJPerKgK);
+            _drumC -= drumJ / DrumJPerK;
             _ledger.DrumJ += drumJ;
         }
 
         if (ductJ != 0)
         {
             _enthalpyJ[_ductShell] -= ductJ;
+            _temperatureC[_ductShell] = _enthalpyJ[_ductShell] / _capacityJPerK[_ductShell];
             _ledger.DuctJ += ductJ;
         }
     }
@@ -92,7 +95,9 @@ public sealed partial class Heap
         double ratioIn = 0.621945 * vapourInPa / (PressurePa - vapourInPa);
         double enthalpyIn = (Stuff.GasJPerKgK * site.OutsideC)
             + (ratioIn * (Stuff.VapourJPerKg + (Stuff.VapourJPerKgK * site.OutsideC)));
-        double bodyM3 = Math.PI * _build.RadiusM * _build.RadiusM * _build.HeightM;
+        double permeabilityM2 = _build.PermeabilityM2
+            * (1 + ((_build.FreshPermeabilityRatio - 1) * Portable.Exp(-_ageSeconds / SettlingSeconds)));
+        _ageSeconds += seconds;
         double throughJ = 0;
         for (int i = 0; i < _cells; i++)
         {
@@ -109,8 +114,8 @@ public sealed partial class Heap
                 + (vapourPa / (VapourGasConstant * kelvin));
             double planM2 = _volumeM3[i] / _build.HeightM;
             double draughtKg = seconds * planM2 * dryInKgPerM3 * HeapAir.DraughtMPerS(
-                _build.PermeabilityM2, _build.HeightM, _pathM[i], outsideKgPerM3, insideKgPerM3);
-            double blownKg = seconds * site.BlowerM3PerS * dryInKgPerM3 * _volumeM3[i] / bodyM3;
+                permeabilityM2, _build.HeightM, _pathM[i], outsideKgPerM3, insideKgPerM3);
+            double blownKg = seconds * site.BlowerM3PerS * dryInKgPerM3 * _volumeM3[i] / _bedM3;
             double airKg = draughtKg + blownKg;
 
             double gas = Math.Max(0, 1 - (((dry / Stuff.SolidsKgPerM3) + (water * 0.001)) / _volumeM3[i]));
@@ -167,7 +172,7 @@ public sealed partial class Heap
         double sideWPerK = _grid.SideAreaM2 / ((0.5 * _grid.ThicknessM / _conductivity[rim]) + cover + film);
         if (_drum)
         {
-            _body.CapacityJPerK[0] = _build.DrumLitres * Stuff.WaterJPerKgK;
+            _body.CapacityJPerK[0] = DrumJPerK;
             _body.TemperatureC[0] = _drumC;
             _body.LinkWPerK[0] = 2 * Math.PI * _grid.EdgeM[0] * _build.HeightM * _conductivity[0] / (0.5 * _grid.ThicknessM);
         }
@@ -241,15 +246,13 @@ public sealed partial class Heap
                 _waterKg[i] / _volumeM3[i], gas, _temperatureC[i], SaturationPa(_temperatureC[i]));
         }
 
-        _sleeve?.Refresh(_conductivity.AsSpan(_shells), _capacityJPerK.AsSpan(_shells));
+        _sleeve?.Refresh(_conductivity.AsSpan(_shells), _capacityJPerK.AsSpan(_shells), _capacityJPerK[_coilShell]);
     }
 
     private void Sort()
     {
-        double total = 0;
         for (int i = 0; i < _cells; i++)
         {
-            total += _volumeM3[i];
             int cell = _order[i];
             int at = i;
             while (at > 0 && _temperatureC[_order[at - 1]] < _temperatureC[cell])
@@ -261,7 +264,7 @@ public sealed partial class Heap
             _order[at] = cell;
         }
 
-        double left = 0.5 * total;
+        double left = 0.5 * _bedM3;
         double sum = 0;
         for (int i = 0; i < _cells && left > 0; i++)
         {
@@ -270,7 +273,7 @@ public sealed partial class Heap
             left -= part;
         }
 
-        ActiveZoneC = sum / (0.5 * total);
+        ActiveZoneC = sum / (0.5 * _bedM3);
         double weighted = _volumeM3[_coilShell] * _temperatureC[_coilShell];
         for (int i = _shells; i < _cells; i++)
         {

@@ -23,6 +23,7 @@ public sealed partial class Heap
     private readonly int _coilShell;
     private readonly int _ductShell;
     private readonly bool _drum;
+    private readonly double _bedM3;
     private readonly double[] _volumeM3;
     private readonly double[] _pathM;
     private readonly double[] _enthalpyJ;
@@ -38,6 +39,7 @@ public sealed partial class Heap
     private readonly Sleeve? _sleeve;
     private double _drumC;
     private double _throughAirW;
+    private double _ageSeconds;
     private HeapLedger _ledger;
 
     /// <summary>Builds a heap.</summary>
@@ -71,6 +73,7 @@ public sealed partial class Heap
             _volumeM3[_coilShell] -= _sleeve.VolumeM3[i];
         }
 
+        _bedM3 = Sum(_volumeM3);
         _body = new Chain(_shells + (_drum ? 1 : 0));
         _capacityJPerK = new double[_cells];
         _conductivity = new double[_cells];
@@ -81,12 +84,11 @@ public sealed partial class Heap
         }
 
         HeapState start = state ?? Fresh();
-        if (start.EnthalpyJ.Length != _cells)
-        {
-            throw new ArgumentException(
-                $"The stored heap has {start.EnthalpyJ.Length} cells; this build has {_cells}.", nameof(state));
-        }
-
+        RequireCells(start.EnthalpyJ, nameof(start.EnthalpyJ));
+        RequireCells(start.FastKg, nameof(start.FastKg));
+        RequireCells(start.SlowKg, nameof(start.SlowKg));
+        RequireCells(start.InertKg, nameof(start.InertKg));
+        RequireCells(start.WaterKg, nameof(start.WaterKg));
         _enthalpyJ = [.. start.EnthalpyJ];
         _fastKg = [.. start.FastKg];
         _slowKg = [.. start.SlowKg];
@@ -95,6 +97,7 @@ public sealed partial class Heap
         _temperatureC = new double[_cells];
         _drumC = start.DrumC;
         _throughAirW = start.ThroughAirW;
+        _ageSeconds = start.AgeSeconds;
         _ledger = start.Ledger;
         RefreshBed();
         Sort();
@@ -121,6 +124,9 @@ public sealed partial class Heap
     /// <summary>Temperature of the drum water, °C.</summary>
     public double DrumC => _drumC;
 
+    /// <summary>Heat capacity of the drum water, J/K.</summary>
+    public double DrumJPerK => _build.DrumLitres * Stuff.WaterJPerKgK;
+
     /// <summary>Heat that the blower draws out with air through the heap, W, as of the last slow step.</summary>
     public double ThroughAirW => _throughAirW;
 
@@ -132,6 +138,9 @@ public sealed partial class Heap
 
     /// <summary>Temperature of the shell the ducts lie in, °C.</summary>
     public double DuctShellC => _temperatureC[_ductShell];
+
+    /// <summary>Heat capacity of that shell, J/K.</summary>
+    public double DuctShellJPerK => _capacityJPerK[_ductShell];
 
     /// <summary>Bed temperature at a distance from the axis, °C.</summary>
     public double AtRadiusC(double radiusM) => _grid.At(radiusM, _temperatureC.AsSpan(0, _shells));
@@ -155,7 +164,7 @@ public sealed partial class Heap
     /// <summary>Enthalpy of body and drum above 0 °C, J.</summary>
     public double StoredJ => Sum(_enthalpyJ) + DrumJ;
 
-    private double DrumJ => _drum ? _build.DrumLitres * Stuff.WaterJPerKgK * _drumC : 0;
+    private double DrumJ => _drum ? DrumJPerK * _drumC : 0;
 
     /// <summary>All it remembers. Taken just after a slow step, a heap built from it goes on to the same bits.</summary>
     public HeapState Snapshot() => new()
@@ -167,21 +176,16 @@ public sealed partial class Heap
         WaterKg = [.. _waterKg],
         DrumC = _drumC,
         ThroughAirW = _throughAirW,
+        AgeSeconds = _ageSeconds,
         Ledger = _ledger,
     };
 
     private HeapState Fresh()
     {
-        double total = 0;
-        foreach (double v in _volumeM3)
-        {
-            total += v;
-        }
-
         double dry = _build.WetMassKg * (1 - _build.MoistureFraction);
         double water = _build.WetMassKg * _build.MoistureFraction;
         double t = _build.BuildTemperatureC;
-        double[] Share(double kg) => [.. _volumeM3.Select(v => kg * v / total)];
+        double[] Share(double kg) => [.. _volumeM3.Select(v => kg * v / _bedM3)];
         double[] waterKg = Share(water);
         double[] dryKg = Share(dry);
         return new HeapState
@@ -194,6 +198,14 @@ public sealed partial class Heap
             DrumC = t,
             Ledger = default,
         };
+    }
+
+    private void RequireCells(double[] values, string name)
+    {
+        if (values.Length != _cells)
+        {
+            throw new ArgumentException($"The stored heap has {values.Length} cells of {name}; this build has {_cells}.", name);
+        }
     }
 
     private static double Sum(double[] values)

@@ -40,6 +40,8 @@ public static class HeapAir
         double root = Math.Sqrt((half * half) + (supplyKgPerS * supplyKgPerS * HalfSaturation));
         // Both forms are the same root; each is used where it does not cancel.
         double left = half > 0 ? supplyKgPerS * supplyKgPerS * HalfSaturation / (root + half) : root - half;
-        return Math.Clamp(supplyKgPerS - left, 0, supplyKgPerS);
+
+        // Not supply less what is left: in a gale the two are all but the same.
+        return Math.Min(supplyKgPerS, demandKgPerS * left / (left + (supplyKgPerS * HalfSaturation)));
     }
 }

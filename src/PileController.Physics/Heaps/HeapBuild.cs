@@ -24,8 +24,11 @@ public sealed record HeapBuild
     /// <summary>Temperature of the material at building, °C (-5 to 60).</summary>
     public double BuildTemperatureC { get; init; } = 10;
 
-    /// <summary>Permeability of the body to air, m² (1e-11 to 1e-6).</summary>
+    /// <summary>Permeability of the settled body to air, m² (1e-11 to 1e-6).</summary>
     public double PermeabilityM2 { get; init; } = 1.0e-9;
+
+    /// <summary>How many times more air the loose body lets through when just built, 1 to 10 (common practice, no source: a heap settles by a fifth within weeks).</summary>
+    public double FreshPermeabilityRatio { get; init; } = 1.6;
 
     /// <summary>Thickness of the dry blanket of chips or straw over top and side, m (0 to 1).</summary>
     public double CoverThicknessM { get; init; } = 0.15;

@@ -18,6 +18,9 @@ public sealed record HeapState
     /// <summary>Water, kg a cell.</summary>
     public required double[] WaterKg { get; init; }
 
+    /// <summary>Time since the heap was built, s.</summary>
+    public double AgeSeconds { get; init; }
+
     /// <summary>Temperature of the water in the drum, °C.</summary>
     public required double DrumC { get; init; }
 

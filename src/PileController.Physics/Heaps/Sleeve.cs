@@ -45,21 +45,22 @@ internal sealed class Sleeve
         }
 
         _outM = 2 * Math.PI * coil.LengthM / Portable.Log(Math.Sqrt(0.5 * ((reach * reach) + (far * far))) / centre);
-        Chain = new Chain(Rings);
+        Chain = new Chain(Rings + 1);
     }
 
     public double[] VolumeM3 { get; }
 
+    /// <summary>The rings from the pipe outwards; the last node is the rest of the shell.</summary>
     public Chain Chain { get; }
 
     /// <summary>Conductance from the innermost ring to the pipe's face, W/K.</summary>
     public double WallWPerK { get; private set; }
 
-    /// <summary>Conductance from the outermost ring to the bed between the turns, W/K.</summary>
-    public double OutWPerK { get; private set; }
-
     /// <summary>Takes over the bed's conductivity and capacity after a slow step.</summary>
-    public void Refresh(ReadOnlySpan<double> conductivity, ReadOnlySpan<double> capacityJPerK)
+    /// <param name="conductivity">Of each ring, W/(m·K).</param>
+    /// <param name="capacityJPerK">Of each ring, J/K.</param>
+    /// <param name="shellJPerK">Of the rest of the shell, J/K.</param>
+    public void Refresh(ReadOnlySpan<double> conductivity, ReadOnlySpan<double> capacityJPerK, double shellJPerK)
     {
         WallWPerK = _wallM * conductivity[0];
         for (int i = 0; i < Rings; i++)
@@ -71,7 +72,7 @@ internal sealed class Sleeve
             }
         }
 
-        OutWPerK = _outM * conductivity[Rings - 1];
-        Chain.AmbientWPerK[Rings - 1] = OutWPerK;
+        Chain.LinkWPerK[Rings - 1] = _outM * conductivity[Rings - 1];
+        Chain.CapacityJPerK[Rings] = shellJPerK;
     }
 }

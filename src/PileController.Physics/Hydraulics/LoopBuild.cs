@@ -6,8 +6,14 @@ public sealed record LoopBuild
     /// <summary>Length of each of the two lines between heap and house, m.</summary>
     public double LineLengthM { get; init; } = 12;
 
-    /// <summary>Loss of a line to the outside air, W/(m·K); about 0.3 for insulated pipe above ground, 0.12 insulated and buried.</summary>
+    /// <summary>Loss of a line to its surroundings, W/(m·K); about 0.3 for insulated pipe above ground, 0.12 insulated and buried.</summary>
     public double LineLossWPerMK { get; init; } = 0.12;
+
+    /// <summary>
+    /// How far the surroundings of the lines follow the air outside, 0 (as the deep ground) to 1 (in the open);
+    /// about a half under a spade's depth of soil (common practice, no source).
+    /// </summary>
+    public double LineExposure { get; init; } = 0.5;
 
     /// <summary>Inside diameter of lines and house pipe, m.</summary>
     public double LineInnerDiameterM { get; init; } = 0.012065;

@@ -37,13 +37,22 @@ internal sealed class Dwelling(HouseBuild build, DwellingState state, DwellingLe
     public void Step(double seconds, double heatJ, double outsideC, double sunWPerM2)
     {
         double sunJ = seconds * sunWPerM2 * build.SolarGain * build.FloorAreaM2;
-        double lossJ = seconds * (sunWPerM2 > 1 ? _openWPerK : _curtainedWPerK) * (_airC - outsideC);
-        double open = Math.Clamp(VentWPerKPerK * (_airC - build.VentAboveC), 0, VentMostWPerK);
-        double ventJ = seconds * open * (_airC - outsideC);
-        double toFloorJ = seconds * _floorWPerK * (_airC - _floorC);
-        double groundJ = seconds * _groundWPerK * (_floorC - build.GroundC);
-        _airC += ((SunToAir * sunJ) + heatJ - lossJ - ventJ - toFloorJ) / _airJPerK;
-        _floorC += (((1 - SunToAir) * sunJ) + toFloorJ - groundJ) / _floorJPerK;
+        double shell = seconds * (sunWPerM2 > 1 ? _openWPerK : _curtainedWPerK);
+        double vent = seconds * Math.Clamp(VentWPerKPerK * (_airC - build.VentAboveC), 0, VentMostWPerK);
+        double floor = seconds * _floorWPerK;
+        double ground = seconds * _groundWPerK;
+
+        // Air and floor each take a backward step in turn, so that a light house in a gale of vents does not ring.
+        double airC = ((_airJPerK * _airC) + (SunToAir * sunJ) + heatJ + ((shell + vent) * outsideC) + (floor * _floorC))
+            / (_airJPerK + shell + vent + floor);
+        double toFloorJ = floor * (airC - _floorC);
+        double floorC = ((_floorJPerK * _floorC) + ((1 - SunToAir) * sunJ) + toFloorJ + (ground * build.GroundC))
+            / (_floorJPerK + ground);
+        double lossJ = shell * (airC - outsideC);
+        double ventJ = vent * (airC - outsideC);
+        double groundJ = ground * (floorC - build.GroundC);
+        _airC = airC;
+        _floorC = floorC;
         _ledger.SunJ += sunJ;
         _ledger.HeatJ += heatJ;
         _ledger.LossJ += lossJ;

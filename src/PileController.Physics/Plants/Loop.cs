@@ -5,15 +5,17 @@ namespace PileController.Physics.Plants;
 
 /// <summary>
 /// The water circuit: coil, drum, line to the house, pipe in the house, tank, line back. Water runs through rows of
-/// cells (implicit upwind: conserves heat, stable at any flow), which gives the transport delay.
+/// cells (implicit upwind: conserves heat, stable at any flow), which gives the transport delay. Water that
+/// would freeze goes on cooling as a liquid: the frost guard is there so that it never comes to that.
 /// </summary>
 internal sealed class Loop
 {
     private const double HeatJPerKgK = 4186;
     private const double KgPerL = 0.998;
 
-    // A tank smaller than this would be emptied within one step.
+    // Water that stands somewhere even in a loop without a tank (common practice, no source).
     private const double LeastTankLitres = 20;
+    private const double MostTurnover = 0.5;
     private const int CoilCells = 4;
     private const int LineCells = 3;
     private const int HouseCells = 3;
@@ -40,10 +42,10 @@ internal sealed class Loop
     public Loop(LoopBuild build, CoilBuild coil, LoopState state, LoopLedger ledger)
     {
         static double Volume(double diameterM, double lengthM) => 0.25 * Math.PI * diameterM * diameterM * lengthM * 1000;
-        _coilC = [.. state.CoilC];
-        _supplyC = [.. state.SupplyC];
-        _houseC = [.. state.HouseC];
-        _returnC = [.. state.ReturnC];
+        _coilC = Cells(state.CoilC, CoilCells, nameof(state.CoilC));
+        _supplyC = Cells(state.SupplyC, LineCells, nameof(state.SupplyC));
+        _houseC = Cells(state.HouseC, HouseCells, nameof(state.HouseC));
+        _returnC = Cells(state.ReturnC, LineCells, nameof(state.ReturnC));
         _tankC = state.TankC;
         _ledger = ledger;
         _coilJPerK = Math.Max(0.1, Volume(coil.InnerDiameterM, coil.LengthM)) * KgPerL * HeatJPerKgK / CoilCells;
@@ -113,7 +115,30 @@ internal sealed class Loop
 
     /// <summary>One step. Tells what the water took from bed and drum and gave to the house, J.</summary>
     public (double CoilJ, double DrumJ, double HouseJ) Step(
-        double seconds, double flowLitresPerMinute, Heap heap, double houseC, double outsideC)
+        double seconds, double flowLitresPerMinute, Heap heap, double houseC, double roundLinesC)
+    {
+        // A pump that would turn the tank over within the step takes it in parts.
+        double turnedOver = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds / _tankJPerK;
+        int parts = 1 + (int)(turnedOver / MostTurnover);
+        double drumC = heap.DrumC;
+        double coilJ = 0;
+        double drumJ = 0;
+        double givenJ = 0;
+        for (int i = 0; i < parts; i++)
+        {
+            (double fromCoil, double fromDrum, double given) =
+                Part(seconds / parts, flowLitresPerMinute, heap, drumC, houseC, roundLinesC);
+            drumC -= heap.HasDrum ? fromDrum / heap.DrumJPerK : 0;
+            coilJ += fromCoil;
+            drumJ += fromDrum;
+            givenJ += given;
+        }
+
+        return (coilJ, drumJ, givenJ);
+    }
+
+    private (double CoilJ, double DrumJ, double HouseJ) Part(
+        double seconds, double flowLitresPerMinute, Heap heap, double drumC, double houseC, double roundLinesC)
     {
         double carried = flowLitresPerMinute * KgPerL * HeatJPerKgK / 60 * seconds;
         double wall = heap.WallWPerK;
@@ -122,10 +147,10 @@ internal sealed class Loop
         double coilJ = 0;
         double pipeJ = 0;
 
-        // Tank and drum hand on the water they hold at the start of the step; every other cell is found from the one
-        // before it. So what leaves one cell is exactly what the next receives, all round the loop.
+        // The tank hands on the water it holds at the start of the step; every other cell is found from the one before
+        // it. So what leaves one cell is exactly what the next receives, all round the loop.
         double inflow = _tankC;
-        double lineJ = Line(_returnC, ref inflow, seconds, carried, outsideC);
+        double lineJ = Line(_returnC, ref inflow, seconds, carried, roundLinesC);
         for (int i = 0; i < CoilCells; i++)
         {
             double t = ((_coilJPerK * _coilC[i]) + (carried * inflow) + (couple * bed)) / (_coilJPerK + carried + couple);
@@ -137,11 +162,12 @@ internal sealed class Loop
         double drumJ = 0;
         if (heap.HasDrum)
         {
-            drumJ = carried * (heap.DrumC - inflow);
-            inflow = heap.DrumC;
+            double t = ((heap.DrumJPerK * drumC) + (carried * inflow)) / (heap.DrumJPerK + carried);
+            drumJ = carried * (t - inflow);
+            inflow = t;
         }
 
-        lineJ += Line(_supplyC, ref inflow, seconds, carried, outsideC);
+        lineJ += Line(_supplyC, ref inflow, seconds, carried, roundLinesC);
         double give = seconds * _houseWPerK;
         for (int i = 0; i < HouseCells; i++)
         {
@@ -164,14 +190,18 @@ internal sealed class Loop
         return (coilJ, drumJ, pipeJ + tankJ);
     }
 
-    private double Line(double[] cells, ref double inflow, double seconds, double carried, double outsideC)
+    private static double[] Cells(double[] stored, int cells, string name) => stored.Length == cells
+        ? [.. stored]
+        : throw new ArgumentException($"The stored loop has {stored.Length} cells of {name}; it takes {cells}.", name);
+
+    private double Line(double[] cells, ref double inflow, double seconds, double carried, double roundLinesC)
     {
         double lose = seconds * _lineWPerK;
         double lostJ = 0;
         for (int i = 0; i < LineCells; i++)
         {
-            double t = ((_lineJPerK * cells[i]) + (carried * inflow) + (lose * outsideC)) / (_lineJPerK + carried + lose);
-            lostJ += lose * (t - outsideC);
+            double t = ((_lineJPerK * cells[i]) + (carried * inflow) + (lose * roundLinesC)) / (_lineJPerK + carried + lose);
+            lostJ += lose * (t - roundLinesC);
             cells[i] = t;
             inflow = t;
         }

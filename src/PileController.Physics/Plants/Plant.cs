@@ -11,6 +11,7 @@ namespace PileController.Physics.Plants;
 public sealed class Plant
 {
     private const double MostQuickSeconds = 10;
+    private const double MostSeconds = 366 * 86_400.0;
     private const double AirJPerM3K = 1.2 * 1006;
     private const double DuctFilmWPerM2K = 10;
 
@@ -28,6 +29,10 @@ public sealed class Plant
 
     // Share of the exhaust's heat that a condenser in the house gives to it (common practice, no source).
     private const double CondenserYield = 0.6;
+
+    // It yields less when the exhaust is less than this above the house, and nothing when it is no warmer
+    // (common practice, no source).
+    private const double CondenserFullKelvin = 20;
 
     private readonly PlantBuild _build;
     private readonly WeatherSeries _weather;
@@ -63,7 +68,12 @@ public sealed class Plant
             : 0;
         double film = duct.LengthM > 0 ? 1 / (DuctFilmWPerM2K * Math.PI * duct.DiameterM * duct.LengthM) : 0;
         _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap ? 1 / (bed + film) : 0;
-        DuctAirC = _house.AirC;
+        PlantMotion motion = state.Motion ?? new PlantMotion(0, 0, 0, _house.AirC, 0);
+        FlowLitresPerMinute = motion.FlowLitresPerMinute;
+        PumpW = motion.PumpW;
+        BlowerW = motion.BlowerW;
+        DuctAirC = motion.DuctAirC;
+        AirDrawW = motion.AirDrawW;
     }
 
     /// <summary>The heap.</summary>
@@ -154,39 +164,52 @@ public sealed class Plant
             LoopLedger = _loop.Ledger,
             House = _house.Snapshot(),
             HouseLedger = _house.Ledger,
+            Motion = new PlantMotion(FlowLitresPerMinute, PumpW, BlowerW, DuctAirC, AirDrawW),
             BatteryCharge = _battery.Charge,
             BatteryVolts = _battery.Volts,
         };
 
     /// <summary>Lets the plant live for a while.</summary>
     /// <param name="inputs">What the actuators do.</param>
-    /// <param name="seconds">How long, s; above 0. Longer than 10 s is cut into equal parts.</param>
+    /// <param name="seconds">How long, s; above 0, at most a year. Longer than 10 s is cut into equal parts.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
     public void Step(in PlantInputs inputs, double seconds)
     {
+        if (!(seconds > 0 && seconds <= MostSeconds))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(seconds), seconds, $"seconds is {seconds}; allowed is above 0 and at most {MostSeconds} (a year).");
+        }
+
         int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
+        long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
         {
-            StepQuick(inputs, seconds / parts);
+            // Counted from the start of the whole step: parts of a broken millisecond must not wear the clock away.
+            StepQuick(inputs, seconds / parts, from + (long)Math.Round(seconds * 1000 * (i + 1) / parts));
         }
     }
 
-    private void StepQuick(in PlantInputs inputs, double seconds)
+    private void StepQuick(in PlantInputs inputs, double seconds, long utcMilliseconds)
     {
-        _utcMilliseconds += (long)Math.Round(seconds * 1000);
+        _utcMilliseconds = utcMilliseconds;
         WeatherSample sky = _weather.At(_utcMilliseconds);
         Sky = sky;
         bool dead = _battery.Empty;
         Flow(dead ? inputs with { PumpDuty = 0 } : inputs);
         double blower = dead ? 0 : inputs.BlowerDuty;
+        double groundC = _build.House.GroundC;
+        double roundLinesC = groundC + (_build.Loop.LineExposure * (sky.OutsideC - groundC));
         (double coilJ, double drumJ, double heatJ) =
-            _loop.Step(seconds, FlowLitresPerMinute, Heap, _house.AirC, sky.OutsideC);
+            _loop.Step(seconds, FlowLitresPerMinute, Heap, _house.AirC, roundLinesC);
         double ductJ = Ducts(seconds, blower);
         Heap.StepQuick(seconds, coilJ, drumJ, ductJ);
         double throughW = _build.Heap.Duct.ThroughHeap && blower > 0 ? Heap.ThroughAirW : 0;
+        double condenser = CondenserYield * Math.Clamp((DuctAirC - _house.AirC) / CondenserFullKelvin, 0, 1);
         double backupW = inputs.BackupOn ? _build.House.BackupWatts : 0;
         AirDrawW = (ductJ / seconds) + throughW;
         _house.Step(
-            seconds, heatJ + ductJ + (seconds * ((CondenserYield * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
+            seconds, heatJ + ductJ + (seconds * ((condenser * throughW) + backupW)), sky.OutsideC, sky.SunWPerM2);
         BlowerW = _build.Heap.Duct.BlowerWatts * blower * blower * blower;
         _battery.Step(seconds, PumpW + BlowerW, sky.SunWPerM2);
 
@@ -217,17 +240,21 @@ public sealed class Plant
         }
 
         double carried = flowM3PerS * AirJPerM3K;
-        double given = (1 - Portable.Exp(-_ductWPerK / carried)) * (Heap.DuctShellC - _house.AirC);
+        double taken = 1 - Portable.Exp(-_ductWPerK / carried);
+
+        // The shell cools while the air passes; with small shells that matters within a step.
+        double given = taken * (Heap.DuctShellC - _house.AirC) / (1 + (seconds * carried * taken / Heap.DuctShellJPerK));
         DuctAirC = _house.AirC + given;
         return seconds * carried * given;
     }
 
-    // Flow is found anew when an actuator moves or the water has warmed or cooled enough to matter to friction.
+    // Flow is found anew when an actuator moves or the water has warmed or cooled enough to matter to friction. It is
+    // found at a round temperature, so that it hangs on the plant's state alone and not on when it was last found.
     private void Flow(in PlantInputs inputs)
     {
-        double waterC = _loop.ReturnC;
+        double waterC = FrictionStepKelvin * Math.Round(_loop.ReturnC / FrictionStepKelvin);
         if (inputs.PumpDuty == _flowFor.PumpDuty && inputs.ValveOpening == _flowFor.ValveOpening
-            && inputs.FlowShareLost == _flowFor.FlowShareLost && Math.Abs(waterC - _flowAtC) < FrictionStepKelvin)
+            && inputs.FlowShareLost == _flowFor.FlowShareLost && waterC == _flowAtC)
         {
             return;
         }

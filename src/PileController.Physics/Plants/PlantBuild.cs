@@ -20,6 +20,15 @@ public sealed record PlantBuild(HeapBuild Heap, HouseBuild House, LoopBuild Loop
 public readonly record struct PlantInputs(
     double PumpDuty, double ValveOpening, double BlowerDuty, bool BackupOn, double FlowShareLost);
 
+/// <summary>What moved in a step, as probes and meters see it.</summary>
+/// <param name="FlowLitresPerMinute">Loop flow, L/min.</param>
+/// <param name="PumpW">Electric power of the pump, W.</param>
+/// <param name="BlowerW">Electric power of the blower, W.</param>
+/// <param name="DuctAirC">Air leaving the ducts, °C.</param>
+/// <param name="AirDrawW">Heat the air took from the heap, W.</param>
+public readonly record struct PlantMotion(
+    double FlowLitresPerMinute, double PumpW, double BlowerW, double DuctAirC, double AirDrawW);
+
 /// <summary>All a plant remembers. Taken at a whole minute, so that a plant built from it goes on to the same bits.</summary>
 public sealed record PlantState
 {
@@ -40,6 +49,9 @@ public sealed record PlantState
 
     /// <summary>The house's sums.</summary>
     public DwellingLedger HouseLedger { get; init; }
+
+    /// <summary>What moved in the last step; null for a plant that has not lived yet.</summary>
+    public PlantMotion? Motion { get; init; }
 
     /// <summary>Charge of the battery, 0 to 1.</summary>
     public double BatteryCharge { get; init; } = 1;

@@ -1,11 +1,14 @@
 namespace PileController.Seasons;
 
-/// <summary>What a season came to. Names are those of the JSON.</summary>
+/// <summary>
+/// What a season came to. Names are those of the JSON. The least heap temperatures count from lighting (from day 20
+/// when it never lit) and are null in a season that ends before.
+/// </summary>
 internal sealed record SeasonResult(
     string Policy, int Days, long Ticks, double WallSeconds, double DrawnKWh, double MeteredDrawKWh, double UsefulKWh,
     double GeneratedKWh, double LostKWh, double StoredChangeKWh, double EnergyErrorFraction, double DryMassLostKg,
-    double WaterLostKg, double ColdDegreeHours, double HoursBelowMinimum, double MinHouseC, double MinActiveZoneC,
-    double MinTurnsC, double? LitOnDay, double HoursBelowFloor, double FrostGuardHours, double? StalledOnDay,
+    double WaterLostKg, double ColdDegreeHours, double HoursBelowMinimum, double MinHouseC, double? MinActiveZoneC,
+    double? MinTurnsC, double? LitOnDay, double HoursBelowFloor, double FrostGuardHours, double? StalledOnDay,
     double PumpKWh, double BlowerKWh)
 {
     /// <summary>Ticks a second on one core.</summary>

@@ -30,9 +30,9 @@ internal sealed class SeasonScore(ControlSettings settings)
 
     public double MinHouseC { get; private set; } = double.PositiveInfinity;
 
-    public double MinActiveZoneC { get; private set; } = double.PositiveInfinity;
+    public double? MinActiveZoneC { get; private set; }
 
-    public double MinTurnsC { get; private set; } = double.PositiveInfinity;
+    public double? MinTurnsC { get; private set; }
 
     /// <summary>Day of the first instant at which the active zone has been 50 °C or more for 24 h; null when it never was.</summary>
     public double? LitOnDay { get; private set; }
@@ -73,8 +73,9 @@ internal sealed class SeasonScore(ControlSettings settings)
             return;
         }
 
-        MinActiveZoneC = Math.Min(MinActiveZoneC, zone);
-        MinTurnsC = Math.Min(MinTurnsC, plant.Heap.TurnsShellC);
+        MinActiveZoneC = Math.Min(MinActiveZoneC ?? zone, zone);
+        double turns = plant.Heap.TurnsShellC;
+        MinTurnsC = Math.Min(MinTurnsC ?? turns, turns);
         if (zone < settings.HeapFloorC)
         {
             HoursBelowFloor += hours;

@@ -12,7 +12,7 @@ internal sealed class KeptRig(Holding holding, PileSettings settings, DataFolder
 {
     private const long HourMilliseconds = 3_600_000;
 
-    private long _keptAt = long.MinValue;
+    private long? _keptAt;
     private WarmStart? _latest;
 
     /// <inheritdoc/>
@@ -22,7 +22,7 @@ internal sealed class KeptRig(Holding holding, PileSettings settings, DataFolder
         if (holding.Plant.AtSlowStep)
         {
             _latest = new WarmStart(settings.Fingerprint(), holding.Snapshot());
-            if (at.MonotonicMilliseconds - _keptAt >= HourMilliseconds || _keptAt == long.MinValue)
+            if (_keptAt is not { } kept || at.MonotonicMilliseconds - kept >= HourMilliseconds)
             {
                 _keptAt = at.MonotonicMilliseconds;
                 WarmStart keep = _latest;

@@ -3,7 +3,6 @@ using PileController.Records;
 using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Service;
-using PileController.Settings;
 using PileController.Units;
 
 namespace PileController.Serving;
@@ -15,6 +14,10 @@ internal static class ServeHost
     public static WebApplication Build(ServeParts parts, string urls)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
+
+        // No stray file or environment variable may open another door: what is served is what was checked.
+        builder.Configuration.Sources.Clear();
+        builder.Configuration.AddInMemoryCollection();
         builder.Logging.ClearProviders().AddSimpleConsole(options => options.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
         builder.Host.UseSystemd();
         builder.WebHost.UseUrls(urls.Split(';'));

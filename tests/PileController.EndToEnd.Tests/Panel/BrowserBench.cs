@@ -39,14 +39,18 @@ public sealed class BrowserBench : IAsyncLifetime
     public async Task<PageBench> OpenAsync(int wide = 390, bool dark = false, double speed = 60)
     {
         PanelHost host = await PanelHost.StartAsync(speed: speed);
-        IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
+        IBrowserContext context = await ContextAsync(host.Address, wide, dark);
+        return new PageBench(host, context, await context.NewPageAsync());
+    }
+
+    /// <summary>A browser of its own for an address.</summary>
+    public Task<IBrowserContext> ContextAsync(string address, int wide, bool dark = false) =>
+        _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = wide, Height = wide < 600 ? 844 : 900 },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
-            BaseURL = host.Address,
+            BaseURL = address,
         });
-        return new PageBench(host, context, await context.NewPageAsync());
-    }
 }
 
 /// <summary>A page and the host behind it. Faults of scripts and requests to other hosts are remembered.</summary>

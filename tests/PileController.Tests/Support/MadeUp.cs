@@ -14,10 +14,10 @@ public static class MadeUp
 
     public static IReadOnlyList<Interlock> Interlocks { get; } =
     [
-        new("noFlow", InterlockAction.Trip, 60_000, false, "The pump runs and no water moves.", "Look for a shut valve, air or a dry tank, then clear the trip."),
-        new("heapFire", InterlockAction.Trip, 30_000, false, "The heap is above its fire-watch limit.", "Do not open it without water at hand; wet it from above and watch it."),
-        new("lineFrost", InterlockAction.GuardFrost, 0, true, "Line water is close to freezing.", "Check the insulation of the lines."),
-        new("batteryLow", InterlockAction.HoldAir, 120_000, false, "The battery is low.", "Clear the panel of snow or charge the battery."),
+        new("noFlow", Signal.NoFlow, Comparison.Above, _ => 0, 0, 60_000, false, InterlockAction.Trip, "The pump runs and no water moves.", "Look for a shut valve, air or a dry tank, then clear the trip."),
+        new("heapFire", Signal.HottestHeap, Comparison.Above, _ => 0, 0, 30_000, false, InterlockAction.Trip, "The heap is above its fire-watch limit.", "Do not open it without water at hand; wet it from above and watch it."),
+        new("lineFrost", Signal.ColdestLine, Comparison.Below, _ => 0, 0, 0, true, InterlockAction.GuardFrost, "Line water is close to freezing.", "Check the insulation of the lines."),
+        new("batteryLow", Signal.Battery, Comparison.Below, _ => 0, 0, 120_000, false, InterlockAction.HoldAir, "The battery is low.", "Clear the panel of snow or charge the battery."),
     ];
 
     /// <summary>The value of a series at a moment.</summary>

@@ -6,7 +6,7 @@ public sealed class WeatherFileException : Exception
     /// <summary>Makes the exception from its faults.</summary>
     /// <param name="faults">One sentence each, one at least.</param>
     public WeatherFileException(IReadOnlyList<string> faults)
-        : base(string.Join(Environment.NewLine, faults)) => Faults = faults;
+        : base(string.Join("\n", faults)) => Faults = faults;
 
     /// <summary>The faults, one sentence each.</summary>
     public IReadOnlyList<string> Faults { get; }

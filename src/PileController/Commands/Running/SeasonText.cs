@@ -23,9 +23,14 @@ internal static class SeasonText
             ("Dry mass lost", $"{r.DryMassLostKg:F0} kg, and {r.WaterLostKg:F0} kg of water"),
             ("House below its minimum", $"{r.HoursBelowMinimum:F0} h, {r.ColdDegreeHours:F0} K·h; coldest {Degrees(r.MinHouseC)}"),
             ("Heap lit", r.LitOnDay is { } lit ? $"on day {lit:F1}" : "never"),
-            ("Heap below its floor", $"{r.HoursBelowFloor:F1} h; least active zone {Degrees(r.MinActiveZoneC)}, least at the turns {Degrees(r.MinTurnsC)}"),
+            ("Heap below its floor", $"{r.HoursBelowFloor:F1} h; {Least(r, Degrees)}"),
             ("Heap gone quiet", r.StalledOnDay is { } stalled ? $"on day {stalled:F0}" : "no"),
             ("Frost guard", $"{r.FrostGuardHours:F1} h"),
             ("Electricity", $"pump {r.PumpKWh:F2} kWh, blower {r.BlowerKWh:F2} kWh"));
     }
+
+    private static string Least(SeasonResult r, Func<double, string> degrees) =>
+        r.MinActiveZoneC is { } zone && r.MinTurnsC is { } turns
+            ? $"least active zone {degrees(zone)}, least at the turns {degrees(turns)}"
+            : "it had not lit";
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using PileController.Commands.Shell;
 using PileController.Panel.Guard;
 using PileController.Records;
+using PileController.Rigs.Hardware;
 using PileController.Serving;
 using PileController.Settings;
 
@@ -38,7 +39,7 @@ internal static class ServeCommand
         string urls = parse.GetValue(Urls) ?? settings.Panel.Address;
         if (PanelAddress.Check(urls) is { } refused)
         {
-            error.WriteLine($"--urls is \"{urls}\": {refused}");
+            error.WriteLine(refused);
             return ExitCodes.WrongUse;
         }
 
@@ -65,6 +66,11 @@ internal static class ServeCommand
         {
             error.WriteLine($"--data is \"{parse.GetValue(Data)}\": {used.Message}");
             return ExitCodes.WrongUse;
+        }
+        catch (RigFaultException silent)
+        {
+            error.WriteLine(silent.Message);
+            return ExitCodes.No;
         }
         catch (IOException failed)
         {

@@ -10,7 +10,8 @@ internal static class LoopFields
     public static readonly FieldTable<LoopBuild> Table = new()
     {
         { "lineLength", Metres(0, 200), l => l.LineLengthM, (l, v) => l with { LineLengthM = v }, "Length of each of the two lines between heap and house." },
-        { "lineLoss", WattsPerMetreKelvin(0, 5), l => l.LineLossWPerMK, (l, v) => l with { LineLossWPerMK = v }, "Loss of a line to the outside air; about 0.3 W/mK when insulated." },
+        { "lineLoss", WattsPerMetreKelvin(0, 5), l => l.LineLossWPerMK, (l, v) => l with { LineLossWPerMK = v }, "Loss of a line to its surroundings; about 0.3 W/mK insulated in the open, 0.12 W/mK insulated and buried." },
+        { "lineExposure", Share(0, 1), l => l.LineExposure, (l, v) => l with { LineExposure = v }, "How far the surroundings of the lines follow the air outside: 0 as the deep ground, 1 in the open." },
         { "innerDiameter", MetresAsMm(0.003, 0.1), l => l.LineInnerDiameterM, (l, v) => l with { LineInnerDiameterM = v }, "Inside diameter of lines and house pipe." },
         { "housePipe", Metres(0, 1000), l => l.HousePipeM, (l, v) => l with { HousePipeM = v }, "Length of pipe in the house." },
         { "housePipeGives", WattsPerMetreKelvin(0, 20), l => l.HousePipeWPerMK, (l, v) => l with { HousePipeWPerMK = v }, "Heat given by the house pipe." },

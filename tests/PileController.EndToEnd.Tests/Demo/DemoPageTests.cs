@@ -1,0 +1,45 @@
+using Microsoft.Playwright;
+using PileController.EndToEnd.Tests.Panel;
+using static Microsoft.Playwright.Assertions;
+
+namespace PileController.EndToEnd.Tests.Demo;
+
+/// <summary>The page over the real demo, as a grower opens it on a phone and at the kitchen table.</summary>
+public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserBench>, IDisposable
+{
+    private readonly string _data = Directory.CreateTempSubdirectory("pile-page-").FullName;
+
+    public void Dispose() => Directory.Delete(_data, recursive: true);
+
+    [Theory]
+    [InlineData(390)]
+    [InlineData(1280)]
+    public async Task Page_OverTheDemo_ShowsEveryViewWithoutTroubleOrOverflow(int wide)
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data);
+        await using IBrowserContext context = await browser.ContextAsync(demo.Client.BaseAddress!.ToString().TrimEnd('/'), wide);
+        IPage page = await context.NewPageAsync();
+        List<string> troubles = [];
+        page.PageError += (_, fault) => troubles.Add(fault);
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig"])
+        {
+            await page.GotoAsync($"/#{view}");
+            await Expect(page.Locator("#link-state[data-state=live]")).ToBeVisibleAsync();
+            await Expect(page.Locator("main h1")).ToBeAttachedAsync();
+            if (view == "record")
+            {
+                await Expect(page.Locator("main .chart path.series").First).ToBeAttachedAsync(new() { Timeout = 30_000 });
+            }
+
+            int overflow = await page.EvaluateAsync<int>(
+                "() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Assert.True(overflow <= 0, $"{view} is {overflow} px wider than {wide} px.");
+            if (Environment.GetEnvironmentVariable("PILE_PICTURES") is { Length: > 0 } folder)
+            {
+                await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"demo-{view}-{wide}.png"), FullPage = true });
+            }
+        }
+
+        Assert.Empty(troubles);
+    }
+}

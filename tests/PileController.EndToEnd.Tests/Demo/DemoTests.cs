@@ -1,0 +1,158 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
+
+namespace PileController.EndToEnd.Tests.Demo;
+
+/// <summary>The main job, on the program itself: the demo lives, a person steps in, the plug is pulled.</summary>
+public sealed class DemoTests : IDisposable
+{
+    private const int DayTicks = 8640;
+    private readonly string _data = Directory.CreateTempSubdirectory("pile-demo-").FullName;
+
+    public void Dispose() => Directory.Delete(_data, recursive: true);
+
+    [Fact]
+    public async Task Demo_Started_HasFourteenDaysBehindItAndGoesOn()
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data);
+        JsonElement first = await demo.UntilAsync(now => now.GetProperty("sequence").GetInt64() > 0);
+
+        JsonElement later = await demo.UntilAsync(now => now.GetProperty("sequence").GetInt64() > first.GetProperty("sequence").GetInt64());
+
+        Assert.True(later.GetProperty("utcMs").GetInt64() > first.GetProperty("utcMs").GetInt64());
+        Assert.True(later.GetProperty("record").GetProperty("lastSequence").GetInt64() > 14 * DayTicks);
+        JsonElement samples = await demo.Client.GetFromJsonAsync<JsonElement>(
+            "/api/samples?channel=heapCore&from=2026-01-17&to=2026-01-31&step=86400");
+        Assert.Equal(14, samples.GetProperty("series")[0].GetProperty("points").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task Probe_Broken_IsMarkedAndTheEstimateGoesOn()
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data);
+        await demo.PostAsync("/api/faults", new { kind = "open", channel = "heapCore" });
+
+        JsonElement now = await demo.UntilAsync(n => Quality(n, "heapCore") == "noAnswer");
+
+        Assert.Contains("core", now.GetProperty("why").GetString(), StringComparison.OrdinalIgnoreCase);
+        Assert.True(now.GetProperty("estimate").GetProperty("trusted").GetBoolean());
+        Assert.InRange(now.GetProperty("estimate").GetProperty("activeZoneC").GetDouble(), 40, 75);
+        await demo.Client.DeleteAsync("/api/faults?kind=open&channel=heapCore");
+        await demo.UntilAsync(n => Quality(n, "heapCore") == "good");
+    }
+
+    [Fact]
+    public async Task Pump_TakenByHandForTenMinutes_EndsByItself()
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data, speed: 300);
+
+        HttpResponseMessage taken = await demo.PostAsync("/api/hand", new { actuator = "pump", value = 0.8, minutes = 10, who = "Robin" });
+
+        Assert.Equal(HttpStatusCode.Accepted, taken.StatusCode);
+        JsonElement held = await demo.UntilAsync(n => n.GetProperty("hands").GetArrayLength() == 1);
+        Assert.Equal(0.8, held.GetProperty("outputs").GetProperty("pumpDuty").GetDouble(), 3);
+        Assert.Equal("byHand", held.GetProperty("mode").GetString());
+        JsonElement after = await demo.UntilAsync(n => n.GetProperty("hands").GetArrayLength() == 0);
+        Assert.NotEqual("byHand", after.GetProperty("mode").GetString());
+        Assert.True(after.GetProperty("utcMs").GetInt64() - held.GetProperty("utcMs").GetInt64() >= 9 * 60_000);
+    }
+
+    [Fact]
+    public async Task Trip_Standing_CannotBeOverriddenByHand()
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data, speed: 300);
+        await demo.PostAsync("/api/faults", new { kind = "deadPump" });
+        await demo.PostAsync("/api/hand", new { actuator = "pump", value = 1, minutes = 60, who = "Robin" });
+
+        JsonElement tripped = await demo.UntilAsync(n => n.GetProperty("mode").GetString() == "tripped");
+
+        Assert.NotEqual(0, tripped.GetProperty("trips").GetArrayLength());
+        Assert.Equal(0, tripped.GetProperty("outputs").GetProperty("pumpDuty").GetDouble());
+        HttpResponseMessage again = await demo.PostAsync("/api/hand", new { actuator = "pump", value = 1, minutes = 5, who = "Robin" });
+        Assert.Equal(HttpStatusCode.Conflict, again.StatusCode);
+        await demo.Client.DeleteAsync("/api/faults?kind=deadPump");
+        foreach (JsonElement trip in tripped.GetProperty("trips").EnumerateArray())
+        {
+            await demo.PostAsync($"/api/trips/{trip.GetString()}/clear", new { });
+        }
+
+        await demo.UntilAsync(n => n.GetProperty("mode").GetString() != "tripped");
+    }
+
+    [Fact]
+    public async Task Record_AfterAStop_VerifiesAndReplaysToTheBit()
+    {
+        await using (DemoProcess demo = await DemoProcess.StartAsync(_data))
+        {
+            JsonElement first = await demo.NowAsync();
+            await demo.PostAsync("/api/faults", new { kind = "spike", channel = "house", size = 20 });
+            await demo.UntilAsync(n => n.GetProperty("sequence").GetInt64() >= first.GetProperty("sequence").GetInt64() + 20);
+            await demo.StopAsync();
+        }
+
+        (int verified, string told) = await DemoProcess.RunAsync("record", "verify", "--data", _data);
+        (int replayed, string report) = await DemoProcess.RunAsync("record", "replay", "--data", _data, "--json");
+
+        Assert.True(verified == 0, told);
+        Assert.True(replayed == 0, report);
+        using JsonDocument answer = JsonDocument.Parse(report);
+        Assert.True(answer.RootElement.GetProperty("ticks").GetInt64() > 14 * DayTicks);
+        Assert.Equal(
+            answer.RootElement.GetProperty("ticks").GetInt64(), answer.RootElement.GetProperty("identical").GetInt64());
+    }
+
+    [Fact]
+    public async Task Plug_PulledAndBack_GoesOnWithNothingRunningAndNothingHeld()
+    {
+        long last;
+        await using (DemoProcess demo = await DemoProcess.StartAsync(_data))
+        {
+            await demo.PostAsync("/api/hand", new { actuator = "blower", value = 1, minutes = 600, who = "Robin" });
+            JsonElement held = await demo.UntilAsync(n => n.GetProperty("hands").GetArrayLength() == 1);
+            last = held.GetProperty("record").GetProperty("lastSequence").GetInt64();
+            await demo.KillAsync();
+        }
+
+        await using (DemoProcess demo = await DemoProcess.StartAsync(_data))
+        {
+            JsonElement back = await demo.UntilAsync(n => n.GetProperty("sequence").GetInt64() > last);
+            Assert.Equal(0, back.GetProperty("hands").GetArrayLength());
+            Assert.NotEqual("drawing", back.GetProperty("mode").GetString());
+            await demo.StopAsync();
+        }
+
+        (int verified, string told) = await DemoProcess.RunAsync("record", "verify", "--data", _data);
+        (int replayed, string report) = await DemoProcess.RunAsync("record", "replay", "--data", _data);
+        Assert.True(verified == 0, told);
+        Assert.True(replayed == 0, report);
+    }
+
+    [Fact]
+    public async Task Request_WithAForeignHostOrOrigin_IsRefused()
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data);
+        using HttpRequestMessage rebound = new(HttpMethod.Get, "/api/now");
+        rebound.Headers.Host = "alder-bank.example";
+        using HttpRequestMessage foreign = new(HttpMethod.Delete, "/api/hand");
+        foreign.Headers.Add("Origin", "http://alder-bank.example");
+
+        Assert.Equal(HttpStatusCode.Forbidden, (await demo.Client.SendAsync(rebound)).StatusCode);
+        Assert.Equal(HttpStatusCode.Forbidden, (await demo.Client.SendAsync(foreign)).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("http://0.0.0.0:8080")]
+    [InlineData("http://192.168.0.7:8080")]
+    [InlineData("http://alder-bank.example")]
+    public async Task Serve_AnywhereButOnLoopback_IsRefusedWithTheReason(string urls)
+    {
+        (int exit, string told) = await DemoProcess.RunAsync("serve", "--urls", urls, "--data", _data);
+
+        Assert.Equal(2, exit);
+        Assert.Contains("Allowed: an http address of this machine only", told, StringComparison.Ordinal);
+    }
+
+    private static string? Quality(JsonElement now, string channel) => now.GetProperty("readings").EnumerateArray()
+        .Single(r => r.GetProperty("channel").GetString() == channel).GetProperty("quality").GetString();
+}
