@@ -58,14 +58,10 @@ public static class Controller
             && (!sound.TryGet(Channel.Flow, out double flow) || flow >= settings.Limits.NoFlowLitresPerMinute);
         long flowSince = !flows ? -1 : memory.FlowSinceMonotonicMilliseconds >= 0 ? memory.FlowSinceMonotonicMilliseconds : now;
         bool proven = flowSince >= 0 && now - flowSince >= settings.PrimeSeconds * 1000;
-
-        // A least run time keeps a draw going, but what the frost guard or a person set running begins none.
-        bool draws = memory.Mode is Mode.Priming or Mode.Drawing;
         Trigger trigger = ModeRule.Trigger(
             memory.Mode, new ModeRule.Facts(
                 effect.Tripped, asked.Servicing, ModeRule.HeldByHand(asked.Hands), effect.GuardFrost, grant.FloorNear && estimate.Lit,
-                grant.Recovered, wish.PumpDuty > 0 && (draws || grant.WaterW > 0), wish.BlowerDuty > 0 && (draws || grant.AirW > 0),
-                memory.Outputs.PumpDuty > 0, proven));
+                grant.Recovered, wish.PumpDuty > 0, wish.BlowerDuty > 0, memory.Outputs.PumpDuty > 0, proven));
         Mode mode = ModeTable.After(memory.Mode, trigger);
         bool backup = BackupRule.Of(
             settings, mode, grant, houseKnown ? houseC : null, outside, asked.Hands, effect, memory.Outputs.BackupOn);
@@ -141,9 +137,13 @@ public static class Controller
             return (new Outputs(grant.WaterW > 0 ? 1 : 0, grant.WaterW > 0 ? 1 : 0, 0, false), kept);
         }
 
+        // A least run time keeps a draw going, but what the frost guard or a person set running is no draw: it begins anew.
+        RegulatorMemory before = memory.Mode is Mode.Priming or Mode.Drawing
+            ? memory.Regulators
+            : memory.Regulators with { PumpDuty = 0, BlowerDuty = 0 };
         (double pump, RegulatorMemory next) = PumpRegulator.Step(
-            settings, memory.Regulators, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, seconds, now);
-        double blower = BlowerRegulator.Step(settings, memory.Regulators, grant.AirW, grant.AirReachW, seconds, now);
+            settings, before, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, seconds, now);
+        double blower = BlowerRegulator.Step(settings, before, grant.AirW, grant.AirReachW, seconds, now);
         return (new Outputs(pump, pump > 0 ? 1 : 0, blower, false), next);
     }
 

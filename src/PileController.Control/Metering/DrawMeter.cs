@@ -53,12 +53,16 @@ public static class DrawMeter
         }
 
         double carried = flow * WaterJPerLK / 60;
-        double effect = settings.CoilWPerK / (settings.CoilWPerK + carried);
         double inferred = returnKnown
-            ? carried * effect * (turns - back)
-            : carried * (supply - turns) * -effect / (1 - effect);
+            ? carried * settings.CoilWPerK / (settings.CoilWPerK + carried) * (turns - back)
+            : FromSupply(settings, carried, supply, turns);
         return new MeteredDraw(inferred, Math.Abs(inferred) * InferredErrorShare, air, flow, true);
     }
+
+    // What the bed is warmer than the supply, the coil could not give. The water came back as liquid, which bounds it
+    // where it hardly moves.
+    private static double FromSupply(ControlSettings settings, double carried, double supply, double turns) => Math.Clamp(
+        settings.CoilWPerK * (turns - supply), -carried * (Water.HighestC - supply), carried * Math.Max(Water.LowestC, supply));
 
     private static double AirWatts(ControlSettings settings, RigReadings readings, in Outputs running, out bool inferred)
     {

@@ -72,5 +72,5 @@ public sealed class BaselinePolicyTests
     }
 
     private static Grant Decide(DrawPolicy policy, RegulatorMemory memory, double turns, double house, double hour) => BaselinePolicy.Decide(
-        new ControlSettings { Policy = policy }, memory, Sound.Readings.With(Channel.HeapTurns, turns), Lit, new Reach(9000, 0), house, hour);
+        new ControlSettings { Policy = policy, CutoutOffC = 35, CutoutOnC = 45 }, memory, Sound.Readings.With(Channel.HeapTurns, turns), Lit, new Reach(9000, 0), house, hour);
 }

@@ -39,7 +39,11 @@ public sealed class SentenceTests
 
     private static readonly Decision Standing = Drawing with
     {
-        Mode = Mode.Standby, Outputs = Outputs.Safe, Draw = default, GrantWatts = 0, WaterGrantWatts = 0,
+        Mode = Mode.Standby,
+        Outputs = Outputs.Safe,
+        Draw = default,
+        GrantWatts = 0,
+        WaterGrantWatts = 0,
     };
 
     private static readonly HandHold AdasPump = new(Actuator.Pump, 0.6, 600_000, "Ada");

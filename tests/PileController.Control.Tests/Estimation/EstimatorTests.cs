@@ -107,7 +107,11 @@ public sealed class EstimatorTests
     {
         EstimatorMemory memory = EstimatorMemory.Fresh with
         {
-            BodyC = 50, ActiveZoneC = 49.9, VarianceK2 = 1, Started = true, HotSinceMilliseconds = 0,
+            BodyC = 50,
+            ActiveZoneC = 49.9,
+            VarianceK2 = 1,
+            Started = true,
+            HotSinceMilliseconds = 0,
         };
         RigReadings cold = HeapProbes.Aggregate(Sound.Readings, (r, c) => r.With(c, 40));
         memory = Estimator.Step(Settings, memory, cold, 0, 60, At(1439)).Memory;
@@ -122,7 +126,8 @@ public sealed class EstimatorTests
     public void Step_AfterARestart_HoldsTheOldEstimateOnlyIfTheProbesBearItOut(double change, bool held)
     {
         EstimatorMemory before = Estimator.Step(Settings, EstimatorMemory.Fresh, Sound.Readings, 0, 0, At(0)).Memory
-            with { VarianceK2 = 0.4, NetW = 700, Lit = true };
+            with
+        { VarianceK2 = 0.4, NetW = 700, Lit = true };
         EstimatorMemory restarted = (Memory.Fresh with { Estimator = before }).AfterRestart().Estimator;
         RigReadings now = HeapProbes.Aggregate(Sound.Readings, (r, c) => r.With(c, r[c].ValueOf(c) + change));
         (HeapEstimate estimate, EstimatorMemory after) = Estimator.Step(Settings, restarted, now, 0, 0, At(0));

@@ -99,6 +99,16 @@ public sealed class DrawMeterTests
         Assert.True(draw.WaterErrorWatts > 1000);
     }
 
+    [Theory]
+    [InlineData(1e-84)]
+    [InlineData(1e-3)]
+    public void Of_HardlyAnyFlowAndNoReturnProbe_InfersHardlyAnything(double duty)
+    {
+        RigReadings readings = Loop(0, 20, 10).Without(Channel.Return, Channel.Flow);
+
+        Assert.InRange(DrawMeter.Of(Settings, readings, new Outputs(duty, 1, 0, false)).WaterWatts, 0, duty * 4 * 4170 / 60 * 95);
+    }
+
     [Fact]
     public void Of_NoCoilTold_InfersNothing() => Assert.Equal(
         0, DrawMeter.Of(Settings with { CoilWPerK = 0 }, Loop(2, 60, 10).Without(Channel.Supply), Running).WaterWatts, 1e-9);

@@ -28,6 +28,14 @@ public sealed class TotaliserTests
         Assert.Equal(18, totals.BlowerJoules, 1e-9);
     }
 
+    [Theory]
+    [InlineData(0.25, 0, 0)]
+    [InlineData(0.25, 0.5, 2.5)]
+    [InlineData(3, 0, 30)]
+    public void Add_MeterNoiseAtRest_IsNoElectricity(double watts, double duty, double joules) => Assert.Equal(
+        joules,
+        Totaliser.Add(default, new ControlSettings(), Draw, Sound.Readings.With(Channel.PumpPower, watts), new Outputs(duty, 1, 0, false), 10).PumpJoules);
+
     [Fact]
     public void Add_HeatPutIn_TakesItOffTheTotal() => Assert.Equal(
         -500, Totaliser.Add(default, new ControlSettings(), Draw with { WaterWatts = -100 }, Sound.Readings, default, 5).WaterJoules);

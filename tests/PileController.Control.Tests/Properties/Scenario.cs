@@ -52,7 +52,11 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
         Gen.Bool, Gen.Bool, Gen.Double[0.5, 0.999], Gen.Frequency((4, Gen.Const(80.0)), (1, Gen.Const(0.0))),
         (policy, blower, backup, confidence, coil) => new ControlSettings
         {
-            Policy = policy, BlowerFitted = blower, BackupFitted = backup, Confidence = confidence, CoilWPerK = coil,
+            Policy = policy,
+            BlowerFitted = blower,
+            BackupFitted = backup,
+            Confidence = confidence,
+            CoilWPerK = coil,
         });
 
     public static Gen<Scenario> Any { get; } = Gen.Select(
