@@ -30,6 +30,9 @@ internal sealed record NowBody
 
     public required string Why { get; init; }
 
+    /// <summary>The same sentence in °F, BTU/h and gal/min.</summary>
+    public required string WhyAmerican { get; init; }
+
     public required string? Note { get; init; }
 
     public required string Curb { get; init; }

@@ -38,6 +38,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Mode = WireNames.Of(decision.Mode),
             ModeSinceUtcMs = ToUtc(decision.At, decision.ModeSinceMonotonicMilliseconds),
             Why = decision.Why,
+            WhyAmerican = Sentence.Of(decision, american: true),
             Note = decision.Note,
             Curb = WireNames.Of(decision.Curb),
             WantWatts = Finite(decision.WantWatts),

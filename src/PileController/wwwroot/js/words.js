@@ -27,6 +27,10 @@ export const CURBS = {
   saving: "heat kept for a colder hour",
 };
 
+// A figure and its unit stay on one line.
+export const together = (text) =>
+  text.replace(/(\d) (?=\d{3}\b|W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
+
 export const KINDS = {
   mode: "Mode",
   curb: "Curb",

@@ -3,7 +3,7 @@ import * as api from "../api.js";
 import * as feed from "../feed.js";
 import { full } from "../units.js";
 import { dayAndClock } from "../time.js";
-import { CURBS, KINDS, MODES } from "../words.js";
+import { CURBS, KINDS, MODES, together } from "../words.js";
 
 const TONES = { trip: "bad", warning: "warn", probe: "warn" };
 
@@ -26,7 +26,7 @@ const item = (line, offset) => h("li", { class: "decision" },
   h("p", { class: "when num" }, h("time", { datetime: line.localTime }, dayAndClock(line.utcMs, offset)),
     ...line.kinds.map((kind) => h("span", { class: "chip", "data-tone": TONES[kind] ?? null }, KINDS[kind] ?? kind))),
   h("h2", {}, MODES[line.mode] ?? line.mode),
-  h("p", { class: "text" }, line.why),
+  h("p", { class: "text" }, together(line.why)),
   line.note ? h("p", { class: "text muted" }, line.note) : null,
   knew(line));
 

@@ -1,7 +1,7 @@
 import { h, put, mark, toneMark, setTone } from "../dom.js";
-import { bare, full, unit } from "../units.js";
+import { bare, full, system, unit } from "../units.js";
 import * as time from "../time.js";
-import { MODES, CURBS } from "../words.js";
+import { MODES, CURBS, together } from "../words.js";
 import { houseAnswer, heapAnswer, workTone, cautions } from "../judge.js";
 import { drawBars } from "../drawings/bars.js";
 import { heapDrawing } from "../drawings/heap.js";
@@ -49,7 +49,7 @@ function workAnswer() {
       mark(node, "data-tone", tone);
       setTone(icon, tone);
       put(head, MODES[now.mode] ?? now.mode);
-      put(why, now.why);
+      put(why, together(system() === "american" ? now.whyAmerican : now.why));
       put(curb, `Limited by ${CURBS[now.curb] ?? now.curb}.`);
       put(since, `Since ${time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes)} (${time.span(now.utcMs - now.modeSinceUtcMs)}).`);
       put(note, now.note ?? "");
