@@ -104,7 +104,18 @@ public sealed class InterlockRuleTests
         run.Say(wrong, 0);
         Verdict acting = run.Say(wrong, persistence);
 
+        Assert.Equal(acting, run.Say(double.NaN, persistence + 1000));
         Assert.Equal(acting, run.Say(double.NaN, persistence + 3_600_000));
+    }
+
+    [Fact]
+    public void Judge_SourceFlickersWhileTheLimitIsPassed_StillActsInTime()
+    {
+        RowRun run = new(Settings, "leak");
+        run.Say(1, 0);
+        Assert.Equal(Verdict.Blind, run.Say(double.NaN, 10_000));
+
+        Assert.Equal(Verdict.Latched, run.Say(1, 20_000));
     }
 
     [Fact]
