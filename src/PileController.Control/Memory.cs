@@ -74,7 +74,7 @@ public sealed record Memory
             Sequence = Sequence,
             Mode = tripped ? Mode.Tripped : Servicing ? Mode.Servicing : Mode.Standby,
             Totals = Totals,
-            Estimator = Estimator with { HotSinceMilliseconds = -1, BlindSinceMilliseconds = -1, Started = false },
+            Estimator = Estimator with { HotSinceMilliseconds = -1, Started = false },
             Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, i.Latched, i.Latched))],
             Servicing = Servicing,
         };

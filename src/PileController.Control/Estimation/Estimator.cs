@@ -36,14 +36,12 @@ public static class Estimator
         ControlSettings settings, in EstimatorMemory memory, RigReadings readings, double drawWatts, double seconds, Instant at)
     {
         double outside = readings.TryGet(Channel.Outside, out double measured) ? measured : memory.OutsideC;
-        double outsideDay = memory.Started ? memory.OutsideDayC + (seconds / Day * (outside - memory.OutsideDayC)) : outside;
         HeapProfile profile = HeapProfile.From(settings.Places, readings, outside);
         double capacity = BodyShare * settings.HeapHeatCapacityJPerK;
         double body = memory.BodyC;
         double zone = memory.ActiveZoneC;
         double net = memory.NetW;
         double variance = memory.VarianceK2;
-        long blindSince = -1;
         if (profile.ProbesUsed > 0 && !memory.Started && !Bears(memory, profile))
         {
             body = profile.BodyC;
@@ -69,10 +67,6 @@ public static class Estimator
                 double seen = ProfileSigmaKelvin * ProfileSigmaKelvin / trust;
                 variance += pull * (seen - variance);
             }
-            else
-            {
-                blindSince = memory.BlindSinceMilliseconds >= 0 ? memory.BlindSinceMilliseconds : at.MonotonicMilliseconds;
-            }
         }
 
         long hotSince = zone >= settings.HeapLitC
@@ -80,7 +74,7 @@ public static class Estimator
             : -1;
         bool lit = memory.Lit || (hotSince >= 0 && at.MonotonicMilliseconds - hotSince >= LitMilliseconds);
         bool started = memory.Started || profile.ProbesUsed > 0;
-        EstimatorMemory next = new(body, zone, net, variance, outside, outsideDay, hotSince, lit, blindSince, started);
+        EstimatorMemory next = new(body, zone, net, variance, outside, hotSince, lit, started);
         HeapEstimate estimate = new(
             profile.ProbesUsed > 0 ? profile.CoreC : body,
             zone,

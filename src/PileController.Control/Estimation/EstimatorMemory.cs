@@ -6,15 +6,13 @@ namespace PileController.Control.Estimation;
 /// <param name="NetW">Estimate of the heat made less the heat lost by itself, W.</param>
 /// <param name="VarianceK2">Variance of the body estimate, K².</param>
 /// <param name="OutsideC">Air outside, last believed, °C.</param>
-/// <param name="OutsideDayC">Air outside, mean of about a day, °C.</param>
 /// <param name="HotSinceMilliseconds">Since when the active zone has been hot enough to count as lit, monotonic; -1 for not.</param>
 /// <param name="Lit">Whether the heap has lit.</param>
-/// <param name="BlindSinceMilliseconds">Since when no heap probe can be believed, monotonic; -1 for not.</param>
 /// <param name="Started">Whether a first reading has been taken since the start.</param>
 public readonly record struct EstimatorMemory(
-    double BodyC, double ActiveZoneC, double NetW, double VarianceK2, double OutsideC, double OutsideDayC,
-    long HotSinceMilliseconds, bool Lit, long BlindSinceMilliseconds, bool Started)
+    double BodyC, double ActiveZoneC, double NetW, double VarianceK2, double OutsideC,
+    long HotSinceMilliseconds, bool Lit, bool Started)
 {
     /// <summary>Nothing seen yet.</summary>
-    public static EstimatorMemory Fresh => new(0, 0, 0, 25, 5, 5, -1, false, -1, false);
+    public static EstimatorMemory Fresh => new(0, 0, 0, 25, 5, -1, false, false);
 }
