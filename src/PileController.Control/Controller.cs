@@ -15,6 +15,9 @@ public static class Controller
     private const double MostTickSeconds = 120;
     private const long TellCurbMilliseconds = 15 * 60_000;
 
+    // A probe that flickers gets a line now and then, not one a flicker.
+    private const long TellProbesMilliseconds = 5 * 60_000;
+
     /// <summary>
     /// Decides one tick. A pure function of its arguments: no clock, no input or output, no randomness; the same
     /// arguments give the same bits.
@@ -41,6 +44,10 @@ public static class Controller
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
             InterlockRule.Judge(settings, signals, asked.Interlocks, now);
+        if (effect.Tripped && asked.Hands.Length > 0)
+        {
+            asked = HandRule.EndedByTrip(asked);
+        }
 
         double outside = estimator.OutsideC;
         // Without a house probe the house is taken to stand at its minimum: the want is reckoned from the air outside.
@@ -69,7 +76,11 @@ public static class Controller
         regulators = OutputRule.Remember(regulators, memory.Regulators, outputs, now);
 
         Curb curb = CurbRule.Of(mode, grant, outputs, effect);
-        DecisionKinds kinds = asked.Kinds | Kinds(memory, mode, verdicts, probes, first);
+        DecisionKinds kinds = asked.Kinds | Kinds(memory, mode, verdicts, first);
+        long doubted = Doubted(probes);
+        bool tellProbes = doubted != memory.ToldDoubtedProbes && !first
+            && now - memory.ToldProbesAtMonotonicMilliseconds >= TellProbesMilliseconds;
+        kinds |= tellProbes ? DecisionKinds.Probe : DecisionKinds.Steady;
         bool tell = curb != memory.ToldCurb && now - memory.ToldCurbAtMonotonicMilliseconds >= TellCurbMilliseconds;
         kinds |= tell ? DecisionKinds.Curb : DecisionKinds.Steady;
         long modeSince = mode == memory.Mode && !first ? memory.ModeSinceMonotonicMilliseconds : now;
@@ -114,6 +125,8 @@ public static class Controller
             Hands = asked.Hands,
             Servicing = asked.Servicing,
             FlowSinceMonotonicMilliseconds = flowSince,
+            ToldDoubtedProbes = tellProbes || first ? doubted : memory.ToldDoubtedProbes,
+            ToldProbesAtMonotonicMilliseconds = tellProbes ? now : memory.ToldProbesAtMonotonicMilliseconds,
             ToldCurb = tell ? curb : memory.ToldCurb,
             ToldCurbAtMonotonicMilliseconds = tell ? now : memory.ToldCurbAtMonotonicMilliseconds,
             Outputs = outputs,
@@ -147,7 +160,7 @@ public static class Controller
         return (new Outputs(pump, pump > 0 ? 1 : 0, blower, false), next);
     }
 
-    private static DecisionKinds Kinds(Memory memory, Mode mode, Verdict[] verdicts, ProbeMemory[] probes, bool first)
+    private static DecisionKinds Kinds(Memory memory, Mode mode, Verdict[] verdicts, bool first)
     {
         DecisionKinds kinds = first ? DecisionKinds.Start : DecisionKinds.Steady;
         kinds |= mode != memory.Mode ? DecisionKinds.Mode : DecisionKinds.Steady;
@@ -161,13 +174,18 @@ public static class Controller
             }
         }
 
-        for (int i = 0; i < probes.Length && !first; i++)
+        return kinds;
+    }
+
+    // One bit a channel whose probe is fitted and not believed.
+    private static long Doubted(ProbeMemory[] probes)
+    {
+        long doubted = 0;
+        for (int i = 0; i < probes.Length; i++)
         {
-            kinds |= (probes[i].Quality == ReadingQuality.Good) != (memory.Probes[i].Quality == ReadingQuality.Good)
-                ? DecisionKinds.Probe
-                : DecisionKinds.Steady;
+            doubted |= probes[i].Quality is ReadingQuality.Good or ReadingQuality.NotFitted ? 0 : 1L << i;
         }
 
-        return kinds;
+        return doubted;
     }
 }

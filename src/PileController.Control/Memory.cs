@@ -49,6 +49,12 @@ public sealed record Memory
     /// <summary>Since when flow has been proven without a break, monotonic; -1 when it is not.</summary>
     public long FlowSinceMonotonicMilliseconds { get; init; } = -1;
 
+    /// <summary>The probes not believed when that last got a line of its own, one bit a channel.</summary>
+    public long ToldDoubtedProbes { get; init; }
+
+    /// <summary>When that was, monotonic; long ago before the first.</summary>
+    public long ToldProbesAtMonotonicMilliseconds { get; init; } = -3_600_000;
+
     /// <summary>The curb that was last given a line of its own.</summary>
     public Curb ToldCurb { get; init; }
 

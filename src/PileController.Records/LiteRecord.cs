@@ -63,6 +63,11 @@ public sealed class LiteRecord : IPileRecord
 
     internal static LiteRecord Open(RecordOptions options, IRecordDisk disk, TimeProvider time) => new(options, disk, time);
 
+    /// <summary>Whether a folder holds a record. Looks only; makes nothing.</summary>
+    public static bool Exists(string dataDirectory) =>
+        Directory.Exists(dataDirectory)
+        && (File.Exists(Path.Combine(dataDirectory, Storage.TailFile.Name)) || Directory.EnumerateFiles(dataDirectory, "*.pile").Any());
+
     /// <inheritdoc/>
     public bool TryAppend(TickEntry tick)
     {

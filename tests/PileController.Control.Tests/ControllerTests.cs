@@ -72,7 +72,26 @@ public sealed class ControllerTests
         Assert.Equal(Mode.Tripped, bench.Tick().Mode);
 
         Assert.Equal(Mode.Standby, bench.Tick(new ClearTrip("leak")).Mode);
-        Assert.Equal(Mode.ByHand, bench.Tick().Mode);
+
+        // What was held when it tripped does not start again by itself.
+        Assert.NotEqual(Mode.ByHand, bench.Tick().Mode);
+        Assert.Empty(bench.Last.Hands);
+    }
+
+    [Fact]
+    public void Step_ProbeThatFlickers_GetsALineNowAndThen()
+    {
+        Bench bench = new();
+        bench.Run(600);
+        RigReadings good = bench.Readings;
+        int lines = 0;
+        for (int i = 0; i < 90; i++)
+        {
+            bench.Readings = i % 3 == 0 ? good.With(Channel.HeapEdge, new Reading(0, ReadingQuality.NoAnswer, 0)) : good;
+            lines += (bench.Tick().Kinds & DecisionKinds.Probe) != 0 ? 1 : 0;
+        }
+
+        Assert.InRange(lines, 1, 4);
     }
 
     [Fact]

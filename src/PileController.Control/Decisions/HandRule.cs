@@ -30,21 +30,23 @@ internal static class HandRule
                     report = said;
                     break;
                 case TakeByHand take:
-                    (left, note) = Take(left, take, now);
+                    (left, string taken) = Take(left, take, now);
+                    note = Add(note, taken);
                     kinds |= DecisionKinds.Hand;
                     break;
                 case ReleaseHand release:
                     left = release.Actuator is { } one ? Without(left, one) : [];
                     kinds |= DecisionKinds.Hand;
-                    note = release.Actuator is { } given ? $"The {Name(given)} was given back." : "All was given back.";
+                    note = Add(note, release.Actuator is { } given ? $"The {Name(given)} was given back." : "All was given back.");
                     break;
                 case SetServicing set:
                     servicing = set.On;
                     kinds |= DecisionKinds.Hand;
-                    note = set.On ? "Work on the rig begins: outputs are locked off." : "Work on the rig has ended.";
+                    note = Add(note, set.On ? "Work on the rig begins: outputs are locked off." : "Work on the rig has ended.");
                     break;
                 case ClearTrip clear:
-                    (interlocks, note) = Clear(interlocks, clear.Interlock);
+                    (interlocks, string cleared) = Clear(interlocks, clear.Interlock);
+                    note = Add(note, cleared);
                     kinds |= DecisionKinds.Clear;
                     break;
             }
@@ -52,6 +54,16 @@ internal static class HandRule
 
         return new Result(left, interlocks, servicing, report, kinds, note);
     }
+
+    /// <summary>
+    /// A trip ends every hold: when it is cleared nothing starts by itself that a person has not asked for anew.
+    /// </summary>
+    public static Result EndedByTrip(Result asked) => asked with
+    {
+        Hands = [],
+        Kinds = asked.Kinds | DecisionKinds.Hand,
+        Note = Add(asked.Note, "The trip ended what was held by hand."),
+    };
 
     /// <summary>The value at which an actuator is held, or null.</summary>
     public static double? Held(HandHold[] hands, Actuator actuator)
@@ -75,6 +87,9 @@ internal static class HandRule
         Actuator.Blower => "blower",
         _ => "backup heat",
     };
+
+    // Several things may be said in one tick; none of them is lost.
+    private static string Add(string? note, string more) => note is null ? more : $"{note} {more}";
 
     // A plain loop: a closure would be made every tick, whether anything is held or not.
     private static HandHold[] Ended(HandHold[] hands, long now, out string? note)

@@ -25,13 +25,14 @@ internal sealed class RecordReader : IDisposable
     public IReadOnlyList<string> Problems { get; }
 
     /// <summary>Opens a folder.</summary>
-    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     /// <exception cref="RecordInUseException">A process has it open.</exception>
     public static RecordReader Open(string dataDirectory)
     {
-        if (!Directory.Exists(dataDirectory))
+        if (!LiteRecord.Exists(dataDirectory))
         {
-            throw new DirectoryNotFoundException($"There is no record in '{dataDirectory}': no such folder.");
+            string why = Directory.Exists(dataDirectory) ? "it holds none of a record's files" : "no such folder";
+            throw new DirectoryNotFoundException($"There is no record in '{dataDirectory}': {why}.");
         }
 
         return Open(new FolderDisk(dataDirectory));

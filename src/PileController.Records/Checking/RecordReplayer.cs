@@ -18,7 +18,7 @@ public static class RecordReplayer
     /// <param name="step">Control with its settings.</param>
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
     /// <exception cref="RecordInUseException">A process has it open.</exception>
-    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static ReplayReport Run(string dataDirectory, ReplayStep step, IProgress<long>? progress = null) =>
         Run(dataDirectory, _ => step, progress);
 
@@ -27,7 +27,7 @@ public static class RecordReplayer
     /// <param name="steps">Finds control for a block's origin.</param>
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
     /// <exception cref="RecordInUseException">A process has it open.</exception>
-    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static ReplayReport Run(string dataDirectory, ReplaySteps steps, IProgress<long>? progress = null)
     {
         using RecordReader reader = RecordReader.Open(dataDirectory);

@@ -12,7 +12,7 @@ public static class RecordVerifier
     /// <summary>Checks a record that no process has open.</summary>
     /// <param name="dataDirectory">Its folder.</param>
     /// <exception cref="RecordInUseException">A process has it open.</exception>
-    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static VerifyReport Check(string dataDirectory)
     {
         using RecordReader reader = RecordReader.Open(dataDirectory);

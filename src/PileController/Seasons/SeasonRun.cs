@@ -55,9 +55,35 @@ internal static class SeasonRun
             plan.Build.House.LossWPerK * avoided / 1000, generated / JoulesPerKWh, lost / JoulesPerKWh, stored / JoulesPerKWh,
             error, startDry - heap.DryKg, startWater - heap.WaterKg, score.ColdDegreeHours, score.HoursBelowMinimum,
             score.MinHouseC, score.MinActiveZoneC, score.MinTurnsC, score.LitOnDay, score.HoursBelowFloor,
-            score.FrostGuardHours, score.StalledOnDay, totals.PumpJoules / JoulesPerKWh, totals.BlowerJoules / JoulesPerKWh);
+            score.FrostGuardHours, score.StalledOnDay, totals.PumpJoules / JoulesPerKWh, totals.BlowerJoules / JoulesPerKWh,
+            score.BatteryHeldHours, NotMeasured(plan.Weather.Origins));
         return (result, holding.Plant.AtSlowStep ? holding.Snapshot() : null);
     }
+
+    private static List<string> NotMeasured(WeatherOrigins origins)
+    {
+        List<string> told = [];
+        void Tell(string what, WeatherOrigin origin)
+        {
+            if (origin != WeatherOrigin.Measured)
+            {
+                told.Add($"{what}: {Words(origin)}");
+            }
+        }
+
+        Tell("temperature", origins.OutsideC);
+        Tell("sun", origins.SunWPerM2);
+        Tell("wind", origins.WindMPerS);
+        Tell("humidity", origins.Humidity);
+        return told;
+    }
+
+    private static string Words(WeatherOrigin origin) => origin switch
+    {
+        WeatherOrigin.SpreadFromDaily => "spread over the day from daily values",
+        WeatherOrigin.Estimated => "estimated from the day's span of temperature",
+        _ => "assumed, one figure for all hours",
+    };
 
     private static double Undrawn(SeasonPlan plan, CancellationToken cancellation)
     {

@@ -28,6 +28,9 @@ internal sealed class SeasonScore(ControlSettings settings)
 
     public double FrostGuardHours { get; private set; }
 
+    /// <summary>Hours in which the battery held off a draw that was wanted.</summary>
+    public double BatteryHeldHours { get; private set; }
+
     public double MinHouseC { get; private set; } = double.PositiveInfinity;
 
     public double? MinActiveZoneC { get; private set; }
@@ -59,6 +62,11 @@ internal sealed class SeasonScore(ControlSettings settings)
         if (decision.Mode == Mode.FrostGuard)
         {
             FrostGuardHours += hours;
+        }
+
+        if (decision.Curb == Curb.Power)
+        {
+            BatteryHeldHours += hours;
         }
 
         _hotHours = zone >= LitC ? _hotHours + hours : 0;

@@ -19,13 +19,29 @@ internal static class RecordAsk
     /// <summary>Comma-separated values for a spreadsheet.</summary>
     public static Option<bool> Csv() => new("--csv") { Description = "Answer in comma-separated values." };
 
+    /// <summary>Refuses a span that ends before it begins, and two forms of answer at once.</summary>
+    public static void CheckSpanAndForm(Command command, Option<long> from, Option<long> to, Option<bool> json, Option<bool> csv) =>
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(from) >= result.GetValue(to))
+            {
+                result.AddError($"{from.Name} must be before {to.Name}");
+            }
+
+            if (result.GetValue(json) && result.GetValue(csv))
+            {
+                result.AddError($"{json.Name} and {csv.Name} are two forms of answer; allowed: one of them");
+            }
+        });
+
     /// <summary>Opens a record that no process has open and does something with it; says why when it cannot.</summary>
     public static async Task<int> WithAsync(ParseResult parse, Option<string> data, Func<LiteRecord, Task<int>> then)
     {
         string folder = parse.GetValue(data)!;
-        if (!Directory.Exists(folder))
+        if (!LiteRecord.Exists(folder))
         {
-            return Refuse(parse, folder, "there is no such folder; allowed: the folder of a record");
+            string why = Directory.Exists(folder) ? "it holds no record" : "there is no such folder";
+            return Refuse(parse, folder, $"{why}; allowed: the folder of a record");
         }
 
         try

@@ -20,6 +20,7 @@ internal static class RecordDecisions
         {
             Data, From, To, Json, Csv,
         };
+        RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv);
         command.SetAction(RunAsync);
         return command;
     }

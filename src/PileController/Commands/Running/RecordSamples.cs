@@ -26,6 +26,7 @@ internal static class RecordSamples
         {
             Data, From, To, Channel, Step, Json, Csv,
         };
+        RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv);
         command.SetAction(RunAsync);
         return command;
     }
