@@ -17,8 +17,8 @@ internal static class MeansPolicy
     private const double RecoveredWatts = 50;
 
     // Above this the microbes work less well the hotter it gets: heat is banked in the house rather than lost.
-    private const double BankFromC = 61;
-    private const double BankMostKelvin = 4;
+    private const double BankFromC = 57;
+    private const double BankMostKelvin = 6;
 
     public static Grant Decide(
         ControlSettings settings, in HeapEstimate estimate, double bodyC, in Reach reach, double houseC, double outsideC,
