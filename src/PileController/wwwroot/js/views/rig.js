@@ -16,7 +16,7 @@ const worded = (reading) => {
 
 // In the demo a row opens to offer faults; once broken, its button mends.
 function faultTools(first, act) {
-  const pick = h("select", { "aria-label": `Fault for ${first.name}` }, ...Object.entries(PROBE_FAULTS).map(([id, name]) => h("option", { value: id }, name)));
+  const pick = h("select", { "aria-label": `Fault for ${first.name}` }, ...first.faultKinds.map((id) => h("option", { value: id }, PROBE_FAULTS[id] ?? id)));
   const breakIt = h("button", { type: "button", "aria-label": `Break ${first.name} now`, onclick: () => {
     open(false);
     act(() => api.addFault({ kind: pick.value, channel: first.channel }));
