@@ -172,7 +172,6 @@ public class BadSettingsTests
     }
 
     [Theory]
-    [InlineData("", 1)]
     [InlineData("{ \"heap\": { ", 1)]
     [InlineData("{\n  \"heap\": { \"radius\": }\n}", 2)]
     [InlineData("{}\n}", 2)]
@@ -182,6 +181,20 @@ public class BadSettingsTests
         SettingsFault fault = Assert.Single(SettingsFile.Parse(text).Faults);
         Assert.Contains($"line {line}, column ", fault.Given, StringComparison.Ordinal);
         Assert.Equal(line, fault.Line);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("\ufeff \n\n")]
+    public void Settings_Empty_SayJustThat(string text) =>
+        Assert.Equal(
+            "line 1: the file is empty; allowed: one JSON document.", Assert.Single(SettingsFile.Parse(text).Faults).Sentence);
+
+    [Fact]
+    public void Settings_OfCommentsOnly_AreToldInPlainWords()
+    {
+        SettingsFault fault = Assert.Single(SettingsFile.Parse("// nothing yet").Faults);
+        Assert.DoesNotContain("isFinalBlock", fault.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
