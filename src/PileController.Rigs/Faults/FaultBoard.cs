@@ -27,9 +27,9 @@ public sealed class FaultBoard
     /// <exception cref="ArgumentException">It makes no sense (see <see cref="FaultRules"/>); the message says why.</exception>
     public void Add(Fault fault)
     {
-        if (FaultRules.Complaint(fault) is { } complaint)
+        if (FaultRules.Find(fault) is { } complaint)
         {
-            throw new ArgumentException(complaint, nameof(fault));
+            throw new ArgumentException(complaint.Sentence, nameof(fault));
         }
 
         lock (_gate)

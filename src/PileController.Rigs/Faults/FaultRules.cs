@@ -2,68 +2,98 @@ using PileController.Control.Readings;
 
 namespace PileController.Rigs.Faults;
 
-/// <summary>Which faults make sense: the channel and the size each kind takes.</summary>
+/// <summary>Which faults make sense: the channel and the size each kind takes. The one place that says so.</summary>
 public static class FaultRules
 {
-    /// <summary>What is wrong with a fault, in a sentence naming the field, what was given and what is allowed; null when nothing is.</summary>
-    public static string? Complaint(Fault fault)
+    /// <summary>No size of any kind on any channel is larger, whatever its unit.</summary>
+    public static double LargestSize { get; } = ChannelTable.All.Max(Span);
+
+    /// <summary>True for the faults of a single probe, which need a channel; false for those of the whole rig, which take none.</summary>
+    public static bool IsOfOneProbe(FaultKind kind) =>
+        kind is FaultKind.Open or FaultKind.Short or FaultKind.Stuck or FaultKind.Drift or FaultKind.Spike;
+
+    /// <summary>The kinds a probe can have.</summary>
+    /// <param name="channel">The probe's channel.</param>
+    public static IReadOnlyList<FaultKind> KindsOf(Channel channel) =>
+        [.. Enum.GetValues<FaultKind>().Where(kind => Find(new Fault(kind, channel, UsualSize(kind))) is null)];
+
+    /// <summary>A size that shows, for one who names none: units an hour, units, or a share; 0 where the kind takes none.</summary>
+    public static double UsualSize(FaultKind kind) => kind switch
+    {
+        FaultKind.Drift => 2,
+        FaultKind.Spike => 20,
+        FaultKind.BlockedLine => 1,
+        _ => 0,
+    };
+
+    /// <summary>Least and most size of a kind; 0 and 0 where it takes none. Where a size is taken, 0 itself is not allowed.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="channel">The channel, for the faults of a single probe.</param>
+    public static (double Least, double Most) SizesOf(FaultKind kind, Channel? channel) => kind switch
+    {
+        FaultKind.BlockedLine => (0, 1),
+        FaultKind.Drift or FaultKind.Spike when channel is { } one => (-Span(ChannelTable.Of(one)), Span(ChannelTable.Of(one))),
+        _ => (0, 0),
+    };
+
+    /// <summary>What is wrong with a fault, field by field; null when nothing is.</summary>
+    public static FaultComplaint? Find(Fault fault)
     {
         if (!Enum.IsDefined(fault.Kind))
         {
-            return $"Kind {(int)fault.Kind} is no fault; allowed are {string.Join(", ", Enum.GetNames<FaultKind>())}.";
+            return new("kind", $"{(int)fault.Kind}", string.Join(", ", Enum.GetValues<FaultKind>().Select(Word)));
         }
 
         if (fault.Channel is { } given && !Enum.IsDefined(given))
         {
-            return $"Channel {(int)given} is no channel; allowed is 0 to {ChannelTable.Count - 1}.";
+            return new("channel", $"{(int)given}", $"0 to {ChannelTable.Count - 1}");
         }
 
-        return ChannelComplaint(fault) ?? SizeComplaint(fault);
+        return FindInChannel(fault) ?? FindInSize(fault);
     }
 
-    private static string? ChannelComplaint(Fault fault)
+    private static FaultComplaint? FindInChannel(Fault fault)
     {
-        switch (fault.Kind)
+        string? name = fault.Channel is { } channel ? ChannelTable.Of(channel).Name : null;
+        string? allowed = (fault.Kind, fault.Channel) switch
         {
-            case FaultKind.DeadPump or FaultKind.BlockedLine or FaultKind.ValveJammed or FaultKind.SlowBus:
-                return fault.Channel is { } extra
-                    ? $"Channel is {ChannelTable.Of(extra).Name}; {fault.Kind} is not of one probe and takes none."
-                    : null;
-            default:
-                if (fault.Channel is not { } channel)
-                {
-                    return $"Channel is missing; {fault.Kind} needs the probe it is put into.";
-                }
-
-                string name = ChannelTable.Of(channel).Name;
-                return fault.Kind switch
-                {
-                    FaultKind.Short when !ChannelKinds.IsThermometer(channel) =>
-                        $"Channel is {name}; Short is of the probe bus and takes a temperature.",
-                    FaultKind.Drift or FaultKind.Spike when ChannelKinds.IsSwitch(channel) =>
-                        $"Channel is {name}; {fault.Kind} takes a probe that measures, not a switch.",
-                    _ => null,
-                };
-        }
+            (var kind, not null) when !IsOfOneProbe(kind) => $"none: {Word(kind)} is not of a single probe",
+            (var kind, null) when IsOfOneProbe(kind) => "the channel of the probe that is to fail, for example \"heapCore\"",
+            (FaultKind.Short, { } one) when !ChannelKinds.IsThermometer(one) =>
+                "a channel that measures a temperature: short is of the bus of the thermometers",
+            (FaultKind.Drift or FaultKind.Spike, { } one) when ChannelKinds.IsSwitch(one) =>
+                $"a channel that measures, not a switch, for {Word(fault.Kind)}",
+            _ => null,
+        };
+        return allowed is null ? null : new("channel", name is null ? "missing" : $"\"{name}\"", allowed);
     }
 
-    private static string? SizeComplaint(Fault fault)
+    private static FaultComplaint? FindInSize(Fault fault)
     {
-        switch (fault.Kind)
-        {
-            case FaultKind.BlockedLine:
-                return fault.Size is > 0 and <= 1
-                    ? null
-                    : $"Size is {fault.Size}; BlockedLine takes the share of the flow that is lost, above 0 and at most 1.";
-            case FaultKind.Drift or FaultKind.Spike:
-                ChannelInfo info = ChannelTable.Of(fault.Channel!.Value);
-                double most = info.Most - info.Least;
-                string unit = fault.Kind == FaultKind.Drift ? $"{info.Unit} an hour" : info.Unit;
-                return fault.Size != 0 && Math.Abs(fault.Size) <= most
-                    ? null
-                    : $"Size is {fault.Size}; {fault.Kind} of {info.Name} takes {-most} to {most} {unit}, and not 0.";
-            default:
-                return fault.Size == 0 ? null : $"Size is {fault.Size}; {fault.Kind} takes none (0).";
-        }
+        (double least, double most) = SizesOf(fault.Kind, fault.Channel);
+        bool good = most == 0 ? fault.Size == 0 : fault.Size != 0 && fault.Size >= least && fault.Size <= most;
+        return good ? null : new("size", $"{fault.Size}", Sizes(fault));
     }
+
+    private static string Sizes(Fault fault)
+    {
+        if (fault.Kind == FaultKind.BlockedLine)
+        {
+            return "the share of the flow that is lost, above 0 and at most 1";
+        }
+
+        if (fault.Kind is not (FaultKind.Drift or FaultKind.Spike))
+        {
+            return $"none or 0: {Word(fault.Kind)} takes none";
+        }
+
+        ChannelInfo info = ChannelTable.Of(fault.Channel!.Value);
+        string unit = fault.Kind == FaultKind.Drift ? $"{info.Unit} an hour" : info.Unit;
+        return $"{-Span(info)} to {Span(info)} {unit}, but not 0";
+    }
+
+    private static double Span(ChannelInfo info) => info.Most - info.Least;
+
+    // As it is written in settings and on the wire.
+    private static string Word(FaultKind kind) => char.ToLowerInvariant(kind.ToString()[0]) + kind.ToString()[1..];
 }

@@ -10,6 +10,8 @@ namespace PileController.Serving;
 /// <summary>Puts rig, record, tick loop and page together.</summary>
 internal static class ServeHost
 {
+    private const string HostLog = "Microsoft.Extensions.Hosting.Internal.Host";
+
     /// <summary>Builds the host. The rig's outputs are safe before anything else of it starts.</summary>
     public static WebApplication Build(ServeParts parts, string urls)
     {
@@ -18,7 +20,10 @@ internal static class ServeHost
         // No stray file or environment variable may open another door: what is served is what was checked.
         builder.Configuration.Sources.Clear();
         builder.Configuration.AddInMemoryCollection();
-        builder.Logging.ClearProviders().AddSimpleConsole(options => options.SingleLine = true).SetMinimumLevel(LogLevel.Warning);
+        // A start that fails is told by the command in a sentence; the host's own account of it would come on top.
+        bool started = false;
+        builder.Logging.ClearProviders().AddSimpleConsole(options => options.SingleLine = true).SetMinimumLevel(LogLevel.Warning)
+            .AddFilter(HostLog, level => started && level >= LogLevel.Warning);
         builder.Host.UseSystemd();
         builder.WebHost.UseUrls(urls.Split(';'));
         builder.Services.AddSingleton(parts.Rig);
@@ -46,6 +51,7 @@ internal static class ServeHost
             Faults = parts.Faults,
         });
         WebApplication app = builder.Build();
+        app.Lifetime.ApplicationStarted.Register(() => started = true);
         PanelModule.Map(app);
         return app;
     }

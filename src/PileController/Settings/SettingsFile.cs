@@ -18,6 +18,11 @@ public static class SettingsFile
     /// <param name="text">The JSON text.</param>
     public static SettingsResult Parse(string text)
     {
+        if (string.IsNullOrWhiteSpace(text.TrimStart('\ufeff')))
+        {
+            return new SettingsResult(PileSettings.AlderBank, [new SettingsFault("", "the file is empty", "one JSON document", 1)]);
+        }
+
         JsonEntry root;
         try
         {
@@ -42,7 +47,7 @@ public static class SettingsFile
     {
         long line = (e.LineNumber ?? 0) + 1;
         long column = (e.BytePositionInLine ?? 0) + 1;
-        string reason = e.Message.Split(" LineNumber:")[0].TrimEnd('.', ' ');
+        string reason = e.Message.Split(" LineNumber:")[0].Split(", when isFinalBlock")[0].TrimEnd('.', ' ');
         return new SettingsFault("", $"not readable as JSON at line {line}, column {column}: {reason}", "one JSON document", (int)line);
     }
 }

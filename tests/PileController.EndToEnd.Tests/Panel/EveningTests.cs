@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.Playwright;
+using PileController.Records;
 using static Microsoft.Playwright.Assertions;
 
 namespace PileController.EndToEnd.Tests.Panel;
@@ -44,14 +45,14 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
     }
 
     [Fact]
-    public async Task Hand_WithoutAName_SaysWhichFieldIsMissing()
+    public async Task Hand_WithoutAName_NamesTheFieldAsThePageDoes()
     {
         await using PageBench bench = await browser.OpenAsync();
         await bench.GoAsync("hand");
 
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump" }).ClickAsync();
 
-        await Expect(bench.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("who:");
+        await Expect(bench.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Your name: nothing is given. Allowed: 1 to 40 characters");
     }
 
     [Fact]
@@ -61,9 +62,8 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
         bench.Host.Control.Trip = "noFlow";
         await bench.Host.NextTickAsync();
         await bench.GoAsync("hand");
-        await bench.Page.GetByLabel("Your name, for the record").FillAsync("Robin");
-        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump" }).ClickAsync();
-        await Expect(bench.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("a trip cannot be overridden by hand");
+        await Expect(bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take the pump" })).ToBeDisabledAsync();
+        await Expect(bench.Page.Locator("form")).ToContainTextAsync("The rig is tripped. Clear the trip first");
 
         await bench.Page.GetByRole(AriaRole.Link, new() { Name = "Trips (1)" }).ClickAsync();
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Clear this trip: The pump runs and no water moves." }).ClickAsync();
@@ -100,6 +100,41 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
 
         await Expect(bench.Page.Locator("#link-state")).ToContainTextAsync("No news for", new() { Timeout = 15_000 });
         await Expect(bench.Page.Locator("#stale")).ToBeVisibleAsync();
+        await Expect(bench.Page.Locator(".answer h2").Nth(1)).ToContainTextAsync("Heap was well, ");
+        await Expect(bench.Page.Locator(".answer .mark[data-tone=good]")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task Rig_SwitchBroken_OffersOnlyFaultsItCanHave()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("rig");
+        ILocator level = bench.Page.Locator(".probe[data-channel=level]");
+        await level.GetByRole(AriaRole.Button, new() { Name = "Break Tank level", Exact = true }).ClickAsync();
+
+        await Expect(level.Locator("option")).ToHaveTextAsync(["broken wire", "stuck"]);
+    }
+
+    [Fact]
+    public async Task Day_OnThePageOfTheMoment_SumsWhatTheRecordHolds()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("now");
+        ILocator card = bench.Page.Locator("[data-card=day]");
+        await Expect(card.Locator("dd").First).Not.ToHaveTextAsync("–");
+        (_, long from, long to, long step) = bench.Host.Record.Asked.First(one => one.Series == "house");
+        IReadOnlyList<SeriesPoint> house = await bench.Host.Record.SamplesAsync("house", from, to, step, CancellationToken.None);
+        IReadOnlyList<SeriesPoint> water = await bench.Host.Record.SamplesAsync("waterDraw", from, to, step, CancellationToken.None);
+
+        string text = (await card.InnerTextAsync()).Replace('\u00a0', ' ');
+
+        Assert.Equal(60_000, step);
+        Assert.Contains(FormattableString.Invariant($"{house.Min(point => point.Least):F1} °C"), text);
+        Assert.Contains("at no time", text);
+        Assert.Contains(FormattableString.Invariant($"{water.Sum(point => point.Mean ?? 0) / 60_000:F1} kWh"), text);
+        Assert.Contains("not once", text);
+        Assert.Equal(house.Any(point => point.Mean is null), text.Contains("no record", StringComparison.Ordinal));
+        Assert.Empty(bench.Troubles);
     }
 
     [Fact]

@@ -20,38 +20,61 @@ public class FaultRulesTests
 
     public static TheoryData<Fault, string, string> Senseless => new()
     {
-        { new Fault(FaultKind.Open), "Channel", "missing" },
-        { new Fault(FaultKind.Drift, Size: 1), "Channel", "missing" },
-        { new Fault(FaultKind.DeadPump, Channel.Flow), "Channel", "flow" },
-        { new Fault(FaultKind.SlowBus, Channel.House), "Channel", "house" },
-        { new Fault(FaultKind.BlockedLine, Channel.Flow, 0.5), "Channel", "flow" },
-        { new Fault(FaultKind.Short, Channel.Flow), "Channel", "temperature" },
-        { new Fault(FaultKind.Spike, Channel.Level, 1), "Channel", "switch" },
-        { new Fault(FaultKind.Drift, Channel.Leak, 1), "Channel", "switch" },
-        { new Fault(FaultKind.Open, (Channel)99), "Channel", "99" },
-        { new Fault((FaultKind)99), "Kind", "SlowBus" },
-        { new Fault(FaultKind.Open, Channel.House, 1), "Size", "takes none" },
-        { new Fault(FaultKind.Drift, Channel.House), "Size", "-110 to 110 °C an hour" },
-        { new Fault(FaultKind.Spike, Channel.House, 111), "Size", "111" },
-        { new Fault(FaultKind.Spike, Channel.House, double.NaN), "Size", "NaN" },
-        { new Fault(FaultKind.BlockedLine), "Size", "at most 1" },
-        { new Fault(FaultKind.BlockedLine, Size: 1.01), "Size", "1.01" },
-        { new Fault(FaultKind.BlockedLine, Size: double.NaN), "Size", "NaN" },
-        { new Fault(FaultKind.DeadPump, Size: 1), "Size", "takes none" },
+        { new Fault(FaultKind.Open), "channel", "missing" },
+        { new Fault(FaultKind.Drift, Size: 1), "channel", "missing" },
+        { new Fault(FaultKind.DeadPump, Channel.Flow), "channel", "flow" },
+        { new Fault(FaultKind.SlowBus, Channel.House), "channel", "house" },
+        { new Fault(FaultKind.BlockedLine, Channel.Flow, 0.5), "channel", "flow" },
+        { new Fault(FaultKind.Short, Channel.Flow), "channel", "temperature" },
+        { new Fault(FaultKind.Spike, Channel.Level, 1), "channel", "switch" },
+        { new Fault(FaultKind.Drift, Channel.Leak, 1), "channel", "switch" },
+        { new Fault(FaultKind.Open, (Channel)99), "channel", "99" },
+        { new Fault((FaultKind)99), "kind", "slowBus" },
+        { new Fault(FaultKind.Open, Channel.House, 1), "size", "takes none" },
+        { new Fault(FaultKind.Drift, Channel.House), "size", "-110 to 110 °C an hour" },
+        { new Fault(FaultKind.Spike, Channel.House, 111), "size", "111" },
+        { new Fault(FaultKind.Spike, Channel.House, double.NaN), "size", "NaN" },
+        { new Fault(FaultKind.BlockedLine), "size", "at most 1" },
+        { new Fault(FaultKind.BlockedLine, Size: 1.01), "size", "1.01" },
+        { new Fault(FaultKind.BlockedLine, Size: double.NaN), "size", "NaN" },
+        { new Fault(FaultKind.DeadPump, Size: 1), "size", "takes none" },
     };
 
     [Theory]
     [MemberData(nameof(Sound))]
-    public void Complaint_SoundFault_IsNone(Fault fault) => Assert.Null(FaultRules.Complaint(fault));
+    public void Find_SoundFault_FindsNothing(Fault fault) => Assert.Null(FaultRules.Find(fault));
 
     [Theory]
     [MemberData(nameof(Senseless))]
-    public void Complaint_SenselessFault_NamesFieldAndWhatIsAllowed(Fault fault, string field, string word)
+    public void Find_SenselessFault_NamesFieldGivenAndAllowed(Fault fault, string field, string word)
     {
-        string? complaint = FaultRules.Complaint(fault);
+        FaultComplaint? complaint = FaultRules.Find(fault);
 
         Assert.NotNull(complaint);
-        Assert.StartsWith(field, complaint, StringComparison.Ordinal);
-        Assert.Contains(word, complaint, StringComparison.Ordinal);
+        Assert.Equal(field, complaint.Field);
+        Assert.Contains(word, complaint.Sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Channel.HeapCore, "Open Short Stuck Drift Spike")]
+    [InlineData(Channel.Flow, "Open Stuck Drift Spike")]
+    [InlineData(Channel.Level, "Open Stuck")]
+    public void KindsOf_AProbe_AreThoseItCanHave(Channel channel, string kinds) =>
+        Assert.Equal(kinds, string.Join(' ', FaultRules.KindsOf(channel)));
+
+    [Fact]
+    public void Sizes_OfAllProbes_HoldTheUsualOneAndStayWithinTheLargest()
+    {
+        foreach (ChannelInfo info in ChannelTable.All)
+        {
+            foreach (FaultKind kind in FaultRules.KindsOf(info.Channel))
+            {
+                (double least, double most) = FaultRules.SizesOf(kind, info.Channel);
+
+                Assert.InRange(FaultRules.UsualSize(kind), least, most);
+                Assert.InRange(most, 0, FaultRules.LargestSize);
+                Assert.NotNull(FaultRules.Find(new Fault(kind, info.Channel, most + 0.5)));
+            }
+        }
     }
 }

@@ -38,6 +38,16 @@ public class HelpTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public async Task Help_OfEveryCommand_ShowsNoBareDefaultAndNoPowerOfTen(string path)
+    {
+        CommandLine run = await CommandLine.RunAsync([.. path.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]);
+
+        Assert.DoesNotContain("[default", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\dE[+-]\d", run.Output);
+    }
+
     private static IEnumerable<string> Paths(Command command, string path) =>
         command.Subcommands.SelectMany(c => Paths(c, $"{path} {c.Name}".Trim())).Prepend(path);
 }

@@ -98,8 +98,12 @@ public class BadSettingsTests
         { """{ "rig": { "faults": [ { "kind": "open" } ] } }""", "rig.faults[0].channel", "missing", "the channel of the probe that is to fail" },
         { """{ "rig": { "faults": [ { "kind": "deadPump", "channel": "tank" } ] } }""", "rig.faults[0].channel", "\"tank\"", "not of a single probe" },
         { """{ "rig": { "faults": [ { "kind": "stuck", "channel": "sun" } ] } }""", "rig.faults[0].channel", "\"sun\"", "a channel with a probe in rig.probes" },
-        { """{ "rig": { "faults": [ { "kind": "drift", "channel": "tank" } ] } }""", "rig.faults[0].size", "missing", "a number other than 0" },
-        { """{ "rig": { "faults": [ { "kind": "blockedLine", "size": 3 } ] } }""", "rig.faults[0].size", "3", "above 0 to 1" },
+        { """{ "rig": { "faults": [ { "kind": "drift", "channel": "tank" } ] } }""", "rig.faults[0].size", "missing", "-105 to 105 °C an hour, but not 0" },
+        { """{ "rig": { "faults": [ { "kind": "blockedLine", "size": 3 } ] } }""", "rig.faults[0].size", "3", "above 0 and at most 1" },
+        { """{ "rig": { "faults": [ { "kind": "short", "channel": "flow" } ] } }""", "rig.faults[0].channel", "\"flow\"", "a channel that measures a temperature" },
+        { """{ "rig": { "faults": [ { "kind": "drift", "channel": "leak", "size": 1 } ] } }""", "rig.faults[0].channel", "\"leak\"", "not a switch" },
+        { """{ "rig": { "faults": [ { "kind": "spike", "channel": "tank", "size": 106 } ] } }""", "rig.faults[0].size", "106", "-105 to 105 °C" },
+        { """{ "rig": { "faults": [ { "kind": "open", "channel": "tank", "size": 1 } ] } }""", "rig.faults[0].size", "1", "open takes none" },
 
         // Hardware.
         { """{ "rig": { "hardware": { "pumpPin": -1 } } }""", "rig.hardware.pumpPin", "-1", "a whole number, 0 to 127" },
@@ -168,7 +172,6 @@ public class BadSettingsTests
     }
 
     [Theory]
-    [InlineData("", 1)]
     [InlineData("{ \"heap\": { ", 1)]
     [InlineData("{\n  \"heap\": { \"radius\": }\n}", 2)]
     [InlineData("{}\n}", 2)]
@@ -178,6 +181,20 @@ public class BadSettingsTests
         SettingsFault fault = Assert.Single(SettingsFile.Parse(text).Faults);
         Assert.Contains($"line {line}, column ", fault.Given, StringComparison.Ordinal);
         Assert.Equal(line, fault.Line);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("\ufeff \n\n")]
+    public void Settings_Empty_SayJustThat(string text) =>
+        Assert.Equal(
+            "line 1: the file is empty; allowed: one JSON document.", Assert.Single(SettingsFile.Parse(text).Faults).Sentence);
+
+    [Fact]
+    public void Settings_OfCommentsOnly_AreToldInPlainWords()
+    {
+        SettingsFault fault = Assert.Single(SettingsFile.Parse("// nothing yet").Faults);
+        Assert.DoesNotContain("isFinalBlock", fault.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

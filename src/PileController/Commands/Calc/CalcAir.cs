@@ -18,7 +18,7 @@ internal static class CalcAir
         "--humidity", "Relative humidity, % (0.1 to 100).", HumidityText.TryRead).Needed();
 
     private static readonly Option<double> Pressure =
-        Ask.Quantity("--pressure", "Pressure of the air.", "Pa", Dimension.Pressure, 20_000, 200_000).Unless(MoistAir.StandardPressurePa);
+        Ask.Quantity("--pressure", "Pressure of the air; 101325 Pa, that of sea level, unless given.", "Pa", Dimension.Pressure, 20_000, 200_000).Unless(MoistAir.StandardPressurePa);
 
     private static readonly Option<bool> Json = Ask.Json();
 

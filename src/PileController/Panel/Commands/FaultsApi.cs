@@ -24,16 +24,11 @@ internal static class FaultsApi
         BodyFields body = await BodyFields.ReadAsync(request, "kind", "channel", "size");
         FaultKind kind = body.Choice<FaultKind>("kind");
         Channel? channel = ChannelOf(body.Text("channel", 40), setup);
-        if (OfOneProbe(kind) != channel.HasValue)
-        {
-            throw BodyFields.Fault(
-                "channel",
-                channel.HasValue ? ChannelTable.Of(channel.Value).Name : "nothing",
-                channel.HasValue ? $"no channel: {WireNames.Of(kind)} is not a fault of one probe" : $"one of {Fitted(setup)}");
-        }
-
-        (double least, double most, double absent) = SizeOf(kind);
-        switches.Add(new Fault(kind, channel, body.Number("size", least, most, absent)));
+        Require(new Fault(kind, channel, FaultRules.UsualSize(kind)), setup);
+        (double least, double most) = FaultRules.SizesOf(kind, channel);
+        Fault fault = new(kind, channel, body.Number("size", least, most, FaultRules.UsualSize(kind)));
+        Require(fault, setup);
+        switches.Add(fault);
         return TypedResults.Accepted((string?)null);
     }
 
@@ -62,17 +57,19 @@ internal static class FaultsApi
         return TypedResults.Accepted((string?)null);
     }
 
-    private static bool OfOneProbe(FaultKind kind) =>
-        kind is FaultKind.Open or FaultKind.Short or FaultKind.Stuck or FaultKind.Drift or FaultKind.Spike;
-
-    // Size by kind: drift in units an hour, spike in units, blocked line as a share; the others need none.
-    private static (double Least, double Most, double Absent) SizeOf(FaultKind kind) => kind switch
+    private static void Require(Fault fault, PanelSetup setup)
     {
-        FaultKind.Drift => (-100, 100, 2),
-        FaultKind.Spike => (-100, 100, 20),
-        FaultKind.BlockedLine => (0, 1, 1),
-        _ => (0, 0, 0),
-    };
+        if (FaultRules.Find(fault) is not { } complaint)
+        {
+            return;
+        }
+
+        string[] taken = [.. setup.Rig.Probes
+            .Where(probe => FaultRules.KindsOf(probe.Channel).Contains(fault.Kind))
+            .Select(probe => ChannelTable.Of(probe.Channel).Name)];
+        throw BodyFields.Fault(
+            complaint.Field, complaint.Given, complaint.Field == "channel" && taken.Length > 0 ? $"one of {string.Join(", ", taken)}" : complaint.Allowed);
+    }
 
     private static Channel? ChannelOf(string? name, PanelSetup setup)
     {

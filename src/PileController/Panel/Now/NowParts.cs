@@ -11,10 +11,10 @@ internal sealed record OutputsBody(double PumpDuty, double ValveOpening, double 
 /// <summary>Which actuators there are.</summary>
 internal sealed record FittedBody(bool Pump, bool Valve, bool Blower, bool Backup);
 
-/// <summary>One probe's answer; the value is null unless it may be believed.</summary>
+/// <summary>One probe's answer; the value is null unless it may be believed. The kinds of fault are those it can have.</summary>
 internal sealed record ReadingBody(
     string Channel, string Name, string Unit, double? Value, string Quality, string QualityText, double AgeSeconds,
-    double RadiusM, double HeightM);
+    double RadiusM, double HeightM, IReadOnlyList<string> FaultKinds);
 
 /// <summary>One interlock and what it says.</summary>
 internal sealed record InterlockBody(string Id, string Verdict, string Action, string Sentence, string Remedy);

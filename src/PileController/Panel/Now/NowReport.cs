@@ -4,6 +4,7 @@ using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 using PileController.Physics.Heaps;
 using PileController.Rigs;
+using PileController.Rigs.Faults;
 using PileController.Service;
 
 namespace PileController.Panel.Now;
@@ -12,6 +13,9 @@ namespace PileController.Panel.Now;
 internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts counts)
 {
     private const double JoulesPerKWh = 3.6e6;
+
+    private static readonly string[][] FaultKinds =
+        [.. ChannelTable.All.Select(row => FaultRules.KindsOf(row.Channel).Select(WireNames.Of).ToArray())];
 
     /// <summary>True seconds since the newest tick was told; 0 before the first.</summary>
     public double AgeSeconds => feed.Age?.TotalSeconds ?? 0;
@@ -91,7 +95,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
         return new(
             info.Name, ProbeWords.Label(probe.Channel), info.Unit, reading.IsGood ? reading.ValueOf(probe.Channel) : null,
             WireNames.Of(reading.Quality), ProbeWords.Quality(reading.Quality), reading.AgeMilliseconds / 1000.0,
-            probe.RadiusM, probe.HeightM);
+            probe.RadiusM, probe.HeightM, FaultKinds[(int)probe.Channel]);
     }
 
     private static InterlockBody InterlockOf(Interlock row, Verdict verdict) =>

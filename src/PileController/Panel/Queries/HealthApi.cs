@@ -44,7 +44,7 @@ internal static class HealthApi
 
         if (counts.Missed > 0)
         {
-            warnings.Add($"{counts.Missed} ticks fell out since the start.");
+            warnings.Add(counts.Missed == 1 ? "1 tick fell out since the start." : $"{counts.Missed} ticks fell out since the start.");
         }
 
         if (!record.Accepting)

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using System.Text.Json;
 using PileController.Settings.Json;
 using PileController.Units;
@@ -47,5 +48,10 @@ internal sealed class QuantityKind(Unit stored, Unit written, double least, doub
         writer.WriteStringValue(Quantity.Exactly(value, stored, written).ToString());
 
     private string RangeIn(Unit shown) =>
-        $"{Conversion.Of(least, stored, shown):G6} {shown.Symbol} to {Conversion.Of(most, stored, shown):G6} {shown.Symbol}";
+        $"{Plain(Conversion.Of(least, stored, shown))} {shown.Symbol} to {Plain(Conversion.Of(most, stored, shown))} {shown.Symbol}";
+
+    // Six figures, and no power of ten where a person would write the number out: 31622400, not 3.16224E+07.
+    private static string Plain(double value) => Math.Abs(value) >= 1e6
+        ? decimal.Parse($"{value:G6}", NumberStyles.Float, CultureInfo.CurrentCulture).ToString("0")
+        : $"{value:G6}";
 }

@@ -6,6 +6,8 @@ export class Refusal extends Error {
     super(problem?.detail ?? problem?.title ?? `The controller answered ${status}.`);
     this.status = status;
     this.field = problem?.field ?? null;
+    this.given = problem?.given ?? null;
+    this.allowed = problem?.allowed ?? null;
   }
 }
 

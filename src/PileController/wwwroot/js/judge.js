@@ -32,7 +32,8 @@ export function heapAnswer(now) {
   const trend = e.trendKPerDay === null ? "–" : `${e.trendKPerDay >= 0 ? "+" : ""}${full("kelvin", e.trendKPerDay)}\u00a0a\u00a0day`;
   const below = [
     `Floor ${full("temperature", now.heapFloorC)}, reserve ${full("energy", e.reserveMJ === null ? null : e.reserveMJ / 3.6)}`,
-    `Trend ${trend}`,
+    // While heat is drawn the bed at the turns cools first: what the trend then says is of the moment.
+    now.outputs.pumpDuty > 0 ? `Of this moment, while drawing: ${trend}` : `Trend ${trend}`,
     `Makes ${full("power", e.generationWatts)} net`,
   ];
   const say = (tone, says) => ({ tone, says, value: e.activeZoneC, plusMinus: e.uncertaintyK, below });

@@ -82,7 +82,7 @@ function linkState() {
   document.body.toggleAttribute("data-silent", silent);
   byId("stale").hidden = !silent;
   // Spoken once, not each second: the count stands in the head.
-  put(byId("stale"), silent ? "No news from the controller. The numbers below are old; it is asked again and again." : "");
+  put(byId("stale"), silent ? "No news from the controller. The numbers below are old. This page goes on trying to reach it." : "");
 }
 
 function refresh() {

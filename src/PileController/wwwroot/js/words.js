@@ -13,19 +13,22 @@ export const MODES = {
 
 export const CURBS = {
   none: "nothing: the house gets what it wants",
-  noWant: "the house wants no heat",
+  noWant: "the house, which wants no heat",
   means: "what the heap can bear",
-  notLit: "the heap has not lit yet",
+  notLit: "the heap, which has not lit yet",
   floor: "the heap's floor",
   reach: "what coil and water can carry",
   rest: "a least run or rest time",
   power: "the battery",
-  priming: "priming",
+  priming: "the priming of the loop",
   interlock: "an interlock",
-  byHand: "a person has it by hand",
+  byHand: "a person, who has it by hand",
   probes: "probes that cannot be trusted",
   saving: "heat kept for a colder hour",
 };
+
+/** What limits the draw, in words that go on from "Limited by". */
+export const curbWords = (curb, mode) => (mode === "servicing" ? "the lock for work on the rig" : CURBS[curb] ?? curb);
 
 // A figure and its unit stay on one line.
 export const together = (text) =>
@@ -74,6 +77,33 @@ export const RIG_FAULTS = {
   blockedLine: "Line blocked",
   valveJammed: "Valve jammed",
   slowBus: "Probe bus slow",
+};
+
+const QUICK = ["supply", "return", "ductAir"];
+
+/** How soon a fault of a probe shows, in words. */
+export function showsWhen(kind, reading) {
+  const warm = reading.unit === "°C";
+  switch (kind) {
+    case "stuck":
+      return warm ? "Shows late: marked after 2 to 3 hours there." : "Not marked: this probe may well say the same for hours.";
+    case "drift":
+      return "Not told apart from the truth until it leaves what is believable.";
+    case "spike":
+      return warm && !QUICK.includes(reading.channel)
+        ? "Each wild value is marked at its tick: it moves too fast to be true."
+        : "Seen only where a wild value leaves what is believable: this one may move fast.";
+    default:
+      return "Shows at the next tick.";
+  }
+}
+
+/** How soon a fault of the rig shows, in words. */
+export const RIG_FAULT_SHOWS = {
+  deadPump: "shows once the pump is told to run: a trip within minutes.",
+  blockedLine: "shows once the pump is told to run: a trip within minutes.",
+  valveJammed: "no switch tells it; seen in the flow and the draw alone.",
+  slowBus: "shows within a few ticks: temperatures are marked late.",
 };
 
 export const SERIES = {

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Json;
+using System.Text.Json;
 using PileController.Control.Readings;
 using PileController.Rigs.Faults;
 using PileController.Tests.Support;
@@ -30,6 +31,14 @@ public class FaultsApiTests
     [InlineData("open", "sun", null, "channel")]
     [InlineData("deadPump", "house", null, "channel")]
     [InlineData("blockedLine", null, 1.5, "size")]
+    [InlineData("blockedLine", null, 0.0, "size")]
+    [InlineData("short", "flow", null, "channel")]
+    [InlineData("short", "level", null, "channel")]
+    [InlineData("drift", "leak", 1.0, "channel")]
+    [InlineData("spike", "level", null, "channel")]
+    [InlineData("spike", "house", 111.0, "size")]
+    [InlineData("drift", "house", 0.0, "size")]
+    [InlineData("open", "house", 1.0, "size")]
     public async Task Faults_WrongField_IsNamed(string kind, string? channel, double? size, string field)
     {
         await using PanelHost host = await PanelHost.StartAsync();
@@ -48,6 +57,24 @@ public class FaultsApiTests
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.Contains($"\"field\":\"{field}\"", await answer.Content.ReadAsStringAsync());
+    }
+
+    [Fact]
+    public async Task Faults_OfferedWithEachReading_AllGoIn()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        foreach (JsonElement reading in (await host.GetAsync("/api/now")).GetProperty("readings").EnumerateArray())
+        {
+            string channel = reading.GetProperty("channel").GetString()!;
+            string[] kinds = [.. reading.GetProperty("faultKinds").EnumerateArray().Select(kind => kind.GetString()!)];
+
+            Assert.Contains("open", kinds);
+            foreach (string kind in kinds)
+            {
+                using HttpResponseMessage answer = await host.Client.PostAsJsonAsync("/api/faults", new { kind, channel });
+                Assert.Equal((kind, channel, HttpStatusCode.Accepted), (kind, channel, answer.StatusCode));
+            }
+        }
     }
 
     [Fact]

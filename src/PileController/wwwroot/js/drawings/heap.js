@@ -1,5 +1,5 @@
 import { h, s, put, mark } from "../dom.js";
-import { bare, full, unit } from "../units.js";
+import { full, unit } from "../units.js";
 import { at, LEAST, MOST } from "./warmth.js";
 import { anatomy, CENTRE, LABELS, place } from "./anatomy.js";
 
@@ -15,7 +15,7 @@ function probeMark(probe, index, total, scale) {
     node: s("g", {}, s("path", { class: "lead-under", d: path }), s("path", { class: "lead", d: path }),
       s("circle", { class: "probe-dot", cx: x, cy: y, r: 4.5 }), name, number),
     set(current) {
-      put(number, current.value === null ? "✕ fault" : `${bare("temperature", current.value)}°`);
+      put(number, current.value === null ? "✕ fault" : full("temperature", current.value));
       mark(number, "class", current.value === null ? "bad-text" : "strong");
     },
   };

@@ -1,5 +1,5 @@
 import { h, s, put, mark } from "../dom.js";
-import { bare, full } from "../units.js";
+import { full } from "../units.js";
 import { reading, value } from "../judge.js";
 
 const label = (x, y, anchor = "middle", kind = "") => s("text", { x, y, "text-anchor": anchor, class: kind });
@@ -12,12 +12,12 @@ export function loopDrawing() {
   const pump = label(160, 174);
   const back = label(160, 232, "middle", "strong");
   const air = label(160, 262, "middle", "soft");
-  const house = label(308, 116, "middle", "strong");
-  const set = label(308, 136, "middle", "soft");
-  const least = label(308, 153, "middle", "soft");
-  const tank = label(308, 178, "middle", "soft");
-  const warm = s("path", { class: "pipe warm", d: "M74 52 H262" });
-  const cool = s("path", { class: "pipe cool", d: "M262 200 H74" });
+  const house = label(313, 116, "middle", "strong");
+  const set = label(313, 136, "middle", "soft");
+  const least = label(313, 153, "middle", "soft");
+  const tank = label(313, 178, "middle", "soft");
+  const warm = s("path", { class: "pipe warm", d: "M74 52 H251" });
+  const cool = s("path", { class: "pipe cool", d: "M251 200 H74" });
   const pumpBody = s("circle", { class: "gear", cx: 160, cy: 200, r: 14 });
   const pumpBlade = s("path", { class: "gear", d: "M152 200 l12 -7 v14 z" });
   const valveBody = s("path", { class: "gear", d: "M147 43 L173 61 V43 L147 61 Z" });
@@ -26,10 +26,10 @@ export function loopDrawing() {
     s("path", { class: "flow-mark", d: "M110 195 l-6 5 6 5 M212 195 l-6 5 6 5" }),
   ];
 
-  const svg = s("svg", { class: "drawing loop", viewBox: "0 0 360 272", role: "img" },
+  const svg = s("svg", { class: "drawing loop", viewBox: "0 0 380 272", role: "img" },
     s("path", { class: "box", d: "M6 222 V60 Q6 30 40 30 Q74 30 74 60 V222 Z" }), s("text", { x: 40, y: 132, "text-anchor": "middle", class: "strong" }, "Heap"),
-    s("path", { class: "glass", d: "M246 222 V84 L302 36 L356 84 V222 Z" }), s("text", { x: 308, y: 90, "text-anchor": "middle", class: "soft" }, "House"),
-    s("path", { class: "pipe idle", d: "M262 49.5 V202.5" }),
+    s("path", { class: "glass", d: "M240 222 V84 L308 36 L376 84 V222 Z" }), s("text", { x: 313, y: 90, "text-anchor": "middle", class: "soft" }, "House"),
+    s("path", { class: "pipe idle", d: "M251 49.5 V202.5" }),
     warm, cool, ...marks, valveBody, pumpBody, pumpBlade,
     supply, back, flow, pump, valve, house, set, least, tank, air);
   const node = h("figure", {}, svg);
@@ -47,9 +47,9 @@ export function loopDrawing() {
     put(pump, told.pumpDuty > 0 ? `Pump ${full("share", told.pumpDuty)}, ${full("electric", value(now, "pumpPower"))}` : "Pump off");
     put(valve, `Valve ${told.valveOpening > 0 ? `open ${full("share", told.valveOpening)}` : "shut"}`);
     put(house, `Air ${full("temperature", value(now, "house"))}`);
-    put(set, `Set point ${bare("temperature", now.houseSetPointC)}`);
-    put(least, `Minimum ${bare("temperature", now.houseMinimumC)}`);
-    put(tank, `Tank ${bare("temperature", value(now, "tank"))}`);
+    put(set, `Set point ${full("temperature", now.houseSetPointC)}`);
+    put(least, `Minimum ${full("temperature", now.houseMinimumC)}`);
+    put(tank, `Tank ${full("temperature", value(now, "tank"))}`);
     put(air, `Blower ${told.blowerDuty > 0 ? full("share", told.blowerDuty) : "off"}, duct air ${full("temperature", value(now, "ductAir"))}`);
     mark(warm, "class", running ? "pipe warm" : "pipe idle");
     mark(cool, "class", running ? "pipe cool" : "pipe idle");

@@ -3,13 +3,13 @@ import * as api from "../api.js";
 import * as feed from "../feed.js";
 import { full } from "../units.js";
 import { dayAndClock } from "../time.js";
-import { CURBS, KINDS, MODES, together } from "../words.js";
+import { KINDS, MODES, curbWords, together } from "../words.js";
 
 const TONES = { trip: "bad", warning: "warn", probe: "warn" };
 
 function knew(line) {
   const rows = [
-    ["Limited by", CURBS[line.curb] ?? line.curb],
+    ["Limited by", curbWords(line.curb, line.mode)],
     ["Want", full("power", line.wantWatts)],
     ["Means", full("power", line.meansWatts)],
     ["Grant", full("power", line.grantWatts)],
@@ -65,7 +65,7 @@ export function decisionsView() {
     const offset = feed.now()?.offsetMinutes ?? 0;
     const wanted = words.value.trim().toLowerCase();
     const shown = answer.decisions.filter((line) =>
-      `${line.why} ${line.note ?? ""} ${MODES[line.mode]} ${CURBS[line.curb]}`.toLowerCase().includes(wanted));
+      `${line.why} ${line.note ?? ""} ${MODES[line.mode]} ${curbWords(line.curb, line.mode)}`.toLowerCase().includes(wanted));
     list.replaceChildren(...shown.map((line) => item(line, offset)));
     list.hidden = shown.length === 0;
     more.hidden = !answer.more || limit === 1000;

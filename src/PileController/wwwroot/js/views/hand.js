@@ -1,10 +1,19 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { dayAndClock, span } from "../time.js";
+import { full } from "../units.js";
 import { ACTUATORS } from "../words.js";
 
 const NAME = "who";
 const MINUTES = [10, 30, 60, 240];
+// The fields by the names they have on this page.
+const FIELDS = { who: "Your name", minutes: "For how many minutes", value: "How much", actuator: "What" };
+const EMPTY = ['""', "null", "nothing"];
+
+const worded = (refusal) => (FIELDS[refusal.field] === undefined
+  ? refusal.message
+  : `${FIELDS[refusal.field]}: ${EMPTY.includes(refusal.given) ? "nothing is given" : `${refusal.given} is not allowed`}. Allowed: ${refusal.allowed}.`);
+
 const percent = (value) => `${Math.round(value * 100)} %`;
 const level = (actuator, value) => (actuator === "backup" ? (value >= 0.5 ? "on" : "off") : percent(value));
 
@@ -41,18 +50,20 @@ function choice(id, chosen) {
 export function handView() {
   const said = h("p", { role: "status" });
   const trouble = h("p", { class: "error", role: "alert" });
-  const blocked = h("div", { class: "notice", "data-tone": "bad", hidden: true });
+  const blocked = h("div", { class: "notice", id: "hand-blocked", "data-tone": "bad", hidden: true });
   const held = heldList(act);
   const choices = Object.keys(ACTUATORS).map((id) => choice(id, id === "pump"));
   const value = h("input", { type: "range", id: "hand-value", min: 0, max: 100, step: 5, value: 50, oninput: describe });
   const valueText = h("output", { for: "hand-value", class: "num" });
   const minutes = h("input", { type: "number", id: "hand-minutes", min: 1, max: 1440, step: 1, value: 10, inputmode: "numeric", required: true, oninput: describe });
   const who = h("input", { type: "text", id: "hand-who", maxlength: 40, autocomplete: "name", required: true, value: localStorage.getItem(NAME) ?? "" });
-  const go = h("button", { type: "submit", class: "wide" });
+  const go = h("button", { type: "submit", class: "wide", "aria-describedby": "hand-blocked" });
+  const bears = h("p", { class: "hint num" });
   const quick = [0, 50, 100].map((share) => h("button", { type: "button", class: "quiet", onclick: () => { value.value = share; describe(); } }, share === 0 ? "Off" : share === 100 ? "Full" : "Half"));
   const times = MINUTES.map((one) => h("button", { type: "button", class: "quiet", onclick: () => { minutes.value = one; describe(); } }, span(one * 60000)));
   const lock = h("button", { type: "button", class: "quiet", onclick: () => act(() => api.servicing(!locked), locked ? "Servicing ends at the next tick." : "All outputs are locked off at the next tick.") });
   let locked = false;
+  let latest = null;
 
   const actuator = () => form.querySelector("input[name=actuator]:checked").value;
 
@@ -61,6 +72,10 @@ export function handView() {
     put(valueText, level(actuator(), share));
     mark(value, "aria-valuetext", level(actuator(), share));
     put(go, `Take the ${ACTUATORS[actuator()].toLowerCase()}: ${level(actuator(), share)} for ${span(minutes.value * 60000)}`);
+    bears.hidden = actuator() !== "pump" || latest === null;
+    if (!bears.hidden) {
+      put(bears, `The heap can bear ${full("power", latest.meansWatts)} now; the water takes ${full("power", latest.waterDrawWatts)} with the pump at ${percent(latest.outputs.pumpDuty)}.`);
+    }
   }
 
   async function act(call, done) {
@@ -70,7 +85,7 @@ export function handView() {
       await call();
       put(said, done);
     } catch (refusal) {
-      put(trouble, refusal.message);
+      put(trouble, worded(refusal));
     }
   }
 
@@ -88,7 +103,7 @@ export function handView() {
   },
   h("h2", {}, "Take by hand"),
   h("fieldset", {}, h("legend", {}, "What"), h("div", { class: "choices" }, ...choices)),
-  h("div", { class: "field" }, h("div", { class: "spread" }, h("label", { class: "head", for: "hand-value" }, "How much"), valueText), value, h("div", { class: "row" }, ...quick)),
+  h("div", { class: "field" }, h("div", { class: "spread" }, h("label", { class: "head", for: "hand-value" }, "How much"), valueText), value, h("div", { class: "row" }, ...quick), bears),
   h("div", { class: "field" }, h("label", { class: "head", for: "hand-minutes" }, "For how many minutes"), h("div", { class: "row" }, minutes, ...times)),
   h("div", { class: "field" }, h("label", { class: "head", for: "hand-who" }, "Your name, for the record"), who),
   blocked, go, trouble, said);
@@ -105,12 +120,15 @@ export function handView() {
         h("div", { class: "row" }, lock)),
     ],
     update(now) {
+      latest = now;
       held.set(now);
       locked = now.mode === "servicing";
       put(lock, locked ? "End servicing" : "Lock all outputs off");
       const reason = now.mode === "tripped" ? "The rig is tripped. Clear the trip first, once its cause is gone." : locked ? "The outputs are locked off for work. End servicing first." : "";
       put(blocked, reason);
       blocked.hidden = reason === "";
+      go.disabled = reason !== "";
+      describe();
       const told = { pump: now.outputs.pumpDuty, valve: now.outputs.valveOpening, blower: now.outputs.blowerDuty, backup: now.outputs.backupOn ? 1 : 0 };
       for (const one of choices) {
         const id = one.dataset.actuator;

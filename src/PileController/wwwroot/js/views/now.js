@@ -1,11 +1,17 @@
 import { h, put, mark, toneMark, setTone } from "../dom.js";
 import { bare, full, system, unit } from "../units.js";
 import * as time from "../time.js";
-import { MODES, CURBS, together } from "../words.js";
+import { MODES, curbWords, together } from "../words.js";
+import * as feed from "../feed.js";
 import { houseAnswer, heapAnswer, workTone, cautions } from "../judge.js";
+import { dayCard } from "./day.js";
 import { drawBars } from "../drawings/bars.js";
 import { heapDrawing } from "../drawings/heap.js";
 import { loopDrawing } from "../drawings/loop.js";
+
+// While no news comes nothing is vouched for: the tick goes, and the words say how old they are.
+const aged = (tone) => (feed.silent() && tone === "good" ? "plain" : tone);
+const agedWords = (says) => (feed.silent() ? `${says.replace(" is ", " was ")}, ${time.span(feed.age() * 1000)} ago` : says);
 
 function answer(title, width) {
   const icon = toneMark();
@@ -19,9 +25,9 @@ function answer(title, width) {
   return {
     node,
     set({ tone, says, value, plusMinus, below }) {
-      mark(node, "data-tone", tone);
-      setTone(icon, tone);
-      put(head, says);
+      mark(node, "data-tone", aged(tone));
+      setTone(icon, aged(tone));
+      put(head, agedWords(says));
       put(number, bare("temperature", value));
       put(name, unit("temperature"));
       put(give, plusMinus === null ? "" : `± ${full("kelvin", plusMinus)}`);
@@ -45,12 +51,12 @@ function workAnswer() {
   return {
     node,
     set(now) {
-      const tone = workTone(now);
+      const tone = aged(workTone(now));
       mark(node, "data-tone", tone);
       setTone(icon, tone);
-      put(head, MODES[now.mode] ?? now.mode);
+      put(head, agedWords(MODES[now.mode] ?? now.mode));
       put(why, together(system() === "american" ? now.whyAmerican : now.why));
-      put(curb, `Limited by ${CURBS[now.curb] ?? now.curb}.`);
+      put(curb, `Limited by ${curbWords(now.curb, now.mode)}.`);
       put(since, `Since ${time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes)} (${time.span(now.utcMs - now.modeSinceUtcMs)}).`);
       put(note, now.note ?? "");
       note.hidden = !now.note;
@@ -59,7 +65,7 @@ function workAnswer() {
 }
 
 function facts(rows) {
-  const list = h("dl", { class: "facts many" });
+  const list = h("dl", { class: "facts" });
   const cells = rows.map(([name]) => {
     const value = h("dd", {});
     list.append(h("dt", {}, name), value);
@@ -88,15 +94,17 @@ export function nowView() {
   const bars = drawBars();
   const section = heapDrawing();
   const loop = loopDrawing();
+  const day = dayCard();
   const totals = facts(TOTALS);
   const warned = h("ul", { class: "small" });
   const warnings = h("section", { class: "notice w12", "aria-label": "Cautions" }, warned);
   const grid = h("div", { class: "now-grid" },
     house.node, heap.node, work.node, warnings,
-    h("section", { class: "card live w5" }, h("h2", {}, "Draw"), bars.node),
+    day.node,
     h("section", { class: "card live w7 deep" }, h("h2", {}, "Heap, cut through the middle"), section.node),
+    h("section", { class: "card live w5" }, h("h2", {}, "Draw"), bars.node),
     h("section", { class: "card live w5" }, h("h2", {}, "Loop and house"), loop.node),
-    h("section", { class: "card live w12" }, h("h2", {}, "Since the record began"), totals.node));
+    h("section", { class: "card live w7" }, h("h2", {}, "Since the record began"), totals.node));
 
   return {
     nodes: [h("h1", { class: "unseen" }, "Now"), grid],
@@ -107,6 +115,7 @@ export function nowView() {
       bars.set(now);
       section.set(now);
       loop.set(now);
+      day.set(now);
       totals.set(now);
       const list = cautions(now);
       warnings.hidden = list.length === 0;

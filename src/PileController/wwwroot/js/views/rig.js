@@ -2,28 +2,32 @@ import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { full, kindOf } from "../units.js";
 import { span } from "../time.js";
-import { PROBE_FAULTS, RIG_FAULTS } from "../words.js";
+import { PROBE_FAULTS, RIG_FAULTS, RIG_FAULT_SHOWS, showsWhen } from "../words.js";
 
 const worded = (reading) => {
   if (reading.channel === "leak") {
     return reading.value === null ? "–" : reading.value >= 0.5 ? "wet" : "dry";
   }
   if (reading.channel === "level") {
-    return reading.value === null ? "–" : reading.value >= 0.5 ? "water at the mark" : "below the mark";
+    return reading.value === null ? "–" : reading.value >= 0.5 ? "at the mark" : "below the mark";
   }
   return full(kindOf(reading.unit, reading.channel), reading.value);
 };
 
 // In the demo a row opens to offer faults; once broken, its button mends.
 function faultTools(first, act) {
-  const pick = h("select", { "aria-label": `Fault for ${first.name}` }, ...Object.entries(PROBE_FAULTS).map(([id, name]) => h("option", { value: id }, name)));
+  const pick = h("select", { "aria-label": `Fault for ${first.name}`, onchange: () => tell() }, ...first.faultKinds.map((id) => h("option", { value: id }, PROBE_FAULTS[id] ?? id)));
   const breakIt = h("button", { type: "button", "aria-label": `Break ${first.name} now`, onclick: () => {
     open(false);
     act(() => api.addFault({ kind: pick.value, channel: first.channel }));
   } }, "Break it");
-  const tools = h("div", { class: "tools", hidden: true }, pick, breakIt);
+  const soon = h("p", { class: "hint" });
+  const tools = h("div", { class: "tools", hidden: true }, pick, breakIt, soon);
   const button = h("button", { type: "button", class: "quiet", onclick: () => (broken ? act(() => api.removeFault({ channel: first.channel })) : open(tools.hidden)) });
   let broken = false;
+
+  const tell = () => put(soon, showsWhen(pick.value, first));
+  tell();
 
   function open(show) {
     tools.hidden = !show;
@@ -83,6 +87,7 @@ export function rigView() {
   const faults = h("section", { class: "card", hidden: true }, h("h2", {}, "Break the demo's rig"),
     h("p", { class: "hint" }, "Nothing real is touched. Watch what the controller makes of it."),
     h("div", { class: "row" }, ...switches.map((one) => one.node)),
+    h("ul", { class: "hint" }, ...Object.entries(RIG_FAULT_SHOWS).map(([kind, text]) => h("li", {}, `${RIG_FAULTS[kind]}: ${text}`))),
     h("div", { class: "row" }, h("button", { type: "button", onclick: () => act(() => api.removeFault({})) }, "Mend everything")));
   let rows = null;
 

@@ -1,5 +1,6 @@
 import { h, put, toneMark } from "../dom.js";
 import * as api from "../api.js";
+import * as feed from "../feed.js";
 import { ACTIONS, VERDICTS } from "../words.js";
 
 const TONES = { latched: "bad", acting: "bad", pending: "warn", blind: "warn", clear: "good" };
@@ -43,10 +44,11 @@ export function tripsView() {
       trouble, said, standing,
       h("section", { class: "card" }, h("h2", {}, "All interlocks"),
         h("div", { class: "scroll tall", tabindex: 0, role: "region", "aria-label": "All interlocks" },
-          h("table", {}, h("thead", {}, h("tr", {}, ...["Now", "What it says", "What it does"].map((text) => h("th", { scope: "col" }, text)))), body))),
+          h("table", {}, h("thead", {}, h("tr", {}, ...["Now", "Watches for", "What it does"].map((text) => h("th", { scope: "col" }, text)))), body))),
     ],
     update(now) {
-      const text = JSON.stringify(now.interlocks);
+      const silent = feed.silent();
+      const text = JSON.stringify(now.interlocks) + silent;
       if (text === shown) {
         return;
       }
@@ -55,7 +57,8 @@ export function tripsView() {
       const others = now.interlocks.filter((row) => row.verdict === "acting" || row.verdict === "blind");
       standing.replaceChildren(...latched.map(tripped), ...others.map(other),
         ...(latched.length + others.length === 0
-          ? [h("p", { class: "notice w12", "data-tone": "good" }, "Nothing has tripped and nothing is held back.")]
+          ? [h("p", { class: "notice w12", "data-tone": silent ? null : "good" },
+            silent ? "When last heard of, nothing had tripped and nothing was held back." : "Nothing has tripped and nothing is held back.")]
           : []));
       body.replaceChildren(...now.interlocks.map(line));
     },

@@ -1,0 +1,68 @@
+import { h, put } from "../dom.js";
+import * as api from "../api.js";
+import { full } from "../units.js";
+import { dayAndClock, span } from "../time.js";
+import { DAY_SERIES, daySpan, sumDay } from "../lastDay.js";
+
+// Asked again after ten minutes of the place, but not oftener than this in true time.
+const AGAIN = 600000;
+const LEAST_TRUE = 10000;
+
+const times = (count) => (count === null ? "–" : count === 0 ? "not once" : count === 1 ? "once" : `${count} times`);
+
+const ROWS = [
+  ["Coldest house air", (day) => full("temperature", day.coldestC)],
+  ["That was on", (day, now) => (day.coldestC === null ? "–" : dayAndClock(day.coldestUtcMs, now.offsetMinutes))],
+  ["House below its minimum", (day) => (day.coldestC === null ? "–" : day.belowMs === 0 ? "at no time" : span(day.belowMs))],
+  ["Heat by water", (day) => full("energy", day.waterKWh)],
+  ["Heat by air", (day) => full("energy", day.airKWh)],
+  ["Pump started", (day) => times(day.starts)],
+];
+
+/** The last 24 hours: how cold the house got, what was drawn and how often the pump started. */
+export function dayCard() {
+  const list = h("dl", { class: "facts" });
+  const cells = ROWS.map(([name]) => {
+    const value = h("dd", {}, "–");
+    list.append(h("dt", {}, name), value);
+    return value;
+  });
+  const hint = h("p", { class: "hint" });
+  const node = h("section", { class: "card live w5", "data-card": "day" }, h("h2", {}, "The last 24 hours"), list, hint);
+  let asking = false;
+  let askedAt = -Infinity;
+  let askedOf = -Infinity;
+  let day = null;
+
+  function show(now) {
+    if (day !== null) {
+      ROWS.forEach(([, read], index) => put(cells[index], read(day, now)));
+      put(hint, day.untoldMs > AGAIN ? `Of ${span(day.untoldMs)} of it there is no record.` : "");
+      hint.hidden = day.untoldMs <= AGAIN;
+    }
+  }
+
+  async function load(now) {
+    asking = true;
+    askedAt = performance.now();
+    askedOf = now.utcMs;
+    try {
+      day = sumDay(await api.samples({ channel: DAY_SERIES.join(), ...daySpan(now) }), now.houseMinimumC);
+      show(now);
+    } catch (refusal) {
+      hint.hidden = false;
+      put(hint, refusal.message);
+    }
+    asking = false;
+  }
+
+  return {
+    node,
+    set(now) {
+      show(now);
+      if (!asking && Math.abs(now.utcMs - askedOf) > AGAIN && performance.now() - askedAt > LEAST_TRUE) {
+        load(now);
+      }
+    },
+  };
+}
