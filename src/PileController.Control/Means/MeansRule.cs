@@ -8,8 +8,9 @@ namespace PileController.Control.Means;
 public readonly record struct HeapMeans(double FrostW, double ComfortW);
 
 /// <summary>
-/// The first form of the means: a steady draw for the look-ahead that ends no lower than the floor, with a margin for
-/// what the estimate may be wrong by. Comfort has to leave a reserve above that.
+/// The first form of the means: a draw that would spend what the heap holds above its floor, less a margin for what the
+/// estimate may be wrong by, within the look-ahead. Comfort spends it over the whole of it and has to leave a reserve;
+/// against frost it may go faster. It is found anew each tick, so the draw slows as the floor comes near.
 /// </summary>
 /// <remarks>
 /// The lower of active zone and body counts: heat taken at the turns is felt by the active zone a day later, when the
@@ -18,6 +19,9 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 public static class MeansRule
 {
     private const double BodyShare = 0.65;
+
+    // Against frost the reserve may be spent in this share of the look-ahead: a cold snap is shorter than that.
+    private const double FrostPace = 0.4;
 
     // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
     private const double FullTrustKelvin = 8;
@@ -34,7 +38,7 @@ public static class MeansRule
         double seconds = settings.LookAheadHours * 3600;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
-        double frost = Math.Max(0, net + (capacity * above / seconds));
+        double frost = Math.Max(0, net + (capacity * above / (FrostPace * seconds)));
         double comfort = Math.Max(0, net + (capacity * (above - settings.ComfortReserveKelvin) / seconds));
         return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
     }

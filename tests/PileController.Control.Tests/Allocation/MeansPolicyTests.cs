@@ -11,7 +11,7 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_WarmHeapAndSmallWant_GivesAllThatIsWanted()
     {
-        Grant grant = Decide(Heap(62, 1000), house: 10, outside: 9);
+        Grant grant = Decide(Heap(56, 1000), house: 10, outside: 9);
 
         Assert.Equal(Curb.None, grant.Curb);
         Assert.Equal(grant.WantW, grant.WaterW, 1e-9);
