@@ -141,6 +141,18 @@ public sealed class DemoTests : IDisposable
         Assert.Equal(HttpStatusCode.Forbidden, (await demo.Client.SendAsync(foreign)).StatusCode);
     }
 
+    [Fact]
+    public async Task Serve_AtAPortInUse_SaysSoInOneSentence()
+    {
+        await using DemoProcess demo = await DemoProcess.StartAsync(_data);
+
+        (int exit, string output) = await DemoProcess.RunAsync("serve", "--urls", demo.Client.BaseAddress!.GetLeftPart(UriPartial.Authority));
+
+        Assert.Equal(2, exit);
+        Assert.StartsWith("Cannot serve at http://127.0.0.1:", output);
+        Assert.Single(output.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+    }
+
     [Theory]
     [InlineData("http://0.0.0.0:8080")]
     [InlineData("http://192.168.0.7:8080")]

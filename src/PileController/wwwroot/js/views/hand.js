@@ -74,7 +74,9 @@ export function handView() {
     put(go, `Take the ${ACTUATORS[actuator()].toLowerCase()}: ${level(actuator(), share)} for ${span(minutes.value * 60000)}`);
     bears.hidden = actuator() !== "pump" || latest === null;
     if (!bears.hidden) {
-      put(bears, `The heap can bear ${full("power", latest.meansWatts)} now; the water takes ${full("power", latest.waterDrawWatts)} with the pump at ${percent(latest.outputs.pumpDuty)}.`);
+      const duty = latest.outputs.pumpDuty;
+      const takes = duty > 0 ? `; the water takes ${full("power", latest.waterDrawWatts)} with the pump at ${percent(duty)}` : "";
+      put(bears, `The heap can bear ${full("power", latest.meansWatts)} now${takes}.`);
     }
   }
 
