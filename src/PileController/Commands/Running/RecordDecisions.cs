@@ -9,8 +9,8 @@ namespace PileController.Commands.Running;
 internal static class RecordDecisions
 {
     private static readonly Option<string> Data = RecordAsk.Data();
-    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment; UTC unless it says otherwise.", 0);
-    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after; UTC unless it says otherwise.", long.MaxValue);
+    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment; UTC unless it says otherwise; the beginning when left out.", 0);
+    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after; UTC unless it says otherwise; the end when left out.", long.MaxValue);
     private static readonly Option<bool> Json = Ask.Json();
     private static readonly Option<bool> Csv = RecordAsk.Csv();
 

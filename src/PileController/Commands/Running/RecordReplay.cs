@@ -47,8 +47,12 @@ internal static class RecordReplay
         {
             Answer.WriteJson(parse, new
             {
-                report.Ticks, report.Identical, Share = report.Ticks > 0 ? (double)report.Identical / report.Ticks : 1, sameBuild,
-                report.FirstDifference, report.Problems,
+                report.Ticks,
+                report.Identical,
+                Share = report.Ticks > 0 ? (double)report.Identical / report.Ticks : 1,
+                sameBuild,
+                report.FirstDifference,
+                report.Problems,
             });
         }
         else

@@ -11,8 +11,8 @@ namespace PileController.Commands.Running;
 internal static class RecordSamples
 {
     private static readonly Option<string> Data = RecordAsk.Data();
-    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment; UTC unless it says otherwise.", 0);
-    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after; UTC unless it says otherwise.", long.MaxValue);
+    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment; UTC unless it says otherwise; the beginning when left out.", 0);
+    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after; UTC unless it says otherwise; the end when left out.", long.MaxValue);
     private static readonly Option<string> Channel = Ask.Of<string>("--channel", "Which channel or figure.", ReadSeries).Needed();
     private static readonly Option<double> Step = Ask.Quantity("--step", "Width of a bucket; every tick when left out.", "s", Dimension.Time, 0, 31_622_400).Unless(0);
     private static readonly Option<bool> Json = Ask.Json();

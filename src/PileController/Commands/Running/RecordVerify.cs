@@ -47,7 +47,7 @@ internal static class RecordVerify
 
             parse.InvocationConfiguration.Output.WriteLine(
                 $"{report.Ticks} ticks in {report.Blocks} blocks, {report.FirstSequence} to {report.LastSequence}; {report.Decisions} decisions; "
-                + (report.IsClean ? "nothing wrong." : $"{report.Problems.Count} problems."));
+                + (report.IsClean ? "nothing wrong." : report.Problems.Count == 1 ? "1 problem." : $"{report.Problems.Count} problems."));
         }
 
         return report.IsClean ? ExitCodes.Done : ExitCodes.No;

@@ -18,8 +18,8 @@ internal static class SeasonCommand
     private static readonly Option<int> Days = Ask.Of<int>("--days", "How many days, 1 to 400.", ReadWhole(1, 400)).Needed();
     private static readonly Option<DrawPolicy> Policy = Ask.Word(
         "--policy", "The draw rule:", [.. Enum.GetValues<DrawPolicy>().Select(p => (p.ToString().ToLowerInvariant(), p))]).Needed();
-    private static readonly Option<double> TickSeconds = Ask.Number("--tick", "Length of a tick,", 1, 60, "s").Unless(0);
-    private static readonly Option<int> Seed = Ask.Of<int>("--seed", "Seed of the probes' noise, 0 to 1000000.", ReadWhole(0, 1_000_000)).Unless(-1);
+    private static readonly Option<double> TickSeconds = Ask.Number("--tick", "Length of a tick; as in the settings when left out,", 1, 60, "s").Unless(0);
+    private static readonly Option<int> Seed = Ask.Of<int>("--seed", "Seed of the probes' noise, 0 to 1000000; as in the settings when left out.", ReadWhole(0, 1_000_000)).Unless(-1);
     private static readonly Option<string?> Keep = new("--keep") { Description = "Write the holding as it stands at the end to this file, to go on from." };
     private static readonly Option<bool> Json = Ask.Json();
 

@@ -14,7 +14,7 @@ internal static class ServeCommand
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file; the demo's when left out." };
     private static readonly Option<string?> Data = new("--data") { Description = "Folder of the record; a passing one when left out (simulated rig only)." };
     private static readonly Option<string?> Urls = new("--urls") { Description = "Address of the page, on this machine's own loopback: http://127.0.0.1:8080." };
-    private static readonly Option<double> Speed = Ask.Number("--speed", "Times faster than life, simulated rig only,", 1, 3600, "times").Unless(0);
+    private static readonly Option<double> Speed = Ask.Number("--speed", "Times faster than life, simulated rig only; 60 when left out,", 1, 3600, "times").Unless(0);
 
     public static Command Create()
     {
