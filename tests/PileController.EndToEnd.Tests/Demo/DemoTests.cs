@@ -93,9 +93,19 @@ public sealed class DemoTests : IDisposable
 
         (int verified, string told) = await DemoProcess.RunAsync("record", "verify", "--data", _data);
         (int replayed, string report) = await DemoProcess.RunAsync("record", "replay", "--data", _data, "--json");
+        (_, string decisions) = await DemoProcess.RunAsync("record", "decisions", "--data", _data, "--json");
+        (_, string samples) = await DemoProcess.RunAsync(
+            "record", "samples", "--data", _data, "--channel", "house", "--to", "2026-01-31", "--step", "1 h", "--json");
+        (_, string table) = await DemoProcess.RunAsync(
+            "record", "samples", "--data", _data, "--channel", "house", "--to", "2026-01-31", "--step", "1 h", "--csv");
 
         Assert.True(verified == 0, told);
         Assert.True(replayed == 0, report);
+        using JsonDocument told14Days = JsonDocument.Parse(decisions);
+        Assert.NotEqual(0, told14Days.RootElement.GetArrayLength());
+        using JsonDocument hours = JsonDocument.Parse(samples);
+        Assert.Equal(14 * 24, hours.RootElement.GetArrayLength());
+        Assert.Equal(1 + (14 * 24), table.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
         using JsonDocument answer = JsonDocument.Parse(report);
         Assert.True(answer.RootElement.GetProperty("ticks").GetInt64() > 14 * DayTicks);
         Assert.Equal(

@@ -23,7 +23,8 @@ internal static class RecordAsk
     public static void CheckSpanAndForm(Command command, Option<long> from, Option<long> to, Option<bool> json, Option<bool> csv) =>
         command.Validators.Add(result =>
         {
-            if (result.GetValue(from) >= result.GetValue(to))
+            bool bothGiven = result.GetResult(from) is { Implicit: false } && result.GetResult(to) is { Implicit: false };
+            if (bothGiven && result.GetValue(from) >= result.GetValue(to))
             {
                 result.AddError($"{from.Name} must be before {to.Name}");
             }
@@ -57,6 +58,15 @@ internal static class RecordAsk
         {
             return Refuse(parse, folder, failed.Message);
         }
+    }
+
+    /// <summary>Makes one JSON array of JSON lines, one element a line.</summary>
+    public static void WriteArray(TextWriter output, Action<TextWriter> writeLines)
+    {
+        using StringWriter lines = new();
+        writeLines(lines);
+        string[] elements = lines.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        output.WriteLine($"[{string.Join(",\n", elements)}]");
     }
 
     /// <summary>Says why a folder cannot be read.</summary>

@@ -33,7 +33,7 @@ internal static class RecordDecisions
         TextWriter output = parse.InvocationConfiguration.Output;
         if (parse.GetValue(Json))
         {
-            JsonLinesExport.Decisions(output, lines);
+            RecordAsk.WriteArray(output, to => JsonLinesExport.Decisions(to, lines));
         }
         else if (parse.GetValue(Csv))
         {

@@ -39,7 +39,7 @@ internal static class RecordSamples
         TextWriter output = parse.InvocationConfiguration.Output;
         if (parse.GetValue(Json))
         {
-            JsonLinesExport.Samples(output, series, points);
+            RecordAsk.WriteArray(output, to => JsonLinesExport.Samples(to, series, points));
         }
         else if (parse.GetValue(Csv))
         {
