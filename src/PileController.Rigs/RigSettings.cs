@@ -51,8 +51,8 @@ public sealed record HardwareSettings
     /// <summary>Root of the kernel's 1-Wire device files.</summary>
     public string OneWireRoot { get; init; } = "/sys/bus/w1/devices";
 
-    /// <summary>Label of the GPIO chip, as the kernel names it.</summary>
-    public string GpioChipLabel { get; init; } = "pinctrl-bcm2711";
+    /// <summary>Label of the GPIO chip, as the kernel names it (gpiodetect lists them); the default fits no board and has to be set on a real rig.</summary>
+    public string GpioChipLabel { get; init; } = "set-me";
 
     /// <summary>Line of the pump relay or gate, or null when there is none.</summary>
     public int? PumpPin { get; init; }

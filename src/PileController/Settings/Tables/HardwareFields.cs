@@ -10,7 +10,7 @@ internal static class HardwareFields
     public static readonly FieldTable<HardwareSettings> Table = new()
     {
         { "oneWireRoot", Text("an absolute path, \"/sys/bus/w1/devices\"", p => p.StartsWith('/')), h => h.OneWireRoot, (h, v) => h with { OneWireRoot = v! }, "Root of the kernel's 1-Wire device files." },
-        { "gpioChip", Text("the label the kernel gives the chip, 1 to 64 letters", t => t.Length is > 0 and <= 64), h => h.GpioChipLabel, (h, v) => h with { GpioChipLabel = v! }, "Label of the GPIO chip." },
+        { "gpioChip", Text("the label the kernel gives the chip, 1 to 64 letters", t => t.Length is > 0 and <= 64), h => h.GpioChipLabel, (h, v) => h with { GpioChipLabel = v! }, "Label of the GPIO chip (gpiodetect lists them); has to be set on a real rig." },
         { "pumpPin", OptionalWhole(0, 127), h => h.PumpPin, (h, v) => h with { PumpPin = (int?)v }, "Line of the pump relay or gate." },
         { "blowerPin", OptionalWhole(0, 127), h => h.BlowerPin, (h, v) => h with { BlowerPin = (int?)v }, "Line of the blower relay or gate." },
         { "activeLow", Flag, h => h.ActiveLow, (h, v) => h with { ActiveLow = v }, "Whether a low line switches the load on." },
