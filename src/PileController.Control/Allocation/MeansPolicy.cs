@@ -10,7 +10,7 @@ namespace PileController.Control.Allocation;
 internal static class MeansPolicy
 {
     private const double LeastAirWatts = 150;
-    private const double RecoveredKelvin = 2;
+    private const double RecoveredKelvin = 3.5;
 
     // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
     // must bear a little before it has, or the mode would swing from tick to tick.

@@ -20,6 +20,10 @@ public static class MeansRule
 {
     private const double BodyShare = 0.65;
 
+    // What the active zone still falls once the means are nil: the cold bed drinks on, and the frost guard takes its part
+    // (from seasons of the simulated heap).
+    private const double AfterfallKelvin = 1.5;
+
     // Against frost the reserve may be spent in this share of the look-ahead: a cold snap is shorter than that.
     private const double FrostPace = 0.4;
 
@@ -32,7 +36,7 @@ public static class MeansRule
     /// <param name="bodyC">Estimate of the inner body's mean, °C.</param>
     public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double bodyC)
     {
-        double margin = Quantile(settings.Confidence) * estimate.UncertaintyKelvin;
+        double margin = AfterfallKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
         double above = Math.Min(estimate.ActiveZoneCelsius, bodyC) - settings.HeapFloorC - margin;
         double capacity = BodyShare * settings.HeapHeatCapacityJPerK;
         double seconds = settings.LookAheadHours * 3600;

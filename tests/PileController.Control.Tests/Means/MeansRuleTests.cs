@@ -11,8 +11,8 @@ public sealed class MeansRuleTests
     [Fact]
     public void Of_HeatAboveTheFloorAndNoNetHeat_SpreadsItOverTheLookAhead()
     {
-        // 10 K above 45 °C in 0.65 × 26 MJ/K: against frost over 0.4 of 48 h, for comfort, which leaves 8 K of it, over all.
-        HeapMeans means = MeansRule.Of(Settings, Heap(55, 0), 55);
+        // 10 K above 45 °C and the 1.5 K it still falls by itself, in 0.65 × 26 MJ/K: against frost over 0.4 of 48 h, for comfort, which leaves 8 K of it, over all.
+        HeapMeans means = MeansRule.Of(Settings, Heap(56.5, 0), 56.5);
 
         Assert.Equal(0.65 * 2.6e7 * 10 / (0.4 * 172_800), means.FrostW, 1e-6);
         Assert.Equal(0.65 * 2.6e7 * 2 / 172_800, means.ComfortW, 1e-6);
@@ -24,12 +24,12 @@ public sealed class MeansRuleTests
 
     [Fact]
     public void Of_NetHeatNearTheFloor_CountsByHowFarAboveTheHeapStands() =>
-        Assert.Equal(250, MeansRule.Of(Settings, Heap(49, 500), 49).FrostW - MeansRule.Of(Settings, Heap(49, 0), 49).FrostW, 1e-6);
+        Assert.Equal(250, MeansRule.Of(Settings, Heap(50.5, 500), 50.5).FrostW - MeansRule.Of(Settings, Heap(50.5, 0), 50.5).FrostW, 1e-6);
 
     [Fact]
     public void Of_HeapThatCoolsByItself_CountsTheLossInFull() =>
         Assert.Equal(
-            (0.65 * 2.6e7 * 4 / (0.4 * 172_800)) - 200, MeansRule.Of(Settings, Heap(49, -200), 49).FrostW, 1e-6);
+            (0.65 * 2.6e7 * 4 / (0.4 * 172_800)) - 200, MeansRule.Of(Settings, Heap(50.5, -200), 50.5).FrostW, 1e-6);
 
     [Theory]
     [InlineData(45, 60)]
