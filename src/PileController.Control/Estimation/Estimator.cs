@@ -13,7 +13,7 @@ public static class Estimator
     private const double LitMilliseconds = 86_400_000;
 
     // Share of the heap's heat capacity that lies in the inner body.
-    private const double BodyShare = 0.65;
+    internal const double BodyCapacityShare = 0.65;
 
     // How fast the estimate follows the probes, and the net heat what is left over, s.
     private const double FollowSeconds = 3 * 3600;
@@ -37,7 +37,7 @@ public static class Estimator
     {
         double outside = readings.TryGet(Channel.Outside, out double measured) ? measured : memory.OutsideC;
         HeapProfile profile = HeapProfile.From(settings.Places, readings, outside);
-        double capacity = BodyShare * settings.HeapHeatCapacityJPerK;
+        double capacity = BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double body = memory.BodyC;
         double zone = memory.ActiveZoneC;
         double net = memory.NetW;

@@ -1,4 +1,5 @@
 using PileController.Control.Decisions;
+using PileController.Control.Estimation;
 
 namespace PileController.Control.Means;
 
@@ -18,8 +19,6 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 /// </remarks>
 public static class MeansRule
 {
-    private const double BodyShare = 0.65;
-
     // What the active zone still falls once the means are nil: the cold bed drinks on, and the frost guard takes its part
     // (from seasons of the simulated heap).
     private const double AfterfallKelvin = 1.5;
@@ -38,7 +37,7 @@ public static class MeansRule
     {
         double margin = AfterfallKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
         double above = Math.Min(estimate.ActiveZoneCelsius, bodyC) - settings.HeapFloorC - margin;
-        double capacity = BodyShare * settings.HeapHeatCapacityJPerK;
+        double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double seconds = settings.LookAheadHours * 3600;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
