@@ -16,16 +16,6 @@ internal static class SettingsWriter
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Write(settings))));
 
     /// <summary>A file that says the same, with what each key means and may be.</summary>
-    public static string Explain(PileSettings settings)
-    {
-        ExplainedText text = new();
-        text.Open("Settings of one holding. Keys left out take these values. Every quantity is written with its unit.", null, '{');
-        foreach (Field<PileSettings> field in PileFields.Table)
-        {
-            field.Explain(text, settings);
-        }
-
-        text.Close('}');
-        return text.ToString();
-    }
+    public static string Explain(PileSettings settings) => PartFile.Explain(
+        "Settings of one holding. Keys left out take these values. Every quantity is written with its unit.", PileFields.Table, settings);
 }
