@@ -34,7 +34,7 @@ internal static class PartSource
         }
 
         (T part, FileReading reading) = PartFile.Parse(text, table, blank);
-        IReadOnlyList<SettingsFault> faults = reading.Faults.Count > 0 ? reading.Faults : [.. checks(part)];
+        List<SettingsFault> faults = reading.Faults.Count > 0 ? reading.Faults : [.. checks(part)];
         foreach (SettingsFault fault in faults)
         {
             error.WriteLine($"{option.Name}: {fault.Sentence}");
