@@ -1,8 +1,10 @@
 using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
+using PileController.Benchmarks.Scores;
 
 return args switch
 {
+    ["scoreboard", .. string[] rest] => Scoreboard.Run(rest, Console.Out),
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
     ["steps", .. string[] rest] => Steps(rest),
@@ -20,6 +22,7 @@ static int Usage()
     Console.Error.WriteLine(
         """
         dotnet run -c Release --project tests/PileController.Benchmarks -- winters      all draw rules on all winters, one table
+        dotnet run -c Release --project tests/PileController.Benchmarks -- scoreboard   all draw rules on all winters and rigs [--cells quick] [--weather FILE …] [--policy RULE …] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
         """);

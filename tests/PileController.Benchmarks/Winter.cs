@@ -17,14 +17,21 @@ internal sealed record Winter(string Name, string File, int Year, bool Training)
         new("New York 2012", "new-york-daily-2012-2013.csv", 2012, false),
     ];
 
+    /// <summary>Days of a winter.</summary>
+    public const int Days = 150;
+
+    /// <summary>The recorded weather.</summary>
+    public WeatherSeries Read()
+    {
+        using StreamReader reader = new(Path.Combine(AppContext.BaseDirectory, "Weather", File));
+        return WeatherFile.Read(reader, File, HoldingBuild.Place(PileSettings.AlderBank));
+    }
+
     /// <summary>One season of the shipped settings under a draw rule.</summary>
     public async Task<SeasonResult> RunAsync(ControlSettings control)
     {
         PileSettings settings = PileSettings.AlderBank;
-        string path = Path.Combine(AppContext.BaseDirectory, "Weather", File);
-        using StreamReader reader = new(path);
-        WeatherSeries weather = WeatherFile.Read(reader, File, HoldingBuild.Place(settings));
-        SeasonPlan plan = SeasonPlanning.Of(settings, control, weather, new DateOnly(Year, 11, 1), 150);
+        SeasonPlan plan = SeasonPlanning.Of(settings, control, Read(), new DateOnly(Year, 11, 1), Days);
         (SeasonResult result, _) = await SeasonRun.RunAsync(plan, TimeProvider.System, null, CancellationToken.None);
         return result;
     }
