@@ -10,14 +10,19 @@ namespace PileController.Control.Estimation;
 /// <param name="ProbesUsed">How many heap probes could be believed, 0 to 4.</param>
 public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, double CoreC, double TurnsC, int ProbesUsed)
 {
-    private const int Rings = 12;
+    private const int Rings = 24;
+
+    // How far the cold reaches from the turns: a draw chills a sleeve of the bed round the pipe, not all that lies
+    // between the turns and the next probe, m (from seasons of the simulated heap).
+    private const double DipM = 0.08;
 
     // The inner body ends here, as a share of the radius; outside lies the rind that follows the weather.
     private const double BodyShare = 0.75;
 
     /// <summary>
     /// Draws straight lines through the probes that can be believed, level inside the innermost and falling to the
-    /// air outside beyond the outermost, and takes volume-weighted means.
+    /// air outside beyond the outermost, and takes volume-weighted means. What the probe at the turns lies below those
+    /// lines is a dip that fades with the distance from the turns.
     /// </summary>
     /// <param name="places">Where the probes sit.</param>
     /// <param name="readings">Validated readings.</param>
@@ -29,9 +34,18 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
         int n = 0;
         Add(readings, Channel.HeapCore, places.CoreM, radius, value, ref n);
         Add(readings, Channel.HeapMiddle, places.MiddleM, radius, value, ref n);
-        Add(readings, Channel.HeapTurns, places.TurnsM, radius, value, ref n);
         Add(readings, Channel.HeapEdge, places.EdgeM, radius, value, ref n);
-        int used = n;
+
+        double atTurns = 0;
+
+        // With no other probe inside the turns there is no line a dip could be seen against.
+        bool dips = n >= 2 && radius[0] < places.TurnsM && readings.TryGet(Channel.HeapTurns, out atTurns);
+        if (!dips)
+        {
+            Add(readings, Channel.HeapTurns, places.TurnsM, radius, value, ref n);
+        }
+
+        int used = n + (dips ? 1 : 0);
         if (used == 0)
         {
             return default;
@@ -42,6 +56,7 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
         value[n] = 0.5 * (value[n - 1] + outsideC);
         n++;
 
+        double dip = dips ? At(places.TurnsM, radius[..n], value[..n]) - atTurns : 0;
         Span<double> t = stackalloc double[Rings];
         Span<double> weight = stackalloc double[Rings];
         double step = places.RadiusM / Rings;
@@ -50,7 +65,7 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
         for (int i = 0; i < Rings; i++)
         {
             double r = (i + 0.5) * step;
-            t[i] = At(r, radius[..n], value[..n]);
+            t[i] = At(r, radius[..n], value[..n]) - (dip * Fading(r - places.TurnsM));
             weight[i] = r;
             if (r < BodyShare * places.RadiusM)
             {
@@ -59,10 +74,12 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
             }
         }
 
-        double core = At(places.CoreM, radius[..n], value[..n]);
-        double turns = At(places.TurnsM, radius[..n], value[..n]);
+        double core = At(places.CoreM, radius[..n], value[..n]) - (dip * Fading(places.CoreM - places.TurnsM));
+        double turns = At(places.TurnsM, radius[..n], value[..n]) - dip;
         return new HeapProfile(HottestHalf(t, weight), body / bodyWeight, core, turns, used);
     }
+
+    private static double Fading(double metres) => Portable.Exp(-0.5 * metres * metres / (DipM * DipM));
 
     private static void Add(
         RigReadings readings, Channel channel, double radiusM, Span<double> radius, Span<double> value, ref int n)
