@@ -23,8 +23,9 @@ internal static class CalcHouse
     private static readonly Option<double> Wind = Ask.Quantity(
         "--wind", "Wind, by which leaks grow; the air changes of the settings as they are unless given.", "m/s", Dimension.Speed, 0, 40).Unless(double.NaN);
 
-    private static readonly Option<bool> Curtain = Ask.Word(
-        "--curtain", "The night curtain, open unless given.", ("open", false), ("drawn", true)).Unless(false);
+    private static readonly Option<NightCurtain> Curtain = Ask.Word(
+        "--curtain", "The night curtain, open unless given.", 
+        ("open", NightCurtain.Open), ("drawn", NightCurtain.Drawn)).Unless(NightCurtain.Open);
 
     private static readonly Option<bool> Json = Ask.Json();
 
@@ -59,7 +60,7 @@ internal static class CalcHouse
         HouseBuild house = settings.House;
         double wind = parse.GetValue(Wind);
         double felt = double.IsNaN(wind) ? HouseLoss.DesignWindMPerS : wind;
-        bool drawn = parse.GetValue(Curtain);
+        bool drawn = parse.GetValue(Curtain) == NightCurtain.Drawn;
         HouseLoss loss = HouseLoss.Of(house, drawn).InWind(felt, inside - outside);
         double changes = house.AirChangesPerHour * HouseLoss.LeakRatio(felt, inside - outside);
         IReadOnlyList<HouseWhatIf> whatIfs = HouseWhatIf.All(house, inside, outside, felt);
