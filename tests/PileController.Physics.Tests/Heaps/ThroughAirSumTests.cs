@@ -25,7 +25,6 @@ public class ThroughAirSumTests
         ["AIR-069"] = () => Hundred(65).TotalWatts / 1000,
         ["AIR-070"] = () => Hundred(65).WaterLostKgPerDay / 24,
         ["AIR-072"] = () => Cfm(7.79, 60).WaterLostKgPerDay,
-        ["CO2-001"] = () => Hundred(60) is var air ? 2000 / air.HeatOfOxygenWatts * air.CarbonDioxideKgPerDay : 0,
         ["TRD-011"] = () => ThroughAir.Of(CubicMetresPerSecondPerCfm, (70 - 32) / 1.8, 0, (71 - 32) / 1.8).ClosedDuctWatts / WattsPerBtuPerHour,
         ["HYD-062"] = () => Friction.Churchill(1e5, 1e-4),
         ["DCT-001"] = () => InchesPer100Feet(20, 4000),
@@ -70,6 +69,16 @@ public class ThroughAirSumTests
             double litres = air.WaterLostKgPerDay / Water.DensityKgPerM3(houseC) * 1000;
             Assert.Equal(litres, given.CondensateLitresPerDay, 1e-9 * litres);
         });
+
+    [Fact]
+    public void ThroughAir_OfItsOxygen_GivesCarbonDioxideAndHeatOfOneReaction()
+    {
+        ThroughAir air = Hundred(60);
+
+        // A molecule of carbon dioxide, 44, for each of oxygen, 32, of the 15.95 parts of 20.95 that are used.
+        Assert.Equal(air.OxygenSuppliedKgPerDay * (15.95 / 20.95) * (44.0 / 32), air.CarbonDioxideKgPerDay, 1e-9);
+        Assert.Equal(Stuff.HeatPerSolids / Stuff.CarbonDioxidePerSolids, air.HeatOfOxygenWatts * 86_400 / air.CarbonDioxideKgPerDay, 1e-3);
+    }
 
     [Fact]
     public void ThroughAir_OfWetterAirThanTheHeapHolds_LeavesWaterInIt() =>

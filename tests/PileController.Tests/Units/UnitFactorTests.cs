@@ -31,6 +31,12 @@ public class UnitFactorTests
     [InlineData("1 lb/ft3", Dimension.Density, 0.45359237 / 0.028316846592, 1e-12)]
     [InlineData("1 mph", Dimension.Speed, 0.44704, 1e-12)]
     [InlineData("1 fpm", Dimension.Speed, 0.00508, 1e-12)]
+
+    // R values of glazings, ft²·h·°F/BTU, from a published list of R values: 0.95, 2.0, 1.54, 1.69; U = 1/R.
+    [InlineData("1.052631579 BTU/hft2°F", Dimension.Transmittance, 5.98, 2e-3)]
+    [InlineData("0.5 BTU/hft2°F", Dimension.Transmittance, 2.84, 2e-3)]
+    [InlineData("0.649350649 BTU/hft2°F", Dimension.Transmittance, 3.69, 2e-3)]
+    [InlineData("0.591715976 BTU/hft2°F", Dimension.Transmittance, 3.36, 2e-3)]
     public void Unit_OfThePublishedTable_HasItsFactor(string one, Dimension dimension, double si, double relative)
     {
         Assert.True(Quantity.TryParse(one, dimension, out Quantity quantity, out string? problem), problem);
