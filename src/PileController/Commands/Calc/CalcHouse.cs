@@ -24,7 +24,7 @@ internal static class CalcHouse
         "--wind", "Wind, by which leaks grow; the air changes of the settings as they are unless given.", "m/s", Dimension.Speed, 0, 40).Unless(double.NaN);
 
     private static readonly Option<NightCurtain> Curtain = Ask.Word(
-        "--curtain", "The night curtain, open unless given.", 
+        "--curtain", "The night curtain, open unless given.",
         ("open", NightCurtain.Open), ("drawn", NightCurtain.Drawn)).Unless(NightCurtain.Open);
 
     private static readonly Option<bool> Json = Ask.Json();
