@@ -19,6 +19,12 @@ public sealed record PipeRun(double LengthM, double InnerDiameterM, double Fitti
     public double Reynolds(double flowLitresPerMinute, double waterC) =>
         4 * Water.MassFlowKgPerS(Math.Abs(flowLitresPerMinute), waterC) / (Math.PI * InnerDiameterM * Water.ViscosityPaS(waterC));
 
+    /// <summary>Darcy friction factor at a flow.</summary>
+    /// <param name="flowLitresPerMinute">Flow, L/min, not 0.</param>
+    /// <param name="waterC">Water, °C, 0 to 95.</param>
+    public double FrictionFactor(double flowLitresPerMinute, double waterC) =>
+        Friction.Churchill(Reynolds(flowLitresPerMinute, waterC), RoughnessM / InnerDiameterM);
+
     /// <summary>Pressure lost to friction and fittings by Darcy and Weisbach, Pa; static lift not counted. Negative for flow backwards.</summary>
     /// <param name="flowLitresPerMinute">Flow, L/min.</param>
     /// <param name="waterC">Water, °C, 0 to 95.</param>
@@ -29,7 +35,7 @@ public sealed record PipeRun(double LengthM, double InnerDiameterM, double Fitti
             return 0;
         }
 
-        double friction = Friction.Churchill(Reynolds(flowLitresPerMinute, waterC), RoughnessM / InnerDiameterM);
+        double friction = FrictionFactor(flowLitresPerMinute, waterC);
         double velocity = Flow.VelocityMPerS(flowLitresPerMinute, InnerDiameterM);
         return ((friction * LengthM / InnerDiameterM) + FittingK) * Water.DensityKgPerM3(waterC) / 2 * velocity * Math.Abs(velocity);
     }
@@ -39,4 +45,15 @@ public sealed record PipeRun(double LengthM, double InnerDiameterM, double Fitti
     /// <param name="waterC">Water, °C, 0 to 95.</param>
     public double HeadM(double flowLitresPerMinute, double waterC) =>
         StaticLiftM + Flow.HeadM(LossPa(flowLitresPerMinute, waterC), Water.DensityKgPerM3(waterC));
+
+    /// <summary>Water it holds, L.</summary>
+    public double Litres => Math.PI / 4 * InnerDiameterM * InnerDiameterM * LengthM * 1000;
+
+    /// <summary>Time water takes to run through, s; infinity when nothing flows.</summary>
+    /// <param name="flowLitresPerMinute">Flow, L/min, 0 or more.</param>
+    public double TransitSeconds(double flowLitresPerMinute)
+    {
+        Require.NotNegative(flowLitresPerMinute, "L/min");
+        return flowLitresPerMinute > 0 ? 60 * Litres / flowLitresPerMinute : double.PositiveInfinity;
+    }
 }

@@ -58,6 +58,8 @@ internal static class Kind
 
     public static ValueKind<double> Volts(double least, double most) => Quantity(Dimension.Voltage, "V", "V", least, most);
 
+    public static ValueKind<double> Amperes(double least, double most) => Quantity(Dimension.Current, "A", "A", least, most);
+
     public static ValueKind<double> PerHour(double least, double most) => Quantity(Dimension.Rate, "1/h", "1/h", least, most);
 
     public static ValueKind<double> PerSecond(double least, double most) => Quantity(Dimension.Rate, "1/s", "%/s", least, most);
@@ -84,6 +86,9 @@ internal static class Kind
 
     public static ValueKind<string?> OptionalText(string allowed, Predicate<string> isGood) =>
         new TextKind(allowed, isGood, optional: true);
+
+    /// <summary>A value that need not be there.</summary>
+    public static ValueKind<double?> Optional(ValueKind<double> kind) => new OptionalKind(kind);
 
     private static QuantityKind Quantity(Dimension dimension, string stored, string written, double least, double most) =>
         new(UnitTable.Of(stored, dimension), UnitTable.Of(written, dimension), least, most);
