@@ -13,6 +13,9 @@ public sealed record PipeRun(double LengthM, double InnerDiameterM, double Fitti
     /// <summary>Roughness of drawn plastic and copper pipe, 1.5 µm (from memory).</summary>
     public const double SmoothM = 1.5e-6;
 
+    /// <summary>Diameter of the turns it is wound in, m; 0 for a straight run. Wound pipe costs more than straight.</summary>
+    public double TurnDiameterM { get; init; }
+
     /// <summary>Reynolds number of a flow.</summary>
     /// <param name="flowLitresPerMinute">Flow, L/min.</param>
     /// <param name="waterC">Water, °C, 0 to 95.</param>
@@ -23,7 +26,13 @@ public sealed record PipeRun(double LengthM, double InnerDiameterM, double Fitti
     /// <param name="flowLitresPerMinute">Flow, L/min, not 0.</param>
     /// <param name="waterC">Water, °C, 0 to 95.</param>
     public double FrictionFactor(double flowLitresPerMinute, double waterC) =>
-        Friction.Churchill(Reynolds(flowLitresPerMinute, waterC), RoughnessM / InnerDiameterM);
+        FrictionAt(Reynolds(flowLitresPerMinute, waterC));
+
+    /// <summary>Darcy friction factor at a Reynolds number.</summary>
+    /// <param name="reynolds">Reynolds number, above 0.</param>
+    public double FrictionAt(double reynolds) => TurnDiameterM > 0
+        ? WoundFriction.Factor(reynolds, RoughnessM / InnerDiameterM, InnerDiameterM / TurnDiameterM)
+        : Friction.Churchill(reynolds, RoughnessM / InnerDiameterM);
 
     /// <summary>Pressure lost to friction and fittings by Darcy and Weisbach, Pa; static lift not counted. Negative for flow backwards.</summary>
     /// <param name="flowLitresPerMinute">Flow, L/min.</param>

@@ -9,12 +9,15 @@ namespace PileController.Parts;
 /// <summary>Keys of a loop's file.</summary>
 internal static class LoopPartFields
 {
+    private const double LeastTurnM = 0.1;
+
     private static readonly FieldTable<RunPart> Run = new()
     {
         { "tube", new TubeKind(), r => r.Tube, (r, v) => r with { Tube = v }, "The tube by name.", true },
         { "length", Metres(0, 5000), r => r.LengthM, (r, v) => r with { LengthM = v }, "Length of the run.", true },
         { "fittings", new ManyKind<FittingCount>(new FittingKind()), r => r.Fittings, (r, v) => r with { Fittings = v }, "Fittings in it." },
         { "k", Number(0, 10_000, "velocity heads"), r => r.ExtraK, (r, v) => r with { ExtraK = v }, "Any other loss in it, filter or meter." },
+        { "turnDiameter", Metres(0, 50), r => r.TurnDiameterM, (r, v) => r with { TurnDiameterM = v }, "Diameter of the turns it is wound in, 0 m for a straight run." },
     };
 
     public static readonly FieldTable<LoopPart> Table = new()
@@ -31,7 +34,9 @@ internal static class LoopPartFields
     };
 
     /// <summary>What cannot be a loop although each value by itself could.</summary>
-    public static IEnumerable<SettingsFault> Check(LoopPart loop) => loop.Runs.Count > 0
-        ? []
-        : [new SettingsFault("runs", "an empty list", "one run of pipe or more")];
+    public static IEnumerable<SettingsFault> Check(LoopPart loop) => loop.Runs.Count == 0
+        ? [new SettingsFault("runs", "an empty list", "one run of pipe or more")]
+        : loop.Runs.SelectMany((run, i) => run.TurnDiameterM is > 0 and < LeastTurnM
+            ? new[] { new SettingsFault($"runs[{i}].turnDiameter", $"\"{run.TurnDiameterM} m\"", $"0 m for a straight run, or {LeastTurnM} m to 50 m") }
+            : []);
 }

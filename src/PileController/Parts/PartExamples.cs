@@ -25,7 +25,7 @@ internal static class PartExamples
         BatteryWattHours = 1200,
         Runs =
         [
-            new RunPart { Tube = PipeSize.Named("1/2 in PEX"), LengthM = 91.44, Fittings = [Count("elbow", 6), Count("entrance", 1), Count("exit", 1)] },
+            new RunPart { Tube = PipeSize.Named("1/2 in PEX"), LengthM = 90, TurnDiameterM = 1.8, Fittings = [Count("elbow", 6), Count("entrance", 1), Count("exit", 1)] },
             new RunPart { Tube = PipeSize.Named("3/4 in PEX"), LengthM = 24, Fittings = [Count("ball-valve", 2), Count("check-valve", 1)] },
         ],
     });

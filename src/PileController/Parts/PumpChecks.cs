@@ -27,11 +27,6 @@ internal static class PumpChecks
             yield return new SettingsFault($"{path}.flow", "missing", "a flow, or bucket and time together");
         }
 
-        if (point.HeadM is null)
-        {
-            yield return new SettingsFault($"{path}.head", "null", "a length, 0 m to 200 m");
-        }
-
         if (point.Power is null)
         {
             yield return new SettingsFault($"{path}.power", "missing", "a power, or voltage and current together");

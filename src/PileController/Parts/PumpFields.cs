@@ -11,7 +11,7 @@ internal static class PumpFields
         { "flow", Optional(LitresPerMinute(0, 1000)), p => p.FlowLitresPerMinute, (p, v) => p with { FlowLitresPerMinute = v }, "Flow by a meter; or bucket and time." },
         { "bucket", Optional(Litres(0.1, 1000)), p => p.BucketLitres, (p, v) => p with { BucketLitres = v }, "Water caught in the bucket." },
         { "time", Optional(Seconds(1, 86_400)), p => p.Seconds, (p, v) => p with { Seconds = v }, "Time it took to catch it." },
-        { "head", Optional(Metres(0, 200)), p => p.HeadM, (p, v) => p with { HeadM = v }, "Height of the hose's end over the water the pump draws from, with a hose so wide and short that it costs nothing.", true },
+        { "head", Metres(0, 200), p => p.HeadM, (p, v) => p with { HeadM = v }, "Height of the hose's end over the water the pump draws from, with a hose so wide and short that it costs nothing.", true },
         { "power", Optional(Watts(0.01, 5000)), p => p.Watts, (p, v) => p with { Watts = v }, "Electric power by a meter; or voltage and current." },
         { "voltage", Optional(Volts(0.5, 400)), p => p.Volts, (p, v) => p with { Volts = v }, "Voltage at the pump." },
         { "current", Optional(Amperes(0.001, 100)), p => p.Amperes, (p, v) => p with { Amperes = v }, "Current it takes." },

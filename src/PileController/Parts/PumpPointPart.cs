@@ -11,7 +11,7 @@ internal sealed record PumpPointPart
 
     public double? Seconds { get; init; }
 
-    public double? HeadM { get; init; }
+    public double HeadM { get; init; }
 
     public double? Watts { get; init; }
 
@@ -31,5 +31,5 @@ internal sealed record PumpPointPart
     public double DutyAt(double? ratedVolts) => Duty ?? (Volts / ratedVolts) ?? 1;
 
     /// <summary>The point for the curve, once checked.</summary>
-    public PumpPoint Measured(double? ratedVolts) => new(Flow!.Value, HeadM!.Value, Power!.Value, DutyAt(ratedVolts));
+    public PumpPoint Measured(double? ratedVolts) => new(Flow!.Value, HeadM, Power!.Value, DutyAt(ratedVolts));
 }

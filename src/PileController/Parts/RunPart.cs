@@ -13,10 +13,12 @@ internal sealed record RunPart
 
     public double ExtraK { get; init; }
 
+    public double TurnDiameterM { get; init; }
+
     /// <summary>The run for the sum, once checked; a lift is the whole loop's, not the run's.</summary>
     public PipeRun Run(double staticLiftM = 0)
     {
         double bore = Tube!.InnerDiameterM;
-        return new PipeRun(LengthM, bore, ExtraK + Fittings.Sum(f => f.LossK(bore)), staticLiftM);
+        return new PipeRun(LengthM, bore, ExtraK + Fittings.Sum(f => f.LossK(bore)), staticLiftM) { TurnDiameterM = TurnDiameterM };
     }
 }

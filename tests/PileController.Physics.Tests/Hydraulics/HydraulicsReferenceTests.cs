@@ -36,6 +36,10 @@ public class HydraulicsReferenceTests
         ["HYD-064"] = () => Friction.Churchill(1e4, 0),
         ["HYD-065"] = SmoothLossPa,
         ["HYD-066"] = () => Flow.PressurePa(1, 2.6),
+        ["HYD-067"] = () => WoundFriction.Factor(250, 0, 0.02 / 0.1),
+        ["HYD-068"] = () => WoundFriction.Factor(250, 0, 0.02 / 0.1), // another laminar formula; the two differ by 14 %
+        ["HYD-069"] = () => WoundFriction.Factor(1e4, 0, 0.01 / 0.2),
+        ["HYD-070"] = () => WoundFriction.Factor(1e5, 0, 0.02 / 0.5),
         ["HYD-071"] = () => Fitting.Find("entrance")!.LossK(0.1),
         ["HYD-072"] = () => Fitting.Find("exit")!.LossK(0.1),
         ["HYD-073"] = () => Schedule40.Reynolds(200, 30),

@@ -22,6 +22,9 @@ internal static class CalcPipe
 
     private static readonly Option<FittingCount[]> Fittings = Ask.Several("--fitting", "Fittings in it.", new FittingKind());
 
+    private static readonly Option<double> Turns = Ask.Quantity(
+        "--turns", "Diameter of the turns it is wound in; straight unless given.", "m", Dimension.Length, 0.1, 50).Unless(0);
+
     private static readonly Option<bool> Json = Ask.Json();
 
     public static Command Create()
@@ -30,7 +33,7 @@ internal static class CalcPipe
             "pipe", "Speed, friction and pressure lost by a flow of water in a tube with its fittings.",
             "PileController calc pipe --tube \"PEX 1/2 in\" --length \"300 ft\" --flow \"1 gal/min\" --temp \"60 °F\" --fitting elbow:6")
         {
-            Tube, Length, Flow, Temperature, Fittings, Json,
+            Tube, Length, Flow, Temperature, Fittings, Turns, Json,
         };
         command.SetAction(Run);
         return command;
@@ -43,7 +46,7 @@ internal static class CalcPipe
         double flow = parse.GetRequiredValue(Flow);
         double waterC = parse.GetRequiredValue(Temperature);
         double bore = tube.InnerDiameterM;
-        PipeRun plain = new(length, bore);
+        PipeRun plain = new(length, bore) { TurnDiameterM = parse.GetValue(Turns) };
         PipeRun whole = plain with { FittingK = parse.GetValue(Fittings)!.Sum(fitting => fitting.LossK(bore)) };
         double loss = whole.LossPa(flow, waterC);
         double friction = plain.LossPa(flow, waterC);

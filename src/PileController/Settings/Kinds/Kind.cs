@@ -71,6 +71,9 @@ internal static class Kind
 
     public static ValueKind<double> Number(double least, double most, string meaning) => new NumberKind(least, most, meaning);
 
+    /// <summary>A value that need not be there.</summary>
+    public static ValueKind<double?> Optional(ValueKind<double> kind) => new OptionalKind(kind);
+
     public static ValueKind<long?> Whole(long least, long most) => new WholeKind(least, most);
 
     public static ValueKind<long?> OptionalWhole(long least, long most) => new WholeKind(least, most, optional: true);
@@ -86,9 +89,6 @@ internal static class Kind
 
     public static ValueKind<string?> OptionalText(string allowed, Predicate<string> isGood) =>
         new TextKind(allowed, isGood, optional: true);
-
-    /// <summary>A value that need not be there.</summary>
-    public static ValueKind<double?> Optional(ValueKind<double> kind) => new OptionalKind(kind);
 
     private static QuantityKind Quantity(Dimension dimension, string stored, string written, double least, double most) =>
         new(UnitTable.Of(stored, dimension), UnitTable.Of(written, dimension), least, most);

@@ -4,12 +4,12 @@ using PileController.Settings.Json;
 
 namespace PileController.Settings.Kinds;
 
-/// <summary>A value of another kind, or null where there is none.</summary>
-/// <param name="kind">The other kind.</param>
+/// <summary>A number of another kind, or null where there may be none.</summary>
+/// <param name="kind">What it is when it is there.</param>
 internal sealed class OptionalKind(ValueKind<double> kind) : ValueKind<double?>
 {
     /// <inheritdoc/>
-    public override string Allowed => kind.Allowed;
+    public override string Allowed => $"{kind.Allowed}, or null for none";
 
     /// <inheritdoc/>
     public override bool TryRead(JsonEntry entry, out double? value, [NotNullWhen(false)] out string? allowed)
@@ -21,17 +21,17 @@ internal sealed class OptionalKind(ValueKind<double> kind) : ValueKind<double?>
             return true;
         }
 
-        bool good = kind.TryRead(entry, out double given, out allowed);
-        value = good ? given : null;
+        bool good = kind.TryRead(entry, out double number, out allowed);
+        value = good ? number : null;
         return good;
     }
 
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, double? value)
     {
-        if (value is double given)
+        if (value is double number)
         {
-            kind.Write(writer, given);
+            kind.Write(writer, number);
         }
         else
         {

@@ -24,14 +24,14 @@ internal sealed class TubeKind : ValueKind<PipeSize?>
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, PipeSize? value) => writer.WriteStringValue(value?.Name);
 
-    // People put the kind first as often as the size.
-    private static string? NearestTo(string given) =>
-        Nearest.Of(given, PipeSize.All.SelectMany(size => new[] { (size.Name, As: size.Name), (size.Name, As: KindFirst(size.Name)) })
-            .Select(pair => new { pair.Name, pair.As }), pair => pair.As)?.Name;
+    // People put the kind first as often as the size, and leave out the inch.
+    private static string? NearestTo(string given) => Nearest.Of(
+        given, PipeSize.All.SelectMany(size => Spellings(size.Name).Select(spelling => new { size.Name, spelling })), pair => pair.spelling)?.Name;
 
-    private static string KindFirst(string name)
+    private static string[] Spellings(string name)
     {
         int cut = name.LastIndexOf(' ');
-        return $"{name[(cut + 1)..]} {name[..cut]}";
+        string turned = $"{name[(cut + 1)..]} {name[..cut]}";
+        return [name, turned, name.Replace(" in", "", StringComparison.Ordinal), turned.Replace(" in", "", StringComparison.Ordinal)];
     }
 }
