@@ -47,7 +47,8 @@ internal static class CalcPipe
         double waterC = parse.GetRequiredValue(Temperature);
         double bore = tube.InnerDiameterM;
         PipeRun plain = new(length, bore) { TurnDiameterM = parse.GetValue(Turns) };
-        PipeRun whole = plain with { FittingK = parse.GetValue(Fittings)!.Sum(fitting => fitting.LossK(bore)) };
+        FittingCount[] fittings = parse.GetValue(Fittings)!;
+        PipeRun whole = plain with { FittingK = fittings.Sum(fitting => fitting.LossK(bore)) };
         double loss = whole.LossPa(flow, waterC);
         double friction = plain.LossPa(flow, waterC);
         PipeAnswer answer = new(
@@ -63,16 +64,19 @@ internal static class CalcPipe
 
         Answer.WriteRows(
             parse,
-            ("tube", $"{tube.Name}, bore {1000 * bore:F2} mm ({bore / (double)Factors.Inch:F3} in)"),
-            ("speed", PipeText.Velocity(answer.VelocityMPerS)),
-            ("Reynolds number", $"{answer.Reynolds:F0} ({Regime(answer.Reynolds)})"),
-            ("friction factor", $"{answer.FrictionFactor:F4} (Darcy)"),
-            ("friction", $"{PipeText.Pressure(friction)}, {answer.PsiPer100Ft:F2} psi per 100 ft"),
-            ("fittings", $"{PipeText.Pressure(answer.FittingLossPa)}, {whole.FittingK:F2} velocity heads"),
-            ("pressure drop", PipeText.Pressure(loss)),
-            ("head", Show.Both(s => Show.Length(answer.HeadM, s))),
-            ("carries air down", PipeText.Purge(answer.VelocityMPerS, bore)),
-            ("water in it", $"{Show.Both(s => Show.Volume(answer.HoldsLitres, s))}, through in {Show.Time(answer.TransitSeconds)}"));
+            [
+                ("tube", $"{tube.Name}, bore {1000 * bore:F2} mm ({bore / (double)Factors.Inch:F3} in)"),
+                ("speed", PipeText.Velocity(answer.VelocityMPerS)),
+                ("Reynolds number", $"{answer.Reynolds:F0} ({Regime(answer.Reynolds)})"),
+                ("friction factor", $"{answer.FrictionFactor:F4} (Darcy)"),
+                ("friction", $"{PipeText.Pressure(friction)}, {answer.PsiPer100Ft:F2} psi per 100 ft"),
+                .. fittings.Select(f => ($"{f.Count} × {f.Fitting.Name}", $"{f.LossK(bore):F2} velocity heads ({f.Fitting.Source})")),
+                ("fittings", $"{PipeText.Pressure(answer.FittingLossPa)}, {whole.FittingK:F2} velocity heads"),
+                ("pressure drop", PipeText.Pressure(loss)),
+                ("head", Show.Both(s => Show.Length(answer.HeadM, s))),
+                ("carries air down", PipeText.Purge(answer.VelocityMPerS, bore)),
+                ("water in it", $"{Show.Both(s => Show.Volume(answer.HoldsLitres, s))}, through in {Show.Time(answer.TransitSeconds)}"),
+            ]);
         return ExitCodes.Done;
     }
 

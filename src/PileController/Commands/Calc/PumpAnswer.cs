@@ -7,7 +7,8 @@ namespace PileController.Commands.Calc;
 internal sealed record PumpAnswer(
     string Name, double FlowM3PerS, double HeadM, double PowerW, double? WattsPerLitrePerMinute, double WhPerDay,
     double FlowLitresPerMinute, double HydraulicW, double HoursPerDay, double HoursOnPanel, double HoursOnBattery,
-    double VelocityMPerS, bool PurgesAir, double? TransitSeconds, IReadOnlyList<ThrottleAnswer> Throttled)
+    double VelocityMPerS, bool PurgesAir, double? TransitSeconds,
+    double ShutoffHeadM, double FreeFlowLitresPerMinute, double LargestMissM, IReadOnlyList<ThrottleAnswer> Throttled)
 {
     private static readonly double[] Openings = [1, 0.75, 0.5, 0.35, 0.25, 0.15, 0.1, 0.05];
 
@@ -27,6 +28,7 @@ internal sealed record PumpAnswer(
             point.FlowLitresPerMinute, point.HydraulicWatts(loop.WaterC), loop.HoursPerDay,
             runsAtAll ? loop.Power.SunnyHours(point.Watts) : 0, runsAtAll ? loop.Power.DarkHours(point.Watts) : 0,
             slowest, AirPurge.Purges(slowest), point.FlowLitresPerMinute > 0 ? runs.Sum(run => run.TransitSeconds(point.FlowLitresPerMinute)) : null,
+            curve.ShutoffHeadM, curve.FreeFlowLitresPerMinute, pump.LargestMissM(curve),
             [.. Openings.Select(open => ThrottleAnswer.Of(open, At(open)))]);
     }
 }

@@ -12,6 +12,8 @@ internal static class PumpWords
         parse,
         [
             ("pump", answer.Name),
+            ("curve", $"{Show.Both(s => Show.Length(answer.ShutoffHeadM, s))} shut off, {Show.Both(s => Show.WaterFlow(answer.FreeFlowLitresPerMinute, s))} free; "
+                + $"misses a point by {Show.Both(s => Show.Length(answer.LargestMissM, s))} at most"),
             ("flow", answer.FlowLitresPerMinute > 0
                 ? Show.Both(s => Show.WaterFlow(answer.FlowLitresPerMinute, s))
                 : $"none: {NoFlow(answer, loop)}"),

@@ -77,6 +77,7 @@ public class CalcPipeTests
         Assert.Equal(0, run.ExitCode);
         Assert.Contains("0.55 m/s (1.81 ft/s)", run.Output, StringComparison.Ordinal);
         Assert.Matches(@"pressure drop +1\d\.\d\d kPa \(\d\.\d{3} psi\)", run.Output);
+        Assert.Matches(@"6 × elbow +5\.0\d velocity heads \(Crane TP-410 multiple, from memory\)", run.Output);
         Assert.Matches(@"head +1\.\d\d m \(\d\.\d ft\)", run.Output);
     }
 

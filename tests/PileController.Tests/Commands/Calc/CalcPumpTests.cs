@@ -74,6 +74,20 @@ public sealed class CalcPumpTests : IDisposable
     }
 
     [Fact]
+    public async Task Pump_WithPointsOffTheCurve_TellsByHowMuchTheCurveMissesThem()
+    {
+        // Through squares of flow 0, 25, 100 and heads 4, 3, 1.6 m the straight line of least squares is 3.8154 − 0.02277·Q²:
+        // it misses by 0.185, 0.246 and 0.062 m.
+        string rough = Part("rough", """
+            {"points": [{"flow": "0 L/min", "head": "4 m", "power": "20 W"}, {"flow": "5 L/min", "head": "3 m", "power": "20 W"},
+              {"flow": "10 L/min", "head": "1.6 m", "power": "20 W"}]}
+            """);
+        using JsonDocument answer = await AnswerAsync("--pump", rough, "--loop", Part("loop", Loop));
+        Assert.Equal(0.2462, Number(answer, "largestMissM"), 1e-4);
+        Assert.Equal(3.8154, Number(answer, "shutoffHeadM"), 1e-4);
+    }
+
+    [Fact]
     public async Task Pumps_OnOneLoop_AreComparedInTheOrderGiven()
     {
         string strong = Part("strong", """{"name": "strong", "points": [{"flow": "0 L/min", "head": "9 m", "power": "50 W"}, {"flow": "20 L/min", "head": "1 m", "power": "50 W"}]}""");
