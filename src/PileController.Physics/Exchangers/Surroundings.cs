@@ -27,6 +27,14 @@ public static class Surroundings
         return 1 / (Math.PI * diameterM * filmWPerM2K);
     }
 
+    /// <summary>Film coefficient of a surface outdoors, W/(m²·K): 5.7 + 3.8 v, McAdams after Jürges (from memory), radiation counted in.</summary>
+    /// <param name="windMPerS">Wind at the surface, m/s, 0 or more.</param>
+    public static double WindFilmWPerM2K(double windMPerS)
+    {
+        Require.NotNegative(windMPerS, "m/s");
+        return 5.7 + (3.8 * windMPerS);
+    }
+
     /// <summary>
     /// Resistance of the ground between a buried cylinder and the ground's surface, m·K/W: arcosh(2z/d)/2πk, the conduction
     /// shape factor of a pipe under an isothermal plane. Steady, so it leaves out the cold the ground itself holds back.

@@ -38,6 +38,10 @@ internal static class CalcLine
         "--surface", "Film of a line in the open; 10 W/m2K, sheltered, unless given; 25 in wind (common practice, no source).",
         "W/m2K", Dimension.Transmittance, 1, 200).Unless(ShelteredWPerM2K);
 
+    private static readonly Option<double> Wind = Ask.Quantity(
+        "--wind", "Wind at a line in the open, instead of --surface: film 5.7 + 3.8 W/m2K for each m/s (from memory).", "m/s", Dimension.Speed, 0, 60)
+        .Unless(-1);
+
     private static readonly Option<double> Buried = Ask.Quantity(
         "--buried", "Depth of its axis under the ground's surface; in the open unless given.", "m", Dimension.Length, 0.005, 20).Unless(0);
 
@@ -50,10 +54,10 @@ internal static class CalcLine
     public static Command Create()
     {
         PileCommand command = new(
-            "line", "Heat lost by an insulated or buried line, and minutes until water that stands in it reaches freezing.",
+            "line", "Heat lost by a line, bare, insulated or buried, and minutes until water that stands in it reaches freezing.",
             "PileController calc line --tube \"PEX 1/2 in\" --length \"40 ft\" --insulation \"1 in\" --flow \"1 gal/min\" --water \"110 °F\" --outside \"0 °F\"")
         {
-            Tube, Length, Insulation, Flow, WaterIn, Outside, Conductivity, Surface, Buried, Soil, Json,
+            Tube, Length, Insulation, Flow, WaterIn, Outside, Conductivity, Surface, Wind, Buried, Soil, Json,
         };
         command.SetAction(Run);
         return command;
@@ -65,15 +69,21 @@ internal static class CalcLine
         double insulation = parse.GetRequiredValue(Insulation);
         double depth = parse.GetValue(Buried);
         double half = (tube.OuterDiameterM / 2) + insulation;
-        if (depth > 0 && depth <= half)
+        double wind = parse.GetValue(Wind);
+        string? wrong = depth > 0 && depth <= half
+            ? $"--buried is {Show.Both(s => Show.Length(depth, s))}, within the line itself; allowed: more than {Show.Both(s => Show.Length(half, s))}, half of pipe and insulation"
+            : wind >= 0 && depth > 0 ? "--wind is given for a line that is --buried; allowed: one of them"
+            : wind >= 0 && parse.GetResult(Surface) is { Implicit: false } ? "--wind is given beside --surface; allowed: one of them"
+            : null;
+        if (wrong is not null)
         {
-            parse.InvocationConfiguration.Error.WriteLine(
-                $"--buried is {Show.Both(s => Show.Length(depth, s))}, within the line itself; allowed: more than {Show.Both(s => Show.Length(half, s))}, half of pipe and insulation");
+            parse.InvocationConfiguration.Error.WriteLine(wrong);
             return ExitCodes.WrongUse;
         }
 
+        double film = wind >= 0 ? Surroundings.WindFilmWPerM2K(wind) : parse.GetValue(Surface);
         InsulatedLine line = new(
-            tube.InnerDiameterM, tube.OuterDiameterM, tube.WallWPerMK, insulation, parse.GetValue(Conductivity), parse.GetValue(Surface))
+            tube.InnerDiameterM, tube.OuterDiameterM, tube.WallWPerMK, insulation, parse.GetValue(Conductivity), film)
         {
             WallJPerM3K = tube.WallJPerM3K,
             Buried = depth > 0 ? new Ground(depth, parse.GetValue(Soil)) : null,

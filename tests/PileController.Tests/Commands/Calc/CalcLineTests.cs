@@ -40,6 +40,15 @@ public class CalcLineTests
     }
 
     [Fact]
+    public async Task Line_InWind_HasTheFilmOfThatWind()
+    {
+        // 5.7 + 3.8 · 5 = 24.7 W/(m²·K), from memory.
+        using JsonDocument wind = await AnswerAsync([.. Plain[..14], "--wind", "5 m/s", "--json"]);
+        using JsonDocument film = await AnswerAsync([.. Plain[..14], "--surface", "24.7 W/m2K", "--json"]);
+        Assert.Equal(film.RootElement.GetRawText(), wind.RootElement.GetRawText());
+    }
+
+    [Fact]
     public async Task Line_WithoutFrost_NeverFreezes()
     {
         string[] args = [.. Plain[..13], "1 °C"];
@@ -74,6 +83,8 @@ public class CalcLineTests
     [InlineData("--water", "100 °C", "--water is \"100 °C\"; allowed: 0 °C to 95 °C")]
     [InlineData("--outside", "-70 °C", "--outside is \"-70 °C\"; allowed: -60 °C to 95 °C")]
     [InlineData("--flow", "0 L/min", "--flow is \"0 L/min\"; allowed: 0.001 L/min")]
+    [InlineData("--wind", "5 m/s", "--wind is given beside --surface; allowed: one of them")]
+    [InlineData("--wind", "-5 m/s", "--wind is \"-5 m/s\"; allowed: 0 m/s to 60 m/s")]
     [InlineData("--buried", "2 cm", "--buried is 0.02 m (0.1 ft), within the line itself; allowed: more than 0.03 m")]
     public async Task Line_ThatCannotBe_IsWrongUse(string option, string given, string words)
     {
