@@ -23,6 +23,14 @@ public sealed record BuriedCoil(
 
     private const int MeanTurns = 4;
 
+    /// <summary>How far into the bed the cold of a steady draw has spread, m: √(4at). Turns nearer together than that share a bed.</summary>
+    /// <param name="seconds">Since the draw began, s, 0 or more.</param>
+    public double ReachM(double seconds)
+    {
+        Require.NotNegative(seconds, "s");
+        return Math.Sqrt(4 * BedWPerMK / BedJPerM3K * seconds);
+    }
+
     /// <summary>What a steady flow draws after some time of it.</summary>
     /// <param name="flowLitresPerMinute">Flow as metered at the inlet, L/min, above 0.</param>
     /// <param name="inletC">Water at the inlet, °C, 0 to 95.</param>

@@ -59,10 +59,11 @@ internal static class CalcCoil
         double days = parse.GetValue(After);
         CoilDraw At(double afterDays) => coil.After(flow, inletC, heapC, afterDays * SecondsPerDay);
         CoilDraw draw = At(days);
+        double reach = coil.ReachM(days * SecondsPerDay);
         if (parse.GetValue(Json))
         {
             Answer.WriteJson(parse, new CoilAnswer(
-                draw.OutletC, draw.DrawWatts, draw.Effectiveness, draw.Ntu, days, draw.FilmMKPerW, draw.WallMKPerW, draw.BedMKPerW,
+                draw.OutletC, draw.DrawWatts, draw.Effectiveness, draw.Ntu, days, draw.FilmMKPerW, draw.WallMKPerW, draw.BedMKPerW, reach,
                 [.. Moments.Select(m => new MomentAnswer(m.Days, At(m.Days).OutletC, At(m.Days).DrawWatts))]));
             return ExitCodes.Done;
         }
@@ -76,7 +77,8 @@ internal static class CalcCoil
                 ("effectiveness", $"{draw.Effectiveness:F3} (NTU {draw.Ntu:F3})"),
                 ("resistance", $"film {draw.FilmMKPerW:F3}, wall {draw.WallMKPerW:F3}, bed {draw.BedMKPerW:F3} m·K/W: {Most(draw)}"),
                 .. Moments.Select(m => ($"draw, {m.Name}", Line(At(m.Days)))),
-                ("mind", "wide, evenly warm bed: turns less than a foot apart and a heap that cools give less; what the heap makes is the ceiling"),
+                ("mind", $"by now the cold reaches {Show.Both(s => Show.Length(reach, s))} into the bed: turns nearer together share it and give less; "
+                    + "over the season the heap gives no more than it makes"),
                 ("caution", WaterCautions.Warm(draw.OutletC)),
             ]);
         return ExitCodes.Done;
@@ -91,7 +93,7 @@ internal static class CalcCoil
 
     private sealed record CoilAnswer(
         double OutletC, double DrawWatts, double Effectiveness, double Ntu, double AfterDays,
-        double FilmMKPerW, double WallMKPerW, double BedMKPerW, IReadOnlyList<MomentAnswer> Fading);
+        double FilmMKPerW, double WallMKPerW, double BedMKPerW, double ColdReachM, IReadOnlyList<MomentAnswer> Fading);
 
     private sealed record MomentAnswer(double AfterDays, double OutletC, double DrawWatts);
 }

@@ -60,6 +60,9 @@ public class CalcCoilTests
         Assert.Equal(0, run.ExitCode);
         Assert.Matches(@"draw, first hour +\d+ W \(\d+ BTU/h\), outlet 4\d\.\d °C", run.Output);
         Assert.Contains("draw, a month", run.Output, StringComparison.Ordinal);
+
+        // √(4 · 0.4/2.5e6 · 30 d) = 1.288 m.
+        Assert.Contains("the cold reaches 1.29 m (4.2 ft) into the bed", run.Output, StringComparison.Ordinal);
         Assert.Contains("30 d of steady draw", run.Output, StringComparison.Ordinal);
         Assert.Contains("local codes and licensed trades decide", run.Output, StringComparison.Ordinal);
     }
