@@ -58,6 +58,8 @@ internal static class Kind
 
     public static ValueKind<double> Volts(double least, double most) => Quantity(Dimension.Voltage, "V", "V", least, most);
 
+    public static ValueKind<double> Amperes(double least, double most) => Quantity(Dimension.Current, "A", "A", least, most);
+
     public static ValueKind<double> PerHour(double least, double most) => Quantity(Dimension.Rate, "1/h", "1/h", least, most);
 
     public static ValueKind<double> PerSecond(double least, double most) => Quantity(Dimension.Rate, "1/s", "%/s", least, most);
