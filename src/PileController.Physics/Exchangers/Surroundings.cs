@@ -28,6 +28,22 @@ public static class Surroundings
     }
 
     /// <summary>
+    /// Resistance of the ground between a buried cylinder and the ground's surface, m·K/W: arcosh(2z/d)/2πk, the conduction
+    /// shape factor of a pipe under an isothermal plane. Steady, so it leaves out the cold the ground itself holds back.
+    /// </summary>
+    /// <param name="diameterM">Outside diameter of what is buried, m, above 0.</param>
+    /// <param name="depthM">Depth of its axis, m, more than half its diameter.</param>
+    /// <param name="conductivityWPerMK">Of the ground, W/(m·K), above 0.</param>
+    public static double BuriedMKPerW(double diameterM, double depthM, double conductivityWPerMK)
+    {
+        Require.Positive(diameterM, "m");
+        Require.Within(depthM, diameterM / 2, double.MaxValue, "m");
+        Require.Positive(conductivityWPerMK, "W/(m·K)");
+        double ratio = 2 * depthM / diameterM;
+        return Portable.Log(ratio + Math.Sqrt((ratio * ratio) - 1)) / (2 * Math.PI * conductivityWPerMK);
+    }
+
+    /// <summary>
     /// What a wide bed still gives a pipe after a steady draw, W/(m·K) against the bed's temperature far off:
     /// the line source, 4πk / E₁(r²/4at). Falls for ever, since the bed round the pipe cools first.
     /// </summary>

@@ -57,6 +57,9 @@ public enum Dimension
     /// <summary>An electric tension.</summary>
     Voltage,
 
+    /// <summary>An electric current.</summary>
+    Current,
+
     /// <summary>So many times in a time.</summary>
     Rate,
 

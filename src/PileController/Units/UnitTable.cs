@@ -109,6 +109,9 @@ public static class UnitTable
         Row("V", Dimension.Voltage, 1, "volt", "volts"),
         Row("mV", Dimension.Voltage, 0.001m),
 
+        Row("A", Dimension.Current, 1, "amp", "amps", "ampere", "amperes"),
+        Row("mA", Dimension.Current, 0.001m),
+
         Row("1/s", Dimension.Rate, 1, "per s", "/s"),
         Row("1/min", Dimension.Rate, 1 / Minute, "per min", "/min"),
         Row("1/h", Dimension.Rate, 1 / Hour, "per h", "/h", "ach"),

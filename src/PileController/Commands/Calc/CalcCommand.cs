@@ -7,8 +7,9 @@ namespace PileController.Commands.Calc;
 internal static class CalcCommand
 {
     public static Command Create() =>
-        new PileCommand("calc", "Works out water, air, draw or sun by itself.", "PileController calc water --temp \"40 °C\"")
+        new PileCommand("calc", "Works out water, air, draw, sun, pipe, pump, coil or line by itself.", "PileController calc water --temp \"40 °C\"")
         {
             CalcWater.Create(), CalcAir.Create(), CalcDraw.Create(), CalcSun.Create(),
+            CalcPipe.Create(), CalcPump.Create(), CalcCoil.Create(), CalcLine.Create(),
         };
 }
