@@ -68,4 +68,10 @@ public enum Dimension
 
     /// <summary>A share of a whole.</summary>
     Share,
+
+    /// <summary>Mass per volume.</summary>
+    Density,
+
+    /// <summary>A speed, of wind or air.</summary>
+    Speed,
 }

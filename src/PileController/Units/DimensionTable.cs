@@ -32,6 +32,8 @@ public static class DimensionTable
         new("a rate", "0.75 1/h"),
         new("pulses per volume", "450 1/L"),
         new("a share", "30 %"),
+        new("a density", "300 kg/m3"),
+        new("a speed", "6 m/s"),
     ];
 
     /// <summary>How <paramref name="dimension"/> is spoken of.</summary>

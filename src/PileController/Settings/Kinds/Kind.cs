@@ -67,6 +67,9 @@ internal static class Kind
     public static ValueKind<double> PulsesPerLitre(double least, double most) =>
         Quantity(Dimension.PulsesPerVolume, "1/L", "1/L", least, most);
 
+    public static ValueKind<double> KilogramsPerM3(double least, double most) =>
+        Quantity(Dimension.Density, "kg/m3", "kg/m3", least, most);
+
     public static ValueKind<double> Share(double least, double most) => new ShareKind(least, most);
 
     public static ValueKind<double> Number(double least, double most, string meaning) => new NumberKind(least, most, meaning);
