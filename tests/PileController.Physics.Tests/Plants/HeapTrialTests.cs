@@ -70,6 +70,7 @@ public class HeapTrialTests(ITestOutputHelper output)
             Assert.Equal(trial.Ledger.GeneratedJ, trial.Ledger.BurntKg * Stuff.HeatPerSolids, 1e-9 * mostJ);
             Assert.True(Gap(trial) < 1e-9, $"{Gap(trial):E2}");
             Assert.True(trial.LitOnDay is not null || trial.Ledger.DrawnJ == 0, "drawn before it lit");
+            Assert.All(trial.Weeks, week => Assert.InRange(week.OxygenShare, 0, 1));
         }, iter: 60);
 
     [Fact]

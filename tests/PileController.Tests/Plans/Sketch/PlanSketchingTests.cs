@@ -93,7 +93,9 @@ public class PlanSketchingTests
         {
             Heap = PileSettings.AlderBank.Heap with
             {
-                DrumLitres = 0, Coil = new CoilBuild { LengthM = 0 }, Duct = new DuctBuild { LengthM = 0 },
+                DrumLitres = 0,
+                Coil = new CoilBuild { LengthM = 0 },
+                Duct = new DuctBuild { LengthM = 0 },
             },
             Loop = PileSettings.AlderBank.Loop with { StaticLiftM = 100 },
             Control = PileSettings.AlderBank.Control with { BlowerFitted = false },

@@ -48,14 +48,17 @@ internal static class HeapAdvice
         double size = Math.Cbrt(1 + MoreShare);
         return build with
         {
-            WetMassKg = build.WetMassKg * (1 + MoreShare), RadiusM = build.RadiusM * size, HeightM = build.HeightM * size,
+            WetMassKg = build.WetMassKg * (1 + MoreShare),
+            RadiusM = build.RadiusM * size,
+            HeightM = build.HeightM * size,
         };
     }
 
     /// <summary>The same dry mass with another moisture.</summary>
     public static HeapBuild Moister(HeapBuild build, double moisture) => build with
     {
-        MoistureFraction = moisture, WetMassKg = build.WetMassKg * (1 - build.MoistureFraction) / (1 - moisture),
+        MoistureFraction = moisture,
+        WetMassKg = build.WetMassKg * (1 - build.MoistureFraction) / (1 - moisture),
     };
 
     // Of wetter and drier the better one is told.
