@@ -1,7 +1,9 @@
 using PileController.Control;
 using PileController.Control.Interlocks;
 using PileController.Physics.Heaps;
+using PileController.Plans.Sketch;
 using PileController.Rigs;
+using PileController.Settings;
 
 namespace PileController.Panel;
 
@@ -47,6 +49,12 @@ public sealed record PanelSetup
 
     /// <summary>The simulated rig's faults, or null on a real rig.</summary>
     public IFaultSwitches? Faults { get; init; }
+
+    /// <summary>All settings of the holding; the what-ifs of the plan start from them.</summary>
+    public PileSettings Settings { get; init; } = PileSettings.AlderBank;
+
+    /// <summary>Sketches what a holding gives over a season. Takes up to a second; pure.</summary>
+    internal Func<PileSettings, PlanSketch> Sketch { get; init; } = _ => throw new NotSupportedException();
 
     /// <summary>Length of a tick in true time.</summary>
     public TimeSpan TrueTick => TimeSpan.FromSeconds(Control.TickSeconds / Speed);

@@ -45,10 +45,11 @@ internal static class HeapChecks
             _ => "true without a way for the air"),
     ];
 
+    /// <summary>The longest pipe that can lie in the turns, m.</summary>
+    public static double LongestCoilM(HeapBuild heap) =>
+        2 * Math.PI * heap.Coil.RadiusM * heap.HeightM / (ClosestPitchInDiameters * heap.Coil.OuterDiameterM);
+
     private static double Volume(HeapBuild heap) => Math.PI * heap.RadiusM * heap.RadiusM * heap.HeightM;
 
     private static double Density(HeapBuild heap) => heap.WetMassKg / Volume(heap);
-
-    private static double LongestCoilM(HeapBuild heap) =>
-        2 * Math.PI * heap.Coil.RadiusM * heap.HeightM / (ClosestPitchInDiameters * heap.Coil.OuterDiameterM);
 }
