@@ -45,11 +45,11 @@ internal static class HeapChecks
             _ => "true without a way for the air"),
     ];
 
-    /// <summary>The longest pipe that can lie in the turns, m.</summary>
-    public static double LongestCoilM(HeapBuild heap) =>
-        2 * Math.PI * heap.Coil.RadiusM * heap.HeightM / (ClosestPitchInDiameters * heap.Coil.OuterDiameterM);
-
     private static double Volume(HeapBuild heap) => Math.PI * heap.RadiusM * heap.RadiusM * heap.HeightM;
 
     private static double Density(HeapBuild heap) => heap.WetMassKg / Volume(heap);
+
+    /// <summary>Longest pipe that fits as turns at its radius.</summary>
+    internal static double LongestCoilM(HeapBuild heap) =>
+        2 * Math.PI * heap.Coil.RadiusM * heap.HeightM / (ClosestPitchInDiameters * heap.Coil.OuterDiameterM);
 }
