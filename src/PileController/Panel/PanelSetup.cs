@@ -53,8 +53,8 @@ public sealed record PanelSetup
     /// <summary>All settings of the holding; the what-ifs of the plan start from them.</summary>
     public PileSettings Settings { get; init; } = PileSettings.AlderBank;
 
-    /// <summary>Sketches what a holding gives over a season. Takes up to a second; pure.</summary>
-    internal Func<PileSettings, PlanSketch> Sketch { get; init; } = _ => throw new NotSupportedException();
+    /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
+    internal Func<PileSettings, PlanSketch>? Sketch { get; init; }
 
     /// <summary>Length of a tick in true time.</summary>
     public TimeSpan TrueTick => TimeSpan.FromSeconds(Control.TickSeconds / Speed);

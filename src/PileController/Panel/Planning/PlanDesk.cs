@@ -15,6 +15,7 @@ internal sealed class PlanDesk(PanelSetup setup, IHostApplicationLifetime lifeti
 
     private const int MostKept = 16;
 
+    private readonly Func<PileSettings, PlanSketch> _sketch = setup.Sketch ?? PlanSeason.Sketcher(setup.Settings);
     private readonly Lock _gate = new();
     private readonly List<Question> _waiting = [];
     private readonly List<(string Key, PlanSketch Sketch)> _kept = [];
@@ -120,7 +121,7 @@ internal sealed class PlanDesk(PanelSetup setup, IHostApplicationLifetime lifeti
 
     private PlanSketch Sketch(Question question)
     {
-        PlanSketch sketch = setup.Sketch(question.Settings);
+        PlanSketch sketch = _sketch(question.Settings);
         lock (_gate)
         {
             if (_kept.Count == MostKept)

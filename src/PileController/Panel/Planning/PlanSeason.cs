@@ -1,3 +1,6 @@
+using PileController.Physics.Sky.Weather;
+using PileController.Plans.Sketch;
+using PileController.Settings;
 using PileController.Simulation;
 
 namespace PileController.Panel.Planning;
@@ -13,4 +16,12 @@ internal static class PlanSeason
 
     /// <summary>The day the heap is built.</summary>
     public static DateOnly Start => Demo.Built;
+
+    /// <summary>Sketches over this season. The place of the first settings holds; what-ifs do not move the holding.</summary>
+    public static Func<PileSettings, PlanSketch> Sketcher(PileSettings holding)
+    {
+        // Read once, when it is first asked for: most days nobody opens the plan.
+        Lazy<WeatherSeries> weather = new(() => Demo.Weather(HoldingBuild.Place(holding)));
+        return settings => PlanSketching.Of(settings, weather.Value, Start, Days);
+    }
 }

@@ -30,7 +30,7 @@ export function trialDrawing() {
       ...(differs ? [s("path", { class: "as-built", d: was.outline, transform: `translate(0 ${up})` })] : []));
     const turns = turnsOf(tried);
     const pipe = tried.coilLengthM > 0
-      ? `${turns.toFixed(1).replace(/\.0$/, "")} turns at ${full("length", tried.coilRadiusM)}, ${full("length", tried.coilLengthM)} of pipe`
+      ? `${turns.toFixed(1).replace(/\.0$/, "")} turns at ${full("length", tried.coilRadiusM)}, ${full("pipe", tried.coilLengthM)} of pipe`
       : "no pipe in it";
     put(words, `${pipe}; cover ${full("length", tried.coverM)}.${differs ? " The broken line is the heap as it is built." : ""}`);
     put(shade, activeZoneC === null ? "" : `Shaded as warm as its hot zone is on the season's mean, ${full("temperature", activeZoneC)}.`);

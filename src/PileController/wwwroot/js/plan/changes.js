@@ -3,9 +3,6 @@
 /** Nothing tried. */
 export const NOTHING = { turns: null, radiusM: null, heapRadiusM: null, coverM: null };
 
-/** Whether anything is tried. */
-export const any = (tried) => Object.values(tried).some((one) => one !== null);
-
 /** Turns that the pipe of a heap makes. */
 export const turnsOf = (heap) => (heap.coilRadiusM > 0 ? heap.coilLengthM / (2 * Math.PI * heap.coilRadiusM) : 0);
 

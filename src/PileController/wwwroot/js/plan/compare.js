@@ -8,12 +8,12 @@ const day = (value) => (value === null ? "not" : `day ${Math.round(value)}`);
 // [name, kind, of(plan)]; a kind of null is a day of the season.
 const ROWS = [
   ["Heat drawn, mean", "power", (plan) => plan.sketch.coil.meanDrawnWatts],
-  ["Heat drawn, all season", "energy", (plan) => plan.sketch.coil.meanDrawnWatts * plan.days * 0.024],
+  ["Heat drawn, all season", "seasonEnergy", (plan) => plan.sketch.coil.meanDrawnWatts * plan.days * 0.024],
   ["Heat made while lit, mean", "power", (plan) => litMean(plan, "generatedWatts")],
   ["Hot zone while lit, mean", "temperature", (plan) => litMean(plan, "activeZoneC")],
   ["Lights on", null, (plan) => plan.sketch.heap.litOnDay],
   ["Fades on", null, (plan) => plan.sketch.heap.fadesOnDay],
-  ["Pipe", "length", (plan) => plan.sketch.coil.lengthM],
+  ["Pipe", "pipe", (plan) => plan.sketch.coil.lengthM],
   ["Flow at full pump", "flow", (plan) => plan.sketch.loop.flowLitresPerMinute],
   ["Chips, wet", "mass", (plan) => plan.sketch.heap.wetMassKg],
   ["Water it loses", "volume", (plan) => plan.sketch.heap.waterLostKg],

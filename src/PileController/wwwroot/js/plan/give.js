@@ -25,7 +25,7 @@ export function giveCard() {
         : "There is no pipe in it to take heat.");
       put(lit, litWords(plan));
       const kWh = coil.meanDrawnWatts * plan.days * 0.024;
-      put(most, `That is ${full("energy", kWh)} of the ${full("energy", heap.mostHeatKWh)} its solids could give if all that can rot did.`);
+      put(most, `That is ${full("seasonEnergy", kWh)} of the ${full("seasonEnergy", heap.mostHeatKWh)} its solids could give if all that can rot did.`);
       put(on, `Reckoned on ${plan.weather}.`);
     },
   };

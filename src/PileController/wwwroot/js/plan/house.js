@@ -24,8 +24,8 @@ export function houseCard() {
       const share = house.designLossWatts > 0 ? Math.round((100 * coil.meanDrawnWatts) / house.designLossWatts) : null;
       put(hint, `At ${full("temperature", house.designOutsideC)} outside and ${full("temperature", house.insideC)} within the house loses ${full("power", house.designLossWatts)}${share === null ? "" : `; the heap's mean is ${share}\u00a0% of that`}. The season has ${full("degreeHours", house.degreeHours)} of cold.`);
       rows.set(["House", "Worst night", "Season", "Saves"], [
-        ["As it is", full("power", house.designLossWatts), full("energy", house.seasonLossKWh), "–"],
-        ...house.whatIfs.map((one) => [worded(one.kind), full("power", one.designLossWatts), full("energy", one.seasonLossKWh), less(house.seasonLossKWh, one.seasonLossKWh)]),
+        ["As it is", full("power", house.designLossWatts), full("seasonEnergy", house.seasonLossKWh), "–"],
+        ...house.whatIfs.map((one) => [worded(one.kind), full("power", one.designLossWatts), full("seasonEnergy", one.seasonLossKWh), less(house.seasonLossKWh, one.seasonLossKWh)]),
       ]);
     },
   };

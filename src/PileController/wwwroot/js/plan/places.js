@@ -26,7 +26,7 @@ export function placesCard() {
       const near = Math.min(...places.map(off));
       put(hint, places.length === 0
         ? "There is no pipe, or no room for it at another radius."
-        : `${full("length", lengthM)} of pipe at other distances from the axis, heat drawn on the season's mean. Heat creeps to the pipe through the chips: where the turns lie decides more than the pump.`);
+        : `${full("pipe", lengthM)} of pipe at other distances from the axis, heat drawn on the season's mean. Heat creeps to the pipe through the chips: where the turns lie decides more than the pump.`);
       bars.replaceChildren(...places.map((one) => bar(one, most, one.meanDrawnWatts === most && most > 0, off(one) === near)));
       mark(bars, "data-count", places.length);
     },

@@ -1,6 +1,6 @@
 import { h, put, mark } from "../dom.js";
 import { back, bare, convert, full, system, unit } from "../units.js";
-import { NOTHING, any, apply, turnsOf } from "./changes.js";
+import { NOTHING, apply, turnsOf } from "./changes.js";
 
 // Least and most are in SI and depend on the heap as tried; steps are round in either system.
 const FIELDS = [
@@ -46,18 +46,18 @@ function field(one, changed) {
   return { node, set };
 }
 
-/** Sliders and numbers for what may be tried; `changed` gets the changes each time. */
-export function tries(changed) {
+/** Sliders and numbers for what may be tried; `changed` gets the changes each time. What is told stands on top. */
+export function tries(changed, ...told) {
   let built = null;
   let limits = null;
   let tried = NOTHING;
   const limit = (name) => limits.find((one) => one.field === name);
   const rows = FIELDS.map((one) => field(one, (shown) => take(one, shown)));
   const reset = h("button", { type: "button", class: "quiet", onclick: () => settle(NOTHING) }, "Back to as built");
-  const node = h("section", { class: "card w5", "aria-label": "What you try", hidden: true }, h("h2", {}, "Try it otherwise"),
-    ...rows.map((row) => row.node),
+  const fields = h("div", { class: "tries", hidden: true }, ...rows.map((row) => row.node),
     h("p", { class: "hint" }, "Turns keep their number when their radius changes, so the pipe gets longer or shorter. A wider heap is more of the same chips. The number beside a slider may be typed."),
     h("div", { class: "row" }, reset));
+  const node = h("section", { class: "card w5", "aria-label": "What you try" }, h("h2", {}, "Try it otherwise"), ...told, fields);
 
   function take(one, shown) {
     if (!Number.isFinite(shown)) {
@@ -77,10 +77,9 @@ export function tries(changed) {
     if (built === null || limits === null) {
       return;
     }
-    node.hidden = false;
+    fields.hidden = false;
     const heap = apply(built, tried);
     rows.forEach((row, index) => row.set(built, heap, tried[FIELDS[index].id], limit));
-    reset.disabled = !any(tried);
   }
 
   return {

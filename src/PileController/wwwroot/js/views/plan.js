@@ -23,7 +23,6 @@ export function planView() {
   const page = String(Math.random()).slice(2);
   const give = giveCard();
   const drawing = trialDrawing();
-  const controls = tries((next) => change(next));
   const compare = compareCard();
   const weeks = weekCharts();
   const parts = [
@@ -33,6 +32,7 @@ export function planView() {
   ];
   const state = h("p", { class: "plan-state", role: "status" });
   const trouble = h("p", { class: "error", role: "alert" });
+  const controls = tries((next) => change(next), state);
   const sheet = h("a", { class: "button", target: "_blank", rel: "noopener" }, "Open the build sheet to print");
   const figures = h("div", { class: "plan-figures", hidden: true }, compare.node, weeks.node, ...parts.map((one) => one.node));
   const top = h("div", { class: "plan-figures" }, give.node);
@@ -109,7 +109,7 @@ export function planView() {
     nodes: [
       h("div", { class: "view-head" }, h("h1", {}, "Plan"),
         h("p", { class: "hint" }, "Try other turns or another heap and see what it would give. Trying changes nothing on the rig and nothing in the settings.")),
-      state, trouble,
+      trouble,
       h("div", { class: "now-grid" },
         top,
         h("section", { class: "card w7 deep" }, h("h2", {}, "Heap as tried, cut through the middle"), drawing.node),
