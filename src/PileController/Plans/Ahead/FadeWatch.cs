@@ -6,6 +6,9 @@ namespace PileController.Plans.Ahead;
 /// </summary>
 internal sealed class FadeWatch
 {
+    /// <summary>The definition, in a sentence for people.</summary>
+    public const string Meaning = "It fades on the first day after lighting on which the heat of the last seven days is below half its best week, or when it stalls.";
+
     private const int Window = 7;
     private const double Share = 0.5;
 

@@ -4,10 +4,10 @@ namespace PileController.Plans.Ahead;
 /// <param name="Name">The figure, in camelCase with its unit.</param>
 /// <param name="Full">In the controller's own ticks and the plant's usual quick steps.</param>
 /// <param name="Planning">In the steps of the season ahead.</param>
-internal sealed record TickFigure(string Name, double Full, double Planning)
+internal sealed record TickFigure(string Name, double? Full, double? Planning)
 {
-    /// <summary>Planning less full, as a share of full; 0 when both are 0.</summary>
-    public double ErrorShare => Planning == Full ? 0 : (Planning - Full) / Full;
+    /// <summary>Planning less full, as a share of full; 0 when they are the same, null when one of them never happened.</summary>
+    public double? ErrorShare => Planning == Full ? 0 : (Planning - Full) / Full;
 }
 
 /// <summary>Says how near seasons in planning steps come to the same seasons in full steps.</summary>
@@ -18,7 +18,7 @@ internal static class TickCheck
     {
         SeasonOutcome full = SeasonAhead.Run(request, season, PlanSteps.Full, cancellation);
         SeasonOutcome plan = SeasonAhead.Run(request, season, PlanSteps.Planning, cancellation);
-        TickFigure Row(string name, Func<SeasonOutcome, double?> of) => new(name, of(full) ?? double.NaN, of(plan) ?? double.NaN);
+        TickFigure Row(string name, Func<SeasonOutcome, double?> of) => new(name, of(full), of(plan));
         return
         [
             Row("drawnKWh", o => o.DrawnKWh), Row("usefulKWh", o => o.UsefulKWh), Row("generatedKWh", o => o.GeneratedKWh),
