@@ -5,6 +5,7 @@ return args switch
 {
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
+    ["planning"] => PlanningSteps.Run(Console.Out),
     ["steps", .. string[] rest] => Steps(rest),
     _ => Usage(),
 };

@@ -1,0 +1,42 @@
+using PileController.Control;
+using PileController.Control.Means;
+using PileController.Physics.Plants;
+using PileController.Seasons;
+
+namespace PileController.Plans.Ahead;
+
+/// <summary>
+/// The undrawn twin of a season, as far as the house goes: weather, house and backup heat, no heap. The water that
+/// stands in pipe and tank of a true undrawn house is left out; a test says how little that matters.
+/// </summary>
+internal static class UndrawnHouse
+{
+    // Long enough to cost next to nothing, short beside the hours in which a house warms and cools.
+    private const double StepSeconds = 300;
+
+    // As the controller has it: backup heat goes off this far above the house's minimum, K.
+    private const double BackupReleaseKelvin = 0.5;
+
+    /// <summary>Degree-hours below the set point, K·h.</summary>
+    public static double SetPointDegreeHours(SeasonPlan plan)
+    {
+        ControlSettings control = plan.Control;
+        LoneHouse house = new(plan.Build.House, plan.Weather, plan.StartUtcMilliseconds);
+        double sum = 0;
+        bool backup = false;
+        int steps = (int)(plan.Days * 86_400 / StepSeconds);
+        for (int i = 0; i < steps; i++)
+        {
+            double wish = WantRule.SetPointC(control, LocalHour(house.UtcMilliseconds, plan.OffsetMinutes));
+            backup = control.BackupFitted
+                && house.HouseC < control.HouseMinimumC + (backup ? BackupReleaseKelvin : 0);
+            house.Step(StepSeconds, backup ? plan.Build.House.BackupWatts : 0);
+            sum += Math.Max(0, wish - house.HouseC) * StepSeconds / 3600;
+        }
+
+        return sum;
+    }
+
+    private static double LocalHour(long utcMilliseconds, int offsetMinutes) =>
+        new Instant(utcMilliseconds, 0, offsetMinutes).LocalHour;
+}
