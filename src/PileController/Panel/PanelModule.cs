@@ -25,6 +25,7 @@ public static class PanelModule
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
         services.AddSingleton<PlanDesk>();
+        services.AddSingleton<AheadDesk>();
         services.AddProblemDetails();
         services.Configure<KestrelServerOptions>(options =>
         {
@@ -53,6 +54,7 @@ public static class PanelModule
         ServicingApi.Map(api);
         FaultsApi.Map(api);
         PlanApi.Map(api);
+        AheadApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
     }

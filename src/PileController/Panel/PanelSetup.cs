@@ -1,6 +1,7 @@
 using PileController.Control;
 using PileController.Control.Interlocks;
 using PileController.Physics.Heaps;
+using PileController.Plans.Ahead;
 using PileController.Plans.Sketch;
 using PileController.Rigs;
 using PileController.Settings;
@@ -55,6 +56,10 @@ public sealed record PanelSetup
 
     /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
     internal Func<PileSettings, PlanSketch>? Sketch { get; init; }
+
+    /// <summary>Runs one season of a run ahead. Takes seconds; pure.</summary>
+    internal Func<AheadRequest, int, CancellationToken, SeasonOutcome> Season { get; init; } =
+        (request, season, stop) => SeasonAhead.Run(request, season, PlanSteps.Planning, stop);
 
     /// <summary>Length of a tick in true time.</summary>
     public TimeSpan TrueTick => TimeSpan.FromSeconds(Control.TickSeconds / Speed);

@@ -1,4 +1,5 @@
 using PileController.Physics.Sky.Weather;
+using PileController.Plans.Ahead;
 using PileController.Plans.Sketch;
 using PileController.Settings;
 using PileController.Simulation;
@@ -10,6 +11,9 @@ internal static class PlanSeason
 {
     /// <summary>Days from building: a winter.</summary>
     public const int Days = 150;
+
+    // The same run tells the same each time it is asked for.
+    private const int Seed = 1;
 
     /// <summary>Which weather, in words for people.</summary>
     public const string Weather = "the winter of 2025 to 2026 in the weather that ships with the program";
@@ -24,4 +28,11 @@ internal static class PlanSeason
         Lazy<WeatherSeries> weather = new(() => Demo.Weather(HoldingBuild.Place(holding)));
         return settings => PlanSketching.Of(settings, weather.Value, Start, Days);
     }
+
+    /// <summary>A run of seasons ahead over every winter of the same weather.</summary>
+    public static AheadRequest Ahead(PileSettings holding, int seasons) => new(
+        holding,
+        WinterFinding.In(
+            Demo.WeatherFileName, Demo.Weather(HoldingBuild.Place(holding)), Start.Month, Start.Day, Days, HoldingBuild.StandardOffsetMinutes(holding)),
+        seasons, Days, Seed);
 }
