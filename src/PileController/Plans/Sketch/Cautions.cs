@@ -35,7 +35,7 @@ internal static class Cautions
                 + "burns skin in seconds. Put a mixing valve before anything a hand can reach, and a relief valve on whatever can be shut off.");
         Add(
             trials.HasWater, "warmWater",
-            u => $"Tank and drum stand between {Show.Temperature(GrowthFromC, u)} and {Show.Temperature(GrowthToC, u)} for weeks, where Legionella multiplies: "
+            u => $"Tank and drum can stand between {Show.Temperature(GrowthFromC, u)} and {Show.Temperature(GrowthToC, u)} for weeks, where Legionella multiplies: "
                 + "keep the loop closed, never drink from it, never spray it, never join it to drinking water.");
         Add(
             loop.MinutesToFreezeStill is <= SoonMinutes, "frost",

@@ -26,16 +26,24 @@ internal static class Claims
         return
         [
             Say.Both(
+                "howReckoned",
+                u => $"Reckoned hour by hour in this weather for {trials.Days} days with as much drawn as the heap bears while its active zone keeps "
+                    + $"{Show.Temperature(trials.Draw.FloorC + trials.Draw.MarginKelvin, u)}"
+                    + (trials.HasWater
+                        ? $", water at {Show.WaterFlow(trials.Draw.FlowLitresPerMinute, u)} coming back at {Show.Temperature(trials.Draw.ReturnC, u)}"
+                        : "")
+                    + ". A house does not want heat every hour: what it is given will be less."),
+            Say.Both(
                 "massBalance",
-                u => $"{Show.Mass(heap.DegradableKg, u)} of the heap can burn within seasons, {Stuff.HeatPerSolids / 1e6:F0} MJ a kilogram: "
-                    + $"{Show.Energy(heap.MostHeatKWh, u)} and no more. In {trials.Days} days it makes {Show.Energy(madeKWh, u)} "
-                    + $"({100 * madeKWh / heap.MostHeatKWh:F0} %), of which {Show.Energy(drawnKWh, u)} can be drawn, {Show.Power(drawnW, u)} on the mean."),
+                u => $"{Show.Mass(heap.DegradableKg, u)} of the heap can burn within seasons, {PlanShow.HeatOfMass(Stuff.HeatPerSolids, u)}: "
+                    + $"{PlanShow.Heat(heap.MostHeatKWh, u)} and no more. In {trials.Days} days it makes {PlanShow.Heat(madeKWh, u)} "
+                    + $"({100 * madeKWh / heap.MostHeatKWh:F0} %), of which {PlanShow.Heat(drawnKWh, u)} can be drawn, {Show.Power(drawnW, u)} on the mean."),
             Say.Both(
                 "hotWaterWish",
                 u => $"{Show.WaterFlow(WishLitresPerMinute, u)} heated from {Show.Temperature(WishFromC, u)} to {Show.Temperature(WishToC, u)} all the while is "
-                    + $"{Show.Power(wishW, u)}, {Show.Energy(wishKWh, u)} in {trials.Days} days: "
+                    + $"{Show.Power(wishW, u)}, {PlanShow.Heat(wishKWh, u)} in {trials.Days} days: "
                     + (wishKWh > heap.MostHeatKWh
-                        ? $"more than all that can burn in this heap ({Show.Energy(heap.MostHeatKWh, u)}). "
+                        ? $"more than all that can burn in this heap ({PlanShow.Heat(heap.MostHeatKWh, u)}). "
                         : wishW > drawnW ? "more than it can give at that pace. " : "this heap can give it. ")
                     + $"It bears {Show.Power(drawnW, u)} of that: the same flow gains {Show.Difference(rise, u)}.",
                 wishW),

@@ -25,9 +25,9 @@ internal static class LoopSketching
         double litres = Litres((2 * loop.LineLengthM) + loop.HousePipeM, loop.LineInnerDiameterM)
             + Litres(coil.LengthM, coil.InnerDiameterM);
         return new SketchLoop(
-            flow, point.HeadM, point.Watts, point.WattsPerLitrePerMinute, point.WattHoursPerDay, velocity,
+            flow, point.HeadM, point.Watts, flow > 0 ? point.WattsPerLitrePerMinute : null, point.WattHoursPerDay, velocity,
             new PipeRun(1, widestM).Reynolds(flow, WaterC), velocity >= PurgeMPerS,
-            flow > 0 ? 60 * litres / flow : double.PositiveInfinity, MinutesToFreezeStill(trials));
+            flow > 0 ? 60 * litres / flow : null, MinutesToFreezeStill(trials));
     }
 
     /// <summary>Heat-capacity rate of the water, W/K.</summary>

@@ -18,10 +18,15 @@ internal static class Say
         Both(kind, units => $"{words(units)} {LocalCodes}");
 
     /// <summary>"adds 310 W", "costs 12 W", "changes nothing".</summary>
-    public static string Gain(double watts, UnitSystem units) => Math.Abs(watts) < 0.5
-        ? "changes nothing"
-        : $"{(watts > 0 ? "adds" : "costs")} {Show.Power(Math.Abs(watts), units)}";
+    public static string Gain(double watts, UnitSystem units) => Gain(watts, units, "s");
+
+    /// <summary>The same after a subject in the plural: "add 310 W".</summary>
+    public static string Gains(double watts, UnitSystem units) => Gain(watts, units, "");
 
     /// <summary>Whether a gain is worth having, as the end of a sentence.</summary>
     public static string Worth(double watts, double ofWatts) => watts >= WorthShare * Math.Max(1, ofWatts) ? "" : ": not worth it";
+
+    private static string Gain(double watts, UnitSystem units, string ending) => Math.Abs(watts) < 0.5
+        ? $"change{ending} nothing"
+        : $"{(watts > 0 ? "add" : "cost")}{ending} {Show.Power(Math.Abs(watts), units)}";
 }

@@ -45,6 +45,7 @@ internal sealed class SketchTrials
         double drawnWatts = drawingDays > 0 ? first.WaterWatts * first.Days / drawingDays : FirstDrawWatts;
         Draw = Draw with { ReturnC = ReturnOf(settings.Loop, houseC, FullFlow.FlowLitresPerMinute, drawnWatts) };
         Base = Run(settings.Heap, Draw);
+        Undrawn = Run(settings.Heap, Draw with { FlowLitresPerMinute = 0, Blows = false });
     }
 
     public PileSettings Settings { get; }
@@ -67,6 +68,9 @@ internal sealed class SketchTrials
 
     /// <summary>The heap as it is built.</summary>
     public HeapTrialResult Base { get; }
+
+    /// <summary>The same heap left alone. It runs hotter and loses more water.</summary>
+    public HeapTrialResult Undrawn { get; }
 
     public HeapTrialResult Run(HeapBuild heap, TrialDraw draw) => HeapTrial.Run(heap, draw, _sites);
 

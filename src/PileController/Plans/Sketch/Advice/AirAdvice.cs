@@ -1,5 +1,6 @@
 using PileController.Physics.Heaps;
 using PileController.Physics.Plants;
+using PileController.Units;
 
 namespace PileController.Plans.Sketch.Advice;
 
@@ -19,7 +20,7 @@ internal static class AirAdvice
         double water = both.WaterWatts - trials.Base.WaterWatts;
         yield return Say.Both(
             "ducts",
-            u => $"Running the closed ducts all the while beside the water {Say.Gain(gain, u)} in all ({Say.Gain(water, u)} of it in the water)"
+            u => $"Running the closed ducts all the while beside the water {Say.Gain(gain, u)} in all (the water itself: {Show.Power(water, u)})"
                 + $"{Say.Worth(gain, trials.Base.DrawnWatts)}. They draw on the same heap: keep them for the coldest nights.",
             gain);
     }

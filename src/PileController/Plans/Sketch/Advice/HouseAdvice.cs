@@ -19,7 +19,7 @@ internal static class HouseAdvice
             yield return Say.Both(
                 change.Kind,
                 u => savedKWh > 0
-                    ? $"{Capital(change.Name(u))} saves {Show.Power(watts, u)} on the season's mean ({Show.Energy(savedKWh, u)}) and "
+                    ? $"{Capital(change.Name(u))} saves {Show.Power(watts, u)} on the season's mean ({PlanShow.Heat(savedKWh, u)}) and "
                         + $"{Show.Power(nightW, u)} on the design night{worth}."
                     : $"{Capital(change.Name(u))} saves nothing over the season but carries {Show.Power(nightW, u)} through the design night{worth}.",
                 watts);

@@ -10,7 +10,7 @@ internal static class QuietHeapAdvice
         "quietHeap",
         u => "If the heap has gone quiet, in this order. 1 Probe: push a second thermometer in beside it, a loose probe reads the air. "
             + "2 Draw: stop it for three days; if the turns warm again, it was drawn too hard. "
-            + "3 Moisture: a handful from half a metre deep; dusty wants water, dripping wants air. "
+            + $"3 Moisture: a handful from {Show.Length(0.5, u)} deep; dusty wants water, dripping wants air. "
             + "4 Air: a sour smell means none; open the foot of the cover, loosen the top with a fork, never by climbing on it. "
             + $"5 Below {Show.Temperature(30, u)} all through it will not come back by itself: turn it with fresh greens or build anew. "
             + $"If it is hot instead, above {Show.Temperature(settings.Control.Limits.HeapFireC, u)} or smoking: do not open it, keep people away, call the fire service. "

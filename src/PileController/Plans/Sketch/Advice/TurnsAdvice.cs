@@ -26,7 +26,7 @@ internal static class TurnsAdvice
             yield return Say.Both(
                 "turns",
                 u => $"Two more turns at {Show.Length(build.Coil.RadiusM, u)} ({Show.Length(more.Coil.LengthM - build.Coil.LengthM, u)} of pipe) "
-                    + $"{Say.Gain(gain, u)} on the season's mean{Say.Worth(gain, now)}."
+                    + $"{Say.Gains(gain, u)} on the season's mean{Say.Worth(gain, now)}."
                     + (gain < Say.WorthShare * now ? " Conduction in the bed is the limit, not the length of the pipe." : ""),
                 gain);
         }

@@ -15,38 +15,46 @@ internal static class WettingAdvice
 
     public static IEnumerable<PlanWords> Of(SketchTrials trials)
     {
-        HeapTrialResult trial = trials.Base;
-        double end = trial.Weeks[^1].MoistureFraction;
-        double least = trial.Weeks.Min(w => w.MoistureFraction);
-        if (least >= HeldMoisture)
+        string Lost(UnitSystem u) =>
+            $"The heap loses {Show.Mass(trials.Base.WaterLostKg, u)} of water by the season's end when all it bears is drawn, "
+            + $"{Show.Mass(trials.Undrawn.WaterLostKg, u)} when nothing is.";
+        if (Math.Min(Least(trials.Base), Least(trials.Undrawn)) >= HeldMoisture)
         {
             yield return Say.Both(
                 "rewetting",
-                u => $"The heap loses {Show.Mass(trial.WaterLostKg, u)} of water by the season's end but burns dry matter too, so that its moisture "
-                    + $"never falls below {100 * least:F0} % (end: {100 * end:F0} %): no wetting is needed by this reckoning. Feel a handful at the turns "
-                    + "once a month; it should be as damp as a wrung-out sponge.");
+                u => $"{Lost(u)} It burns dry matter too, so that its moisture stays above {100 * Least(trials.Undrawn):F0} %: no wetting is needed "
+                    + "by this reckoning. Feel a handful at the turns once a month; it should be as damp as a wrung-out sponge.");
             yield break;
         }
 
-        HeapTrialResult wetted = Wetted(trials);
-        double gain = trials.GainWatts(wetted);
+        // The drier of the two is what there may be to give back.
+        bool drawnDries = Least(trials.Base) < Least(trials.Undrawn);
+        HeapTrialResult dry = drawnDries ? trials.Base : trials.Undrawn;
+        HeapTrialResult wetted = Wetted(trials, drawnDries);
         TrialWeek[] weeks = [.. wetted.Weeks.Where(w => w.WettedKg > 0)];
         if (weeks.Length == 0)
         {
             yield break;
         }
 
+        double gain = drawnDries ? trials.GainWatts(wetted) : wetted.GeneratedWatts - dry.GeneratedWatts;
         double mostADay = weeks.Max(w => w.WettedKg / w.Days);
-        string when = trial.DriesOnDay is double dry
-            ? $"without it the heap falls below 40 % on day {dry:F0}"
-            : $"without it the heap falls to {100 * least:F0} %";
+        string without = dry.DriesOnDay is double day
+            ? $"without it the heap falls below the 40 % that microbes need on day {day:F0}"
+            : $"without it the heap falls to {100 * Least(dry):F0} %";
         yield return Say.Both(
             "rewetting",
-            u => $"Give {Show.Volume(wetted.WettedKg, u)} of water back from week {weeks[0].Week} to week {weeks[^1].Week}, at most "
-                + $"{Show.Volume(mostADay, u)} a day; {when}. It {Say.Gain(gain, u)}{Say.Worth(gain, trial.DrawnWatts)}. {How}",
+            u => $"{Lost(u)} Give back up to {Show.Volume(wetted.WettedKg, u)} from week {weeks[0].Week} to week {weeks[^1].Week}, at most "
+                + $"{Show.Volume(mostADay, u)} a day; {without}. It {Say.Gain(gain, u)} of heat {(drawnDries ? "drawn" : "made")}. {How}",
             gain);
     }
 
-    public static HeapTrialResult Wetted(SketchTrials trials) =>
-        trials.Run(trials.Settings.Heap, trials.Draw with { HeldMoisture = HeldMoisture });
+    /// <summary>The heap held at its moisture.</summary>
+    public static HeapTrialResult Wetted(SketchTrials trials, bool drawn) => trials.Run(
+        trials.Settings.Heap,
+        drawn
+            ? trials.Draw with { HeldMoisture = HeldMoisture }
+            : trials.Draw with { HeldMoisture = HeldMoisture, FlowLitresPerMinute = 0, Blows = false });
+
+    private static double Least(HeapTrialResult trial) => trial.Weeks.Min(w => w.MoistureFraction);
 }
