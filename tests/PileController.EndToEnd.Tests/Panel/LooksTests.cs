@@ -34,7 +34,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         }
 
         await bench.GoAsync(view);
-        await SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
+        await Pictures.SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
 
         int overflow = await bench.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         string small = await bench.Page.EvaluateAsync<string>(
@@ -51,14 +51,5 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         Assert.Equal(string.Empty, small);
         Assert.Equal(string.Empty, string.Join("; ", axe.Violations.Select(one => $"{one.Id}: {string.Join(" | ", one.Nodes.Select(node => node.Html))}")));
         Assert.Empty(bench.Troubles);
-    }
-
-    // Pictures to look at, where a person asks for them.
-    private static async Task SaveAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("PILE_PICTURES") is { Length: > 0 } folder)
-        {
-            await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png"), FullPage = true });
-        }
     }
 }

@@ -20,8 +20,9 @@ public sealed class PanelHost : IAsyncDisposable
 
     private readonly WebApplication _app;
 
-    private PanelHost(WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch)
+    private PanelHost(WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
     {
+        Seasons = seasons;
         Sketch = sketch;
         _app = app;
         Rig = rig;
@@ -38,6 +39,8 @@ public sealed class PanelHost : IAsyncDisposable
     public CannedControl Control { get; }
 
     public SampleSketch Sketch { get; }
+
+    public SampleSeasons Seasons { get; }
 
     public string Address { get; }
 
@@ -56,6 +59,7 @@ public sealed class PanelHost : IAsyncDisposable
         FakeRecord record = new();
         CannedControl control = new();
         SampleSketch sketch = new();
+        SampleSeasons seasons = new();
         ControlSettings settings = new();
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
@@ -74,11 +78,12 @@ public sealed class PanelHost : IAsyncDisposable
             Interlocks = MadeUp.Interlocks,
             Faults = simulated ? rig : null,
             Sketch = sketch.Of,
+            Season = seasons.Run,
         });
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(app, rig, record, control, sketch);
+        PanelHost host = new(app, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }

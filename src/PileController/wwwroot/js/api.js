@@ -42,10 +42,13 @@ const query = (path, fields) => {
 /** Address of a series answer; also used for CSV links. */
 export const samplesPath = (fields) => query("/api/samples", fields);
 
-/** Address of the printable sheet for what is tried. */
+/** Address of the printable sheet for what is tried; its own questions do not push aside those of the page. */
 export const sheetPath = (fields) => query("/api/plan/sheet", fields);
 
 export const plan = (fields, signal) => call("GET", query("/api/plan", fields), undefined, signal);
+export const ahead = () => call("GET", "/api/plan/ahead");
+export const startAhead = (seasons) => call("POST", "/api/plan/ahead", { seasons });
+export const endAhead = () => call("DELETE", "/api/plan/ahead");
 export const samples = (fields) => call("GET", samplesPath(fields));
 export const decisions = (fields) => call("GET", query("/api/decisions", fields));
 export const takeByHand = (body) => call("POST", "/api/hand", body);

@@ -83,6 +83,39 @@ public class PlanApiTests
         Assert.Equal(0, host.Sketch.Made);
     }
 
+    [Theory]
+    [InlineData("", "1.00 m", "Alder Bank")]
+    [InlineData("?radiusM=0.8", "0.80 m", "Alder Bank")]
+    [InlineData("?radiusM=0.8&units=american", "ft", "Alder Bank")]
+    public async Task Sheet_OfWhatIsTried_IsOnePageWithoutStyleOrScriptInIt(string query, string length, string name)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync($"/api/plan/sheet{query}");
+        string html = await answer.Content.ReadAsStringAsync();
+
+        Assert.Equal("text/html; charset=utf-8", answer.Content.Headers.ContentType?.ToString());
+        Assert.Contains("default-src 'none'", answer.Headers.GetValues("Content-Security-Policy").Single());
+        Assert.Contains(length, html);
+        Assert.Contains(name, html);
+        Assert.DoesNotContain("<style", html);
+        Assert.DoesNotContain(" style=", html);
+        Assert.DoesNotContain("<script", html);
+    }
+
+    [Theory]
+    [InlineData("units=cubits", "units")]
+    [InlineData("turns=99", "turns")]
+    public async Task Sheet_WrongField_IsNamed(string query, string field)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync($"/api/plan/sheet?{query}");
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains($"\"field\":\"{field}\"", await answer.Content.ReadAsStringAsync());
+    }
+
     [Fact]
     public async Task Plan_FromAnotherSite_IsTurnedAway()
     {

@@ -10,7 +10,7 @@ const LOOP = [
   ["Electricity a day", ({ loop }) => full("wattHours", loop.wattHoursPerDay)],
   ["Speed in the pipe", ({ loop }) => full("speed", loop.velocityMPerS)],
   ["Clears itself of air", ({ loop }) => (loop.purgesAir ? "yes" : "no: bleed it by hand")],
-  ["Once round the loop", ({ loop }) => span(loop.transitSeconds * 1000)],
+  ["Once round the loop", ({ loop }) => (loop.transitSeconds === null ? "nothing flows" : span(loop.transitSeconds * 1000))],
   ["Still water in the line freezes after", ({ loop }) => (loop.minutesToFreezeStill === null ? "not on the design night" : span(loop.minutesToFreezeStill * 60000))],
 ];
 

@@ -1,12 +1,13 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import * as feed from "../feed.js";
-import { full } from "../units.js";
+import { full, system } from "../units.js";
 import { NOTHING, apply, fieldsOf } from "../plan/changes.js";
 import { nameOf, tries } from "../plan/tries.js";
 import { litMean } from "../plan/season.js";
 import { giveCard } from "../plan/give.js";
 import { compareCard } from "../plan/compare.js";
+import { aheadCard } from "../plan/ahead.js";
 import { weekCharts } from "../plan/weeks.js";
 import { placesCard } from "../plan/places.js";
 import { airCard } from "../plan/air.js";
@@ -25,6 +26,7 @@ export function planView() {
   const drawing = trialDrawing();
   const compare = compareCard();
   const weeks = weekCharts();
+  const ahead = aheadCard();
   const parts = [
     wordsCard("What to change", "w6", (sketch) => sketch.advice, "Nothing to change stands out."),
     wordsCard("Wishes and what the heap holds", "w6", (sketch) => sketch.claims, "No wish is set."),
@@ -57,6 +59,12 @@ export function planView() {
     picture();
   }
 
+  function link() {
+    if (built !== null) {
+      mark(sheet, "href", api.sheetPath({ ...fieldsOf(built, tried), page: `${page}sheet`, units: system() }));
+    }
+  }
+
   function old(is) {
     mark(top, "data-old", is);
     mark(figures, "data-old", is);
@@ -69,7 +77,7 @@ export function planView() {
     old(plan !== null ? "" : null);
     put(trouble, "");
     put(state, "Reckoning…");
-    mark(sheet, "href", api.sheetPath(fieldsOf(built, tried)));
+    link();
     asking?.abort();
     clearTimeout(timer);
     timer = setTimeout(ask, REST_MS);
@@ -113,7 +121,7 @@ export function planView() {
       h("div", { class: "now-grid" },
         top,
         h("section", { class: "card w7 deep" }, h("h2", {}, "Heap as tried, cut through the middle"), drawing.node),
-        controls.node, figures,
+        controls.node, figures, ahead.node,
         h("section", { class: "card w12" }, h("h2", {}, "Build sheet"),
           h("p", { class: "hint" }, "One page with the heap, the turns, the pipe list and the order of building, for what is tried above."),
           h("div", { class: "row" }, sheet))),
@@ -126,12 +134,15 @@ export function planView() {
     },
     unitsChanged() {
       controls.redraw();
+      ahead.redraw();
+      link();
       if (plan !== null) {
         show();
         done();
       }
     },
     end() {
+      ahead.end();
       asking?.abort();
       clearTimeout(timer);
       weeks.end();
