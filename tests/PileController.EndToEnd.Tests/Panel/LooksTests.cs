@@ -1,6 +1,5 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
-using Microsoft.Playwright;
 
 namespace PileController.EndToEnd.Tests.Panel;
 
