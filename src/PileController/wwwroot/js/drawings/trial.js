@@ -33,7 +33,7 @@ export function trialDrawing() {
       ? `${turns.toFixed(1).replace(/\.0$/, "")} turns at ${full("length", tried.coilRadiusM)}, ${full("pipe", tried.coilLengthM)} of pipe`
       : "no pipe in it";
     put(words, `${pipe}; cover ${full("length", tried.coverM)}.${differs ? " The broken line is the heap as it is built." : ""}`);
-    put(shade, activeZoneC === null ? "" : `Shaded as warm as its hot zone is on the season's mean, ${full("temperature", activeZoneC)}.`);
+    put(shade, activeZoneC === null ? "" : `Shaded as warm as its hot zone is on the mean while it is lit, ${full("temperature", activeZoneC)}.`);
     mark(svg, "aria-label", `Heap cut through the middle, to scale: ${size}, ${pipe}.`);
   }
 

@@ -35,7 +35,7 @@ function change(kind, from, to) {
 export function compareCard() {
   const rows = table("As built and as tried");
   const hint = h("p", { class: "hint" });
-  const node = card("Beside the heap as it is built", "w12", hint, rows.node);
+  const node = card("Beside the heap as it is built", "w7", hint, rows.node);
   return {
     node,
     set(base, plan) {

@@ -3,8 +3,8 @@ import { full } from "../units.js";
 import { card } from "./parts.js";
 
 function bar(place, most, best, here) {
-  const words = [here ? "as tried" : "", best ? "the most" : ""].filter((one) => one !== "").join(", ");
-  return h("div", { class: "bar", "data-here": here },
+  const words = [here ?? "", best ? "the most" : ""].filter((one) => one !== "").join(", ");
+  return h("div", { class: "bar", "data-here": here !== null },
     h("span", { class: "name" }, full("length", place.radiusM), " ", h("small", {}, words)),
     h("span", { class: "value num" }, full("power", place.meanDrawnWatts)),
     s("svg", { viewBox: "0 0 100 10", preserveAspectRatio: "none", "aria-hidden": "true" },
@@ -23,11 +23,12 @@ export function placesCard() {
       const { places, radiusM, lengthM } = plan.sketch.coil;
       const most = Math.max(0, ...places.map((one) => one.meanDrawnWatts));
       const off = (one) => Math.abs(one.radiusM - radiusM);
+      const name = plan.changed.length === 0 ? "as built" : "as tried";
       const near = Math.min(...places.map(off));
       put(hint, places.length === 0
         ? "There is no pipe, or no room for it at another radius."
         : `${full("pipe", lengthM)} of pipe at other distances from the axis, heat drawn on the season's mean. Heat creeps to the pipe through the chips: where the turns lie decides more than the pump.`);
-      bars.replaceChildren(...places.map((one) => bar(one, most, one.meanDrawnWatts === most && most > 0, off(one) === near)));
+      bars.replaceChildren(...places.map((one) => bar(one, most, one.meanDrawnWatts === most && most > 0, off(one) === near ? name : null)));
       mark(bars, "data-count", places.length);
     },
   };

@@ -1,5 +1,5 @@
 import { h } from "../dom.js";
-import { full, system } from "../units.js";
+import { system } from "../units.js";
 import { card } from "./parts.js";
 
 // What brings less than this is told, but not as a gain.
@@ -7,8 +7,7 @@ const GAIN_WATTS = 10;
 
 function item(one) {
   const text = system() === "metric" ? one.metric : one.us;
-  return h("li", { "data-gain": one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, text,
-    one.watts === null ? null : h("span", { class: "muted num" }, ` (${one.watts >= 0 ? "+" : ""}${full("power", one.watts)})`));
+  return h("li", { "data-gain": one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, text);
 }
 
 /** A list of sentences under a head. */

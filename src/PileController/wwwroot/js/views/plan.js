@@ -18,6 +18,9 @@ import { trialDrawing } from "../drawings/trial.js";
 
 // Long enough that a slider in motion asks now and then, short enough to be answered within the second.
 const REST_MS = 120;
+// Where the controller was busy or out of reach, not where a value was refused.
+const AGAIN_MS = 3000;
+const LATER = [0, 503];
 
 /** Know before you build: what the heap gives as built and as tried. */
 export function planView() {
@@ -97,6 +100,7 @@ export function planView() {
       if (mine !== asking) {
         return;
       }
+      put(trouble, "");
       plan = answer;
       base = answer.changed.length === 0 ? answer : base;
       controls.set(built, answer.limits);
@@ -106,7 +110,11 @@ export function planView() {
       done();
     } catch (refusal) {
       if (mine === asking && !mine.signal.aborted) {
-        put(state, "");
+        if (LATER.includes(refusal.status)) {
+          timer = setTimeout(ask, AGAIN_MS);
+        } else {
+          put(state, "");
+        }
         put(trouble, refusal.field === null || refusal.field === undefined ? refusal.message
           : `${nameOf(refusal.field)}: ${refusal.given} is not allowed. Allowed: ${refusal.allowed}.`);
       }
@@ -120,7 +128,7 @@ export function planView() {
       trouble,
       h("div", { class: "now-grid" },
         top,
-        h("section", { class: "card w7 deep" }, h("h2", {}, "Heap as tried, cut through the middle"), drawing.node),
+        h("section", { class: "card w7" }, h("h2", {}, "Heap as tried, cut through the middle"), drawing.node),
         controls.node, figures, ahead.node,
         h("section", { class: "card w12" }, h("h2", {}, "Build sheet"),
           h("p", { class: "hint" }, "One page with the heap, the turns, the pipe list and the order of building, for what is tried above."),
