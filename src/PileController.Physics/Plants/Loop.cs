@@ -20,10 +20,6 @@ internal sealed class Loop
     private const int LineCells = 3;
     private const int HouseCells = 3;
 
-    // Film and pipe wall, m·K/W: PEX 0.41 W/(m·K) (from memory) and a film that hardly matters beside the bed.
-    private const double PexWPerMK = 0.41;
-    private const double FilmMKPerW = 0.02;
-
     private readonly double[] _coilC;
     private readonly double[] _supplyC;
     private readonly double[] _houseC;
@@ -54,9 +50,7 @@ internal sealed class Loop
         _lineWPerK = build.LineLengthM * build.LineLossWPerMK / LineCells;
         _houseWPerK = build.HousePipeM * build.HousePipeWPerMK / HouseCells;
         _tankWPerK = build.TankLossWPerK;
-        _pipeWallKPerW = coil.LengthM > 0
-            ? ((Portable.Log(coil.OuterDiameterM / coil.InnerDiameterM) / (2 * Math.PI * PexWPerMK)) + FilmMKPerW) / coil.LengthM
-            : double.PositiveInfinity;
+        _pipeWallKPerW = LoopCircuit.PipeWallKPerW(coil);
     }
 
     /// <summary>Heat capacity of the water in the house's pipe, J/K.</summary>

@@ -14,20 +14,11 @@ public sealed class Plant
     public const double UsualQuickSeconds = 10;
 
     private const double MostSeconds = 366 * 86_400.0;
-    private const double AirJPerM3K = 1.2 * 1006;
-    private const double DuctFilmWPerM2K = 10;
 
     private const double FrictionStepKelvin = 4;
 
     // A valve less open than this lets nothing through.
     private const double ShutOpening = 0.03;
-
-    // Elbows, tees and the tank's inlet together (common practice, no source).
-    private const double FittingsK = 20;
-
-    // Half the way to the next duct (common practice, no source).
-    private const double DuctReachM = 0.3;
-    private const double BedWPerMK = 0.35;
 
     // Share of the exhaust's heat that a condenser in the house gives to it (common practice, no source).
     private const double CondenserYield = 0.6;
@@ -68,15 +59,10 @@ public sealed class Plant
         _loop = new Loop(build.Loop, build.Heap.Coil, state.Loop, state.LoopLedger);
         _house = new Dwelling(build.House, state.House, state.HouseLedger);
         _battery = new Battery(build.Power, state.BatteryCharge, state.BatteryVolts);
-        _hydraulics = Hydraulics(build);
+        _hydraulics = new LoopHydraulics(LoopCircuit.Pump(build.Loop), LoopCircuit.Runs(build.Loop, build.Heap.Coil));
         _utcMilliseconds = state.UtcMilliseconds;
         Sky = weather.At(_utcMilliseconds);
-        DuctBuild duct = build.Heap.Duct;
-        double bed = duct.LengthM > 0
-            ? Portable.Log(DuctReachM / (0.5 * duct.DiameterM)) / (2 * Math.PI * BedWPerMK * duct.LengthM)
-            : 0;
-        double film = duct.LengthM > 0 ? 1 / (DuctFilmWPerM2K * Math.PI * duct.DiameterM * duct.LengthM) : 0;
-        _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap ? 1 / (bed + film) : 0;
+        _ductWPerK = DuctBed.ConductanceWPerK(build.Heap.Duct);
         PlantMotion motion = state.Motion ?? new PlantMotion(0, 0, 0, _house.AirC, 0);
         FlowLitresPerMinute = motion.FlowLitresPerMinute;
         PumpW = motion.PumpW;
@@ -249,7 +235,7 @@ public sealed class Plant
             return 0;
         }
 
-        double carried = flowM3PerS * AirJPerM3K;
+        double carried = flowM3PerS * DuctBed.AirJPerM3K;
         double taken = 1 - Portable.Exp(-_ductWPerK / carried);
 
         // The shell cools while the air passes; with small shells that matters within a step.
@@ -277,21 +263,5 @@ public sealed class Plant
             : _hydraulics.FlowLitresPerMinute(inputs.PumpDuty, waterC, Throttle.LossK(Math.Min(1, opening)));
         FlowLitresPerMinute = free * (1 - inputs.FlowShareLost);
         PumpW = _hydraulics.Watts(inputs.PumpDuty);
-    }
-
-    private static LoopHydraulics Hydraulics(PlantBuild build)
-    {
-        LoopBuild loop = build.Loop;
-        List<PipeRun> runs =
-        [
-            new((2 * loop.LineLengthM) + loop.HousePipeM, loop.LineInnerDiameterM, FittingsK, loop.StaticLiftM),
-        ];
-        if (build.Heap.Coil.LengthM > 0)
-        {
-            runs.Add(new PipeRun(build.Heap.Coil.LengthM, build.Heap.Coil.InnerDiameterM));
-        }
-
-        return new LoopHydraulics(
-            new PumpCurve(loop.PumpShutoffHeadM, loop.PumpFreeFlowLitresPerMinute, loop.PumpWatts, loop.PumpStartDuty), runs);
     }
 }
