@@ -27,7 +27,7 @@ public sealed partial class Heap
 
     /// <summary>The quick step: what the water took from the bed, the drum and the ducts, and the sleeve's own conduction.</summary>
     /// <param name="seconds">
-    /// Length, s; at most <see cref="LongestQuickSeconds"/>, or 10 where that is less; as long as a slow step where the
+    /// Length, s; at most <see cref="LongestQuickSeconds"/> (or 10 where that is less), or as long as a slow step where the
     /// draw was found with <see cref="WallAfter"/>.
     /// </param>
     /// <param name="coilJ">Heat the coil's water took from the bed against the pipe, J.</param>

@@ -1,26 +1,27 @@
-using PileController.Physics.Houses;
 using PileController.Physics.Sky.Weather;
 
 namespace PileController.Physics.Plants;
 
 /// <summary>
-/// The greenhouse of a holding by itself, with no heap and no water in it: what the weather alone makes of it. It
+/// The greenhouse of a holding by itself, with no heap and no water running: what the weather alone makes of it. It
 /// costs a hundredth of a whole plant.
 /// </summary>
 public sealed class LoneHouse
 {
     private readonly WeatherSeries _weather;
     private readonly Dwelling _house;
+    private readonly StandingWater _water;
 
     /// <summary>A house just taken into use, as <see cref="Plant.Fresh"/> has it.</summary>
-    /// <param name="build">How it is built.</param>
+    /// <param name="build">How house and loop are built; the heap is not looked at.</param>
     /// <param name="weather">The weather it stands in.</param>
     /// <param name="utcMilliseconds">When it is taken into use.</param>
-    public LoneHouse(HouseBuild build, WeatherSeries weather, long utcMilliseconds)
+    public LoneHouse(PlantBuild build, WeatherSeries weather, long utcMilliseconds)
     {
         _weather = weather;
-        _house = new Dwelling(
-            build, Dwelling.Fresh(build, Dwelling.FreshC(weather.At(utcMilliseconds).OutsideC)), default);
+        double startC = Dwelling.FreshC(weather.At(utcMilliseconds).OutsideC);
+        _house = new Dwelling(build.House, Dwelling.Fresh(build.House, startC), default);
+        _water = new StandingWater(build.Loop, startC);
         UtcMilliseconds = utcMilliseconds;
     }
 
@@ -37,6 +38,7 @@ public sealed class LoneHouse
     {
         UtcMilliseconds += (long)Math.Round(seconds * 1000);
         WeatherSample sky = _weather.At(UtcMilliseconds);
-        _house.Step(seconds, seconds * heatW, sky.OutsideC, sky.SunWPerM2);
+        double waterJ = _water.Step(seconds, _house.AirC);
+        _house.Step(seconds, waterJ + (seconds * heatW), sky.OutsideC, sky.SunWPerM2);
     }
 }

@@ -3,6 +3,9 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using PileController.Commands.Shell;
 using PileController.Plans.Ahead;
+using PileController.Plans.Sketch;
+using PileController.Plans.Sketch.Sheet;
+using PileController.Settings;
 
 namespace PileController.Commands.Running;
 
@@ -22,6 +25,7 @@ internal static class PlanCommand
     private static readonly Option<DateOnly> Start = Ask.Of<DateOnly>("--start", "Day of the year on which it begins, as 11-01; that when left out.", ReadDay).Unless(new DateOnly(2001, 11, 1));
     private static readonly Option<int> Seed = Ask.Of<int>("--seed", "Seed of all that is drawn, 0 to 1000000; 1 when left out.", ReadWhole(0, 1_000_000)).Unless(1);
     private static readonly Option<int> CheckTick = Ask.Of<int>("--check-tick", "Run this many seasons, 1 to 100, in full and in planning steps and tell how far they differ, instead.", ReadWhole(1, 100)).Unless(0);
+    private static readonly Option<string?> Sheet = new("--sheet") { Description = "Write a printable page to build by to this file, HTML." };
     private static readonly Option<bool> Json = Ask.Json();
 
     public static Command Create()
@@ -30,7 +34,7 @@ internal static class PlanCommand
             "plan", "Says what the winter ahead may bring: heat, coldest night, when the heap lights and fades, money.",
             "PileController plan --weather tests/Weather/new-york-daily-2012-2013.csv --weather tests/Weather/seattle-daily-2012-2015.csv --seasons 200")
         {
-            SettingsPath, Weather, Seasons, Days, Start, Seed, CheckTick, Json,
+            SettingsPath, Weather, Seasons, Days, Start, Seed, CheckTick, Sheet, Json,
         };
         command.SetAction(RunAsync);
         return command;
@@ -57,7 +61,14 @@ internal static class PlanCommand
             return ExitCodes.Done;
         }
 
-        PlanAnswer answer = PlanAnswer.Of(request, await SeasonAhead.RunAsync(
+        // Computing comes after the sheet: a path that cannot be written is told at once, not after minutes.
+        PlanSketch sketch = PlanSketching.Of(settings, winters[0].Weather, winters[0].Start, span.Days);
+        if (parse.GetValue(Sheet) is { } path && !await WriteSheetAsync(path, settings, sketch, parse.InvocationConfiguration.Error, cancellation))
+        {
+            return ExitCodes.WrongUse;
+        }
+
+        PlanAnswer answer = PlanAnswer.Of(request, sketch, await SeasonAhead.RunAsync(
             request, Environment.ProcessorCount, Progress(request.Seasons), cancellation));
         if (parse.GetValue(Json))
         {
@@ -69,6 +80,21 @@ internal static class PlanCommand
         }
 
         return ExitCodes.Done;
+    }
+
+    private static async Task<bool> WriteSheetAsync(
+        string path, PileSettings settings, PlanSketch sketch, TextWriter error, CancellationToken cancellation)
+    {
+        try
+        {
+            await File.WriteAllTextAsync(path, BuildSheet.Html(settings, sketch, embedStyle: true), cancellation);
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            error.WriteLine($"{Sheet.Name} is \"{path}\": {e.Message.TrimEnd('.')}; allowed: the path of a file that can be written");
+            return false;
+        }
     }
 
     // Long work shows progress on a terminal and none when piped.

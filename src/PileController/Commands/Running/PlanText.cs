@@ -2,6 +2,7 @@ using System.CommandLine;
 using PileController.Commands.Shell;
 using PileController.Plans.Ahead;
 using PileController.Plans.Money;
+using PileController.Plans.Sketch;
 using PileController.Units;
 
 namespace PileController.Commands.Running;
@@ -12,6 +13,13 @@ internal static class PlanText
     public static void Write(ParseResult parse, PlanAnswer answer, UnitSystem units)
     {
         AheadResult a = answer.Ahead;
+        TextWriter output = parse.InvocationConfiguration.Output;
+        output.WriteLine("What can be said by sums");
+        Answer.WriteRows(parse, SketchText.Rows(answer.Sketch, units));
+        WriteWords(output, "What to change", answer.Sketch.Advice, units);
+        WriteWords(output, "What is wished for", answer.Sketch.Claims, units);
+        output.WriteLine();
+        output.WriteLine("The season ahead, with the controller");
         string Energy(Percentiles kWh) => Three(kWh, v => Show.Energy(v, units));
         string Power(Percentiles watts) => Three(watts, v => Show.Power(v, units));
         Answer.WriteRows(
@@ -26,11 +34,11 @@ internal static class PlanText
             ("Below its minimum", Three(a.HoursBelowMinimum, v => $"{v:F0} h")),
             ("Chance of holding it", $"{a.ChanceOfHoldingMinimum:P0}"),
             ("Heap lights", $"{Three(a.LitOnDay, v => $"day {v:F0}")}; chance {a.ChanceOfLighting:P0}"),
-            ("Heap fades", $"{Three(a.FadedOnDay, v => $"day {v:F0}")}; chance {a.ChanceOfFading:P0}. {FadeWatch.Meaning}"),
+            ("Heap fades", $"{Three(a.FadedOnDay, v => $"day {v:F0}")}; chance {a.ChanceOfFading:P0}"),
+            ("", "It fades on the first day after lighting on which a week's heat is below half that of its best week, or when it stalls."),
             ("Water it loses", $"{Three(a.WaterLostKg, v => Show.Volume(v, units))}: to be given back by rain or hose"),
             ("Dry mass it loses", Three(a.DryMassLostKg, v => Show.Mass(v, units))),
             ("Electricity", $"pump {Three(a.PumpKWh, v => $"{v:F1} kWh")}, blower {Three(a.BlowerKWh, v => $"{v:F1} kWh")}"));
-        TextWriter output = parse.InvocationConfiguration.Output;
         if (answer.Wish is { } wish)
         {
             output.WriteLine();
@@ -38,7 +46,24 @@ internal static class PlanText
         }
 
         output.WriteLine();
+        output.WriteLine("Money");
         WriteMoney(parse, answer.Money);
+        WriteWords(output, "Cautions: local codes and licensed trades decide", answer.Sketch.Cautions, units);
+    }
+
+    private static void WriteWords(TextWriter output, string title, IReadOnlyList<PlanWords> words, UnitSystem units)
+    {
+        if (words.Count == 0)
+        {
+            return;
+        }
+
+        output.WriteLine();
+        output.WriteLine(title);
+        foreach (string sentence in SketchText.Words(words, units))
+        {
+            output.WriteLine($"- {sentence}");
+        }
     }
 
     private static void WriteMoney(ParseResult parse, MoneyResult m)

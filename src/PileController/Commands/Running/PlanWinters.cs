@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using PileController.Physics.Sky.Weather;
 using PileController.Plans.Ahead;
 using PileController.Settings;
@@ -6,7 +7,7 @@ using PileController.Simulation;
 namespace PileController.Commands.Running;
 
 /// <summary>Reads the weather files of a plan and finds their winters.</summary>
-internal static class PlanWinters
+internal static partial class PlanWinters
 {
     // A year without a 29 February, for typical years that are stitched of several.
     private const int TypicalYear = 2025;
@@ -65,7 +66,7 @@ internal static class PlanWinters
         try
         {
             string text = File.ReadAllText(path);
-            bool typical = text.StartsWith("LOCATION,", StringComparison.Ordinal) && !text.Contains(",2,29,", StringComparison.Ordinal);
+            bool typical = text.StartsWith("LOCATION,", StringComparison.Ordinal) && !LeapDay().IsMatch(text);
             WeatherSeries weather = WeatherFile.Read(
                 new StringReader(text), Path.GetFileName(path), HoldingBuild.Place(settings), year: typical ? TypicalYear : null);
             return typical && weather.OutsideC.Count == TypicalHours ? Whole(weather, path, error) : weather;
@@ -84,6 +85,9 @@ internal static class PlanWinters
 
         return null;
     }
+
+    [GeneratedRegex(@"(?m)^\s*\d+,\s*2,\s*29,")]
+    private static partial Regex LeapDay();
 
     // A typical year is run twice over, so every gap of it lies in some winter.
     private static WeatherSeries? Whole(WeatherSeries year, string path, TextWriter error)

@@ -9,6 +9,8 @@ namespace PileController.Plans.Ahead;
 /// <summary>Runs one drawn season with the controller in the loop.</summary>
 internal static class DrawnSeason
 {
+    private const double DaySeconds = 86_400;
+
     /// <summary>The plan of a season: the settings moved by what was drawn, on its winter.</summary>
     public static SeasonPlan Plan(PileSettings settings, AheadWinter winter, SeasonDraw draw, int days, PlanSteps steps) => new(
         new PlantBuild(draw.Heap(settings.Heap), draw.House(settings.House), settings.Loop, settings.Power),
@@ -25,10 +27,12 @@ internal static class DrawnSeason
     {
         FadeWatch fade = new();
         double generatedJ = 0;
+        int day = 0;
         void Day(Holding holding, SeasonScore score)
         {
             Heap heap = holding.Plant.Heap;
-            fade.Add(heap.Ledger.GeneratedJ - generatedJ, score.LitOnDay is not null);
+            day++;
+            fade.Add(day, (heap.Ledger.GeneratedJ - generatedJ) / DaySeconds, score.LitOnDay);
             generatedJ = heap.Ledger.GeneratedJ;
         }
 
@@ -38,7 +42,7 @@ internal static class DrawnSeason
         return new SeasonOutcome(
             winter, result.DrawnKWh, result.UsefulKWh, result.GeneratedKWh, dryKg * (build.FastFraction + build.SlowFraction),
             result.MinHouseC, result.HoursBelowMinimum, result.ColdDegreeHours, result.LitOnDay,
-            Earlier(fade.FadedOnDay, result.LitOnDay is null ? null : result.StalledOnDay), result.WaterLostKg,
+            Earlier(fade.FadesOnDay, result.LitOnDay is null ? null : result.StalledOnDay), result.WaterLostKg,
             result.DryMassLostKg, result.PumpKWh, result.BlowerKWh, result.EnergyErrorFraction);
     }
 

@@ -1,4 +1,5 @@
 using PileController.Plans.Money;
+using PileController.Plans.Sketch;
 using PileController.Settings;
 
 namespace PileController.Plans.Ahead;
@@ -8,20 +9,22 @@ namespace PileController.Plans.Ahead;
 /// <param name="Seed">Seed of all that was drawn.</param>
 /// <param name="Days">How long each season is.</param>
 /// <param name="Winters">The winters they were run on, in turn.</param>
+/// <param name="Sketch">What can be said of the holding without the controller, on the first of the winters.</param>
 /// <param name="Ahead">What they came to.</param>
 /// <param name="Money">What that is in money.</param>
 /// <param name="Wish">The wish beside it, or null when there is none.</param>
 internal sealed record PlanAnswer(
-    int Seasons, long Seed, int Days, IReadOnlyList<WinterName> Winters, AheadResult Ahead, MoneyResult Money, WishVerdict? Wish)
+    int Seasons, long Seed, int Days, IReadOnlyList<WinterName> Winters, PlanSketch Sketch, AheadResult Ahead, MoneyResult Money,
+    WishVerdict? Wish)
 {
-    /// <summary>Sums up what the seasons of a request came to.</summary>
-    public static PlanAnswer Of(AheadRequest request, IReadOnlyList<SeasonOutcome> outcomes)
+    /// <summary>Sums up what the seasons of a request came to, beside the sketch of its holding.</summary>
+    public static PlanAnswer Of(AheadRequest request, PlanSketch sketch, IReadOnlyList<SeasonOutcome> outcomes)
     {
         PlanSettings plan = request.Settings.Plan;
         AheadResult ahead = AheadResult.Of(outcomes, request.Days);
         return new PlanAnswer(
             request.Seasons, request.Seed, request.Days, [.. request.Winters.Select(w => new WinterName(w.File, w.Start))],
-            ahead, MoneyResult.Of(plan.Prices, plan.Parts, outcomes), WishVerdict.Of(plan.Wish, ahead));
+            sketch, ahead, MoneyResult.Of(plan.Prices, plan.Parts, outcomes), WishVerdict.Of(plan.Wish, ahead));
     }
 }
 

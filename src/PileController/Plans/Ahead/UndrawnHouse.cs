@@ -6,8 +6,8 @@ using PileController.Seasons;
 namespace PileController.Plans.Ahead;
 
 /// <summary>
-/// The undrawn twin of a season, as far as the house goes: weather, house and backup heat, no heap. The water that
-/// stands in pipe and tank of a true undrawn house is left out; a test says how little that matters.
+/// The undrawn twin of a season, as far as the house goes: weather, house, standing water and backup heat, no heap. What
+/// the frost guard would carry from the heap to the house is left out; a test says how little that matters.
 /// </summary>
 internal static class UndrawnHouse
 {
@@ -21,7 +21,7 @@ internal static class UndrawnHouse
     public static double SetPointDegreeHours(SeasonPlan plan)
     {
         ControlSettings control = plan.Control;
-        LoneHouse house = new(plan.Build.House, plan.Weather, plan.StartUtcMilliseconds);
+        LoneHouse house = new(plan.Build, plan.Weather, plan.StartUtcMilliseconds);
         double sum = 0;
         bool backup = false;
         int steps = (int)(plan.Days * 86_400 / StepSeconds);
