@@ -73,24 +73,38 @@ public class HeapTrialTests(ITestOutputHelper output)
         }, iter: 60);
 
     [Fact]
-    public void AnyHeap_WithMorePipe_GivesHardlyLess() =>
+    public void AnyWarmHeap_WithMorePipe_GivesNoLessInItsFirstDays() =>
         Gen.Select(AnyHoldingTests.AnyHeap, Gen.Double[10, 200], Gen.Double[1.1, 3]).Sample((any, length, more) =>
         {
-            HeapBuild build = any with
-            {
-                Duct = new DuctBuild { LengthM = 0 },
-                Coil = new CoilBuild { LengthM = length, RadiusM = any.RadiusM * 0.6 },
-            };
-            TrialDraw draw = new() { Blows = false };
-            double less = HeapTrial.Run(build, draw, Sites("Seattle", 2013, 60)).DrawnWatts;
-            double longer = HeapTrial.Run(
-                build with { Coil = build.Coil with { LengthM = length * more } }, draw, Sites("Seattle", 2013, 60)).DrawnWatts;
-
-            // A hard draw cools the bed round the turns, whose microbes then make less: more pipe may cost a little.
-            Assert.True(longer >= LeastKept * less, $"{less:F1} W with {length:F0} m, {longer:F1} W with {length * more:F0} m");
+            // No floor holds it back: what is drawn is what the bed passes to the pipe.
+            TrialDraw draw = new() { Blows = false, FloorC = -50, LitC = -50 };
+            HeapBuild build = WithPipe(any with { BuildTemperatureC = 55, DrumLitres = 0, Shells = 20 }, length);
+            AssertKept(AllButTheGrid, build, length, more, draw, 3);
         }, iter: 60);
 
-    private const double LeastKept = 0.97;
+    [Fact]
+    public void AnyHeap_WithMorePipe_GivesOverMonthsAtMostAFifthLess() =>
+        Gen.Select(AnyHoldingTests.AnyHeap, Gen.Double[10, 200], Gen.Double[1.1, 3]).Sample((any, length, more) =>
+            // A hard draw cools the bed round the turns, whose microbes then make less. In 1500 heaps more pipe cost 14 %
+            // at worst, and more than 3 % in 7 of the 653 that lit.
+            AssertKept(0.80, WithPipe(any, length), length, more, new TrialDraw { Blows = false }, 60), iter: 60);
+
+    // The rings round the pipe are cut anew for each length, which moves the first days' draw by a little.
+    private const double AllButTheGrid = 0.98;
+
+    private static HeapBuild WithPipe(HeapBuild build, double length) => build with
+    {
+        Duct = new DuctBuild { LengthM = 0 },
+        Coil = new CoilBuild { LengthM = length, RadiusM = build.RadiusM * 0.6 },
+    };
+
+    private static void AssertKept(double least, HeapBuild build, double length, double more, TrialDraw draw, int days)
+    {
+        HeapSite[] sites = Sites("Seattle", 2013, days);
+        double before = HeapTrial.Run(build, draw, sites).DrawnWatts;
+        double after = HeapTrial.Run(WithPipe(build, length * more), draw, sites).DrawnWatts;
+        Assert.True(after >= least * before, $"{before:F1} W with {length:F0} m, {after:F1} W with {length * more:F0} m");
+    }
 
     [Fact]
     public void Draw_AtItsFloorAndMargin_HasEndedAndGrowsFromThere()

@@ -45,8 +45,9 @@ internal static class WettingAdvice
         yield return Say.Both(
             "rewetting",
             u => $"{Lost(u)} Give back up to {Show.Volume(wetted.WettedKg, u)} from week {weeks[0].Week} to week {weeks[^1].Week}, at most "
-                + $"{Show.Volume(mostADay, u)} a day; {without}. It {Say.Gain(gain, u)} of heat {(drawnDries ? "drawn" : "made")}. {How}",
-            gain);
+                + $"{Show.Volume(mostADay, u)} a day, the less the harder it is drawn; {without}. It {Say.Gain(gain, u)} of heat "
+                + $"{(drawnDries ? "drawn" : "made")}. {How}",
+            drawnDries ? gain : null);
     }
 
     /// <summary>The heap held at its moisture.</summary>
