@@ -8,7 +8,7 @@ namespace PileController.Panel.Planning;
 /// <param name="Seasons">How many were asked for; 0 when none.</param>
 /// <param name="Result">What they came to, once done.</param>
 /// <param name="Fault">Why the last run ended without a result, or null.</param>
-internal sealed record AheadBody(string State, double Share, int Seasons, PlanAnswer? Result, string? Fault);
+internal sealed record AheadBody(string State, double Share, int Seasons, AheadAnswer? Result, string? Fault);
 
 /// <summary>
 /// Runs seasons ahead of the running holding one after another, on one thread that the ticks go before. One run at a
@@ -86,7 +86,7 @@ internal sealed class AheadDesk(PanelSetup setup, IHostApplicationLifetime lifet
         }
     }
 
-    private PlanAnswer Reckon(int seasons, CancellationToken stop)
+    private AheadAnswer Reckon(int seasons, CancellationToken stop)
     {
         AheadRequest request = PlanSeason.Ahead(setup.Settings, seasons);
         List<SeasonOutcome> outcomes = [];
@@ -100,6 +100,6 @@ internal sealed class AheadDesk(PanelSetup setup, IHostApplicationLifetime lifet
             }
         }
 
-        return PlanAnswer.Of(request, outcomes);
+        return AheadAnswer.Of(request, outcomes);
     }
 }
