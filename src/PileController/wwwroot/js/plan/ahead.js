@@ -14,8 +14,17 @@ const ROWS = [
   ["Water it loses", "volume", ({ ahead }) => ahead.waterLostKg],
 ];
 
+// Sums in the grower's own money, against the fuel that the settings say the heap stands in for.
+function money({ money: { money: sign, replacedFuel, savedASeason, paybackSeasons } }) {
+  const shown = (value) => (value === null ? "never" : value.toFixed(1).replace("-", "−"));
+  return [
+    [`Saved a season against ${replacedFuel}, ${sign}`, shown, () => savedASeason],
+    ["Seasons until what was bought is paid", shown, () => paybackSeasons],
+  ];
+}
+
 // A percentile that is none is a day that does not come within the season.
-const told = (kind, value) => (value === null ? "not" : full(kind, value));
+const told = (kind, value) => (typeof kind === "function" ? kind(value) : value === null ? "not" : full(kind, value));
 
 /** Many winters with the real controller: started here, run behind the ticks, told as what may be relied on. */
 export function aheadCard() {
@@ -55,7 +64,7 @@ export function aheadCard() {
     rows.node.hidden = latest.result === null;
     if (latest.result !== null) {
       const { result } = latest;
-      rows.set(["Figure", "P10", "P50", "P90"], ROWS.map(([name, kind, of]) => [name, ...["p10", "p50", "p90"].map((at) => told(kind, of(result)[at]))]));
+      rows.set(["Figure", "P10", "P50", "P90"], [...ROWS, ...money(result)].map(([name, kind, of]) => [name, ...["p10", "p50", "p90"].map((at) => told(kind, of(result)[at]))]));
       const wish = result.wish === null ? "" : ` ${system() === "metric" ? result.wish.metric : result.wish.us}`;
       put(words, `The house holds its minimum all winter in ${full("share", result.ahead.chanceOfHoldingMinimum)} of the seasons. A tenth of the seasons lie below P10, half below P50, nine tenths below P90.${wish}`);
     }

@@ -11,7 +11,7 @@ export function litWords(plan) {
   if (litOnDay === null) {
     return `It does not light within ${plan.days} days.`;
   }
-  const fades = fadesOnDay === null ? `does not fade within ${plan.days} days` : `fades on ${dayOf(plan, fadesOnDay)}`;
+  const fades = fadesOnDay === null ? `does not fade within ${plan.days} days` : `fades on ${dayOf(plan, fadesOnDay)}, when it makes less than half of its best`;
   return `It lights on ${dayOf(plan, litOnDay)} and ${fades}.`;
 }
 

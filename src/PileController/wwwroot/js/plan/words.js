@@ -5,20 +5,20 @@ import { card } from "./parts.js";
 // What brings less than this is told, but not as a gain.
 const GAIN_WATTS = 10;
 
-function item(one) {
+function item(one, gains) {
   const text = system() === "metric" ? one.metric : one.us;
-  return h("li", { "data-gain": one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, text);
+  return h("li", { "data-gain": gains && one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, text);
 }
 
-/** A list of sentences under a head. */
-export function wordsCard(title, width, of, none) {
+/** A list of sentences under a head; where they are advice, what gains heat is marked. */
+export function wordsCard(title, of, none, gains = false) {
   const list = h("ul", { class: "plan-list" });
-  const node = card(title, width, list);
+  const node = card(title, "w12", list);
   return {
     node,
     set(plan) {
       const words = of(plan.sketch);
-      list.replaceChildren(...(words.length === 0 ? [h("li", { class: "muted" }, none)] : words.map(item)));
+      list.replaceChildren(...(words.length === 0 ? [h("li", { class: "muted" }, none)] : words.map((one) => item(one, gains))));
     },
   };
 }

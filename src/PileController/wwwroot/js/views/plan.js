@@ -31,8 +31,8 @@ export function planView() {
   const weeks = weekCharts();
   const ahead = aheadCard();
   const parts = [
-    wordsCard("What to change", "w6", (sketch) => sketch.advice, "Nothing to change stands out."),
-    wordsCard("Wishes and what the heap holds", "w6", (sketch) => sketch.claims, "No wish is set."),
+    wordsCard("What to change", (sketch) => sketch.advice, "Nothing to change stands out.", true),
+    wordsCard("Wishes and what the heap holds", (sketch) => sketch.claims, "No wish is set."),
     placesCard(), airCard(), houseCard(), loopCard(), stuffCard(), cautionsCard(),
   ];
   const state = h("p", { class: "plan-state", role: "status" });
