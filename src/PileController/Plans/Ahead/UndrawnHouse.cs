@@ -6,8 +6,9 @@ using PileController.Seasons;
 namespace PileController.Plans.Ahead;
 
 /// <summary>
-/// The undrawn twin of a season, as far as the house goes: weather, house, standing water and backup heat, no heap. What
-/// the frost guard would carry from the heap to the house is left out; a test says how little that matters.
+/// The house with no heap at all: weather, house, standing water and backup heat. The undrawn twin that a single season
+/// is run beside has a heap whose frost guard warms its lines and, by the way, the house; here that heat counts as useful,
+/// since without a heap there is none of it.
 /// </summary>
 internal static class UndrawnHouse
 {
