@@ -12,8 +12,8 @@ namespace PileController.Plans.Ahead;
 /// </summary>
 internal static class UndrawnHouse
 {
-    // Long enough to cost next to nothing, short beside the hours in which a house warms and cools.
-    private const double StepSeconds = 300;
+    // As long as a tick of the seasons it stands beside, so that both err alike; it costs next to nothing.
+    private const double StepSeconds = 60;
 
     // As the controller has it: backup heat goes off this far above the house's minimum, K.
     private const double BackupReleaseKelvin = 0.5;
