@@ -4,7 +4,7 @@ namespace PileController.Physics.Plants;
 
 /// <summary>
 /// The greenhouse of a holding by itself, with no heap and no water running: what the weather alone makes of it. It
-/// costs a hundredth of a whole plant.
+/// costs a small part of a whole plant.
 /// </summary>
 public sealed class LoneHouse
 {

@@ -6,13 +6,14 @@ using PileController.Seasons;
 namespace PileController.Plans.Ahead;
 
 /// <summary>
-/// The undrawn twin of a season, as far as the house goes: weather, house, standing water and backup heat, no heap. What
-/// the frost guard would carry from the heap to the house is left out; a test says how little that matters.
+/// The house with no heap at all: weather, house, standing water and backup heat. The undrawn twin that a single season
+/// is run beside has a heap whose frost guard warms its lines and, by the way, the house; here that heat counts as useful,
+/// since without a heap there is none of it.
 /// </summary>
 internal static class UndrawnHouse
 {
-    // Long enough to cost next to nothing, short beside the hours in which a house warms and cools.
-    private const double StepSeconds = 300;
+    // As long as a tick of the seasons it stands beside, so that both err alike; it costs next to nothing.
+    private const double StepSeconds = 60;
 
     // As the controller has it: backup heat goes off this far above the house's minimum, K.
     private const double BackupReleaseKelvin = 0.5;
