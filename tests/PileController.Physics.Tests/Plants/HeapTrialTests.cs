@@ -76,10 +76,11 @@ public class HeapTrialTests(ITestOutputHelper output)
     public void AnyWarmHeap_WithMorePipe_GivesNoLessInItsFirstDays() =>
         Gen.Select(AnyHoldingTests.AnyHeap, Gen.Double[10, 200], Gen.Double[1.1, 3]).Sample((any, length, more) =>
         {
-            // No floor holds it back: what is drawn is what the bed passes to the pipe.
+            // No floor holds it back: what is drawn is what the bed passes to the pipe. In 8000 heaps the least gain was 0.2 %.
+            // (With shells as coarse as four to six the rings round the pipe can be cut so ill that this is lost.)
             TrialDraw draw = new() { Blows = false, FloorC = -50, LitC = -50 };
             HeapBuild build = WithPipe(any with { BuildTemperatureC = 55, DrumLitres = 0, Shells = 20 }, length);
-            AssertKept(AllButTheGrid, build, length, more, draw, 3);
+            AssertKept(1, build, length, more, draw, 3);
         }, iter: 60);
 
     [Fact]
@@ -88,9 +89,6 @@ public class HeapTrialTests(ITestOutputHelper output)
             // A hard draw cools the bed round the turns, whose microbes then make less. In 1500 heaps more pipe cost 14 %
             // at worst, and more than 3 % in 7 of the 653 that lit.
             AssertKept(0.80, WithPipe(any, length), length, more, new TrialDraw { Blows = false }, 60), iter: 60);
-
-    // The rings round the pipe are cut anew for each length, which moves the first days' draw by a little.
-    private const double AllButTheGrid = 0.98;
 
     private static HeapBuild WithPipe(HeapBuild build, double length) => build with
     {

@@ -1,5 +1,4 @@
 using PileController.Physics.Exchangers;
-using PileController.Physics.Fluids;
 using PileController.Physics.Heaps;
 using PileController.Physics.Plants;
 
@@ -9,6 +8,9 @@ namespace PileController.Plans.Sketch;
 internal static class AirSketching
 {
     private const double DaySeconds = 86_400;
+
+    // Air of the house, half moist, that goes round through the heap (common practice, no source).
+    private const double HouseHumidity = 0.5;
 
     public static SketchAir Of(SketchTrials trials)
     {
@@ -21,16 +23,10 @@ internal static class AirSketching
             : 0;
         double carried = flow > 0 ? ClosedDuct.CapacityRateWPerK(flow, houseC) : 0;
 
-        // Air from the house, half moist, that leaves the heap full of the vapour its warmth can hold.
-        const double houseHumidity = 0.5;
-        double ratioIn = MoistAir.HumidityRatioFromRelative(houseC, houseHumidity);
-        double ratioOut = MoistAir.SaturatedHumidityRatio(heapC);
-        double dryKgPerS = flow / MoistAir.SpecificVolumeM3PerKg(houseC, ratioIn);
-        double whole = dryKgPerS * (MoistAir.EnthalpyJPerKg(heapC, ratioOut) - MoistAir.EnthalpyJPerKg(houseC, ratioIn));
-        double sensible = dryKgPerS * (MoistAir.DryAirJPerKgK + (ratioIn * MoistAir.VapourJPerKgK)) * (heapC - houseC);
+        ThroughAir through = ThroughAir.Of(flow, houseC, HouseHumidity, heapC);
         return new SketchAir(
-            flow, closed, carried > 0 ? houseC + (closed / carried) : houseC, sensible, whole - sensible,
-            dryKgPerS * (ratioOut - ratioIn) * DaySeconds, dryKgPerS * Stuff.OxygenInAir * DaySeconds,
+            flow, closed, carried > 0 ? houseC + (closed / carried) : houseC, through.SensibleWatts, through.LatentWatts,
+            through.WaterLostKgPerDay, through.OxygenSuppliedKgPerDay,
             trials.Base.GeneratedWatts / Stuff.HeatPerSolids * Stuff.OxygenPerSolids * DaySeconds);
     }
 

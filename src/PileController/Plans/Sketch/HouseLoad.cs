@@ -1,6 +1,7 @@
 using PileController.Control;
 using PileController.Physics.Houses;
 using PileController.Physics.Sky.Weather;
+using PileController.Plans.Climate;
 
 namespace PileController.Plans.Sketch;
 
@@ -51,11 +52,7 @@ internal sealed record HouseLoad(double DesignOutsideC, double NightDegreeHours,
         house.LossWPerK - (house.CurtainSaving * house.GlazingAreaM2 * house.GlazingUWPerM2K);
 
     /// <summary>The design night of the season, °C.</summary>
-    public static double DesignOutsideOf(SketchTrials trials)
-    {
-        double[] hours = [.. Enumerable.Range(0, 24 * trials.Days)
-            .Select(hour => trials.Weather.At(trials.StartUtcMilliseconds + (hour * HourMilliseconds)).OutsideC)];
-        Array.Sort(hours);
-        return hours[hours.Length / 100];
-    }
+    public static double DesignOutsideOf(SketchTrials trials) => ClimateSummary.Of(
+        trials.Weather, trials.StartUtcMilliseconds, trials.StartUtcMilliseconds + (24 * HourMilliseconds * trials.Days),
+        trials.Settings.Control.HouseNightC).DesignC;
 }

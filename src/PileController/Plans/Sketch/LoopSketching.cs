@@ -2,6 +2,7 @@ using PileController.Physics.Exchangers;
 using PileController.Physics.Fluids;
 using PileController.Physics.Heaps;
 using PileController.Physics.Hydraulics;
+using PileController.Physics.Plants;
 
 namespace PileController.Plans.Sketch;
 
@@ -11,9 +12,6 @@ internal static class LoopSketching
     /// <summary>Temperature at which friction is reckoned: about that of water on its way back, °C.</summary>
     public const double WaterC = 15;
 
-    // Below 2 ft/s bubbles stay in a falling pipe (common practice, no source).
-    private const double PurgeMPerS = 0.6096;
-
     public static SketchLoop Of(SketchTrials trials)
     {
         LoopBuild loop = trials.Settings.Loop;
@@ -22,12 +20,11 @@ internal static class LoopSketching
         double flow = point.FlowLitresPerMinute;
         double widestM = coil.LengthM > 0 ? Math.Max(coil.InnerDiameterM, loop.LineInnerDiameterM) : loop.LineInnerDiameterM;
         double velocity = Flow.VelocityMPerS(flow, widestM);
-        double litres = Litres((2 * loop.LineLengthM) + loop.HousePipeM, loop.LineInnerDiameterM)
-            + Litres(coil.LengthM, coil.InnerDiameterM);
+        double seconds = LoopCircuit.Runs(loop, coil).Sum(run => run.TransitSeconds(flow));
         return new SketchLoop(
             flow, point.HeadM, point.Watts, flow > 0 ? point.WattsPerLitrePerMinute : null, point.WattHoursPerDay, velocity,
-            new PipeRun(1, widestM).Reynolds(flow, WaterC), velocity >= PurgeMPerS,
-            flow > 0 ? 60 * litres / flow : null, MinutesToFreezeStill(trials));
+            new PipeRun(1, widestM).Reynolds(flow, WaterC), AirPurge.Purges(velocity),
+            flow > 0 ? seconds : null, MinutesToFreezeStill(trials));
     }
 
     /// <summary>Heat-capacity rate of the water, W/K.</summary>
@@ -45,11 +42,9 @@ internal static class LoopSketching
 
         double groundC = trials.Settings.House.GroundC;
         double roundC = groundC + (loop.LineExposure * (HouseLoad.DesignOutsideOf(trials) - groundC));
-        double joulesPerMK = Litres(1, loop.LineInnerDiameterM) * Water.DensityKgPerM3(WaterC) / 1000
+        double joulesPerMK = new PipeRun(1, loop.LineInnerDiameterM).Litres * Water.DensityKgPerM3(WaterC) / 1000
             * Water.SpecificHeatJPerKgK(WaterC);
         double seconds = new LumpedTank(joulesPerMK, loop.LineLossWPerMK).SecondsToReach(trials.Draw.ReturnC, 0, roundC);
         return double.IsFinite(seconds) ? seconds / 60 : null;
     }
-
-    private static double Litres(double lengthM, double diameterM) => 250 * Math.PI * diameterM * diameterM * lengthM;
 }

@@ -6,6 +6,9 @@ namespace PileController.Plans.Sketch;
 /// <summary>Writes the amounts a plan speaks of: seasons of heat, heaps of chips, bores of pipe.</summary>
 internal static class PlanShow
 {
+    // A bore is told finer than a blanket.
+    private const double FineBelowM = 0.03;
+
     /// <summary>A season's heat: "1319 kWh", "4.50 million BTU".</summary>
     public static string Heat(double kilowattHours, UnitSystem u) => u == UnitSystem.Metric
         ? Number(kilowattHours, "F0", "kWh")
@@ -23,8 +26,8 @@ internal static class PlanShow
 
     /// <summary>A thickness or bore: mm or inches.</summary>
     public static string Small(double metres, UnitSystem u) => u == UnitSystem.Metric
-        ? Number(1000 * metres, "F1", "mm")
-        : Number(To(metres, "m", "in", Dimension.Length), "F3", "in");
+        ? Number(1000 * metres, metres < FineBelowM ? "F1" : "F0", "mm")
+        : Number(To(metres, "m", "in", Dimension.Length), metres < FineBelowM ? "F3" : "F1", "in");
 
     /// <summary>Heat by the degree.</summary>
     public static string PerDegree(double wattsPerKelvin, UnitSystem u) => u == UnitSystem.Metric

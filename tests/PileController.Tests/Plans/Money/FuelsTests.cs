@@ -31,6 +31,12 @@ public class FuelsTests
         Assert.Equal(26.767, Named("propane").HeatKWhPerUnit, 26.767e-4);
 
     [Fact]
+    public void Propane_HeatOfALitre_IsThePublishedConversion() =>
+
+        // 25.456 MJ/L from 91 333 BTU/US gal (computed from the EIA figure), 1e-4; 1 US gal = 3.785411784 L (GNU units).
+        Assert.Equal(25.456, Named("propane").HeatKWhPerUnit * 3.6 / 3.785411784, 25.456e-4);
+
+    [Fact]
     public void Propane_ForTwoKilowattsOfASeason_IsThePublishedNumberOfGallons() =>
 
         // 358.6 US gal for 2 kW over 180 days at 90 % (computed from the EIA figure), 1e-3.

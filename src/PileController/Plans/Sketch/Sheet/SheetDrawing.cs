@@ -12,7 +12,7 @@ namespace PileController.Plans.Sketch.Sheet;
 internal static class SheetDrawing
 {
     private const double PerM = 100;
-    private const double Margin = 30;
+    private const double Margin = 34;
     private const double Head = 24;
     private const int MostTurnsDrawn = 30;
 
@@ -32,7 +32,7 @@ internal static class SheetDrawing
         List<object> shapes =
         [
             El("title", "The heap to scale: cut open, and from above"),
-            Word("name", Margin, 14, "Cut open"), Word("name", above - half, 14, "From above"),
+            Word("name", Margin, 16, "Cut open"), Word("name", above - half, 16, "From above"),
             .. Section(heap, cut, ground), .. Plan(heap, above, middle), .. Probes(settings, cut, ground, above, middle),
             .. Sizes(heap, cut, ground, u), .. ScaleBar(above - half, ground + 36, u),
         ];
@@ -129,7 +129,7 @@ internal static class SheetDrawing
         double wide = heap.RadiusM * PerM;
         double high = heap.HeightM * PerM;
         yield return Shape("line", "size", ("x1", x - wide), ("x2", x + wide), ("y1", ground + 14), ("y2", ground + 14));
-        yield return Word("size-word", x, ground + 28, $"{Show.Length(2 * heap.RadiusM, u)} across");
+        yield return Word("size-word", x, ground + 31, $"{Show.Length(2 * heap.RadiusM, u)} across");
         double left = x - wide - cover - 10;
         yield return Shape("line", "size", ("x1", left), ("x2", left), ("y1", ground - high), ("y2", ground));
         XElement word = Word("size-word", 0, 0, $"{Show.Length(heap.HeightM, u)} high");
@@ -141,7 +141,7 @@ internal static class SheetDrawing
     {
         double metres = u == UnitSystem.Metric ? 1 : 0.9144;
         yield return Shape("line", "scale", ("x1", x), ("x2", x + (metres * PerM)), ("y1", y), ("y2", y));
-        yield return Word("scale-word", x + (metres * PerM) + 8, y + 4, $"{Show.Length(metres, u)}, both drawings");
+        yield return Word("scale-word", x + (metres * PerM) + 8, y + 5, $"{Show.Length(metres, u)}, both drawings");
     }
 
     /// <summary>The probes that sit in the heap, in the order of their numbers.</summary>
