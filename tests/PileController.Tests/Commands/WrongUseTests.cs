@@ -9,7 +9,7 @@ public class WrongUseTests
     [InlineData("--temp is missing; allowed: Temperature of the water.", "calc", "water")]
     [InlineData("unknown option --tmp; the nearest known is --temp; allowed: --temp, --json", "calc", "water", "--tmp", "40 °C")]
     [InlineData("unknown command wtaer; the nearest known is water", "calc", "wtaer")]
-    [InlineData("PileController calc: a command is missing; allowed: water, air, draw, sun, duct, through-heap, blend, house", "calc")]
+    [InlineData("PileController calc: a command is missing; allowed: water, air, draw, sun, pipe, pump, coil, line, duct, through-heap, blend, house", "calc")]
     [InlineData("unknown command frobnicate; allowed: serve, check, calc, season, plan, record", "frobnicate")]
     [InlineData("--humidity is \"101\"; allowed: 0.1 to 100 percent", "calc", "air", "--temp", "20 °C", "--humidity", "101")]
     [InlineData("--meter is \"suply\"; allowed: one of \"return\", \"supply\"; the nearest is \"supply\"", "calc", "draw", "--flow", "1 L/s", "--supply", "50 °C", "--return", "40 °C", "--meter", "suply")]
