@@ -167,7 +167,7 @@ public sealed class PlanTests(BrowserBench browser) : IClassFixture<BrowserBench
 
         IPage sheet = await bench.Page.Context.RunAndWaitForPageAsync(
             () => bench.Page.GetByRole(AriaRole.Link, new() { Name = "Open the build sheet to print" }).ClickAsync());
-        sheet.Console += (_, message) => troubles.Add(message.Text);
+        sheet.Console += (_, message) => troubles.Add($"{message.Text} {message.Location}");
         sheet.PageError += (_, fault) => troubles.Add(fault);
         await sheet.ReloadAsync();
 
