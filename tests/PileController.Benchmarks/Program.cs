@@ -1,10 +1,12 @@
 using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
+using PileController.Benchmarks.Published;
 
 return args switch
 {
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
+    ["published-heaps"] => PublishedTable.Print(Console.Out),
     ["steps", .. string[] rest] => Steps(rest),
     _ => Usage(),
 };
@@ -22,6 +24,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- winters      all draw rules on all winters, one table
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
+        dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;
 }

@@ -21,11 +21,16 @@ internal sealed record Winter(string Name, string File, int Year, bool Training)
     public async Task<SeasonResult> RunAsync(ControlSettings control)
     {
         PileSettings settings = PileSettings.AlderBank;
-        string path = Path.Combine(AppContext.BaseDirectory, "Weather", File);
-        using StreamReader reader = new(path);
-        WeatherSeries weather = WeatherFile.Read(reader, File, HoldingBuild.Place(settings));
-        SeasonPlan plan = SeasonPlanning.Of(settings, control, weather, new DateOnly(Year, 11, 1), 150);
+        SeasonPlan plan = SeasonPlanning.Of(settings, control, Weather(), new DateOnly(Year, 11, 1), 150);
         (SeasonResult result, _) = await SeasonRun.RunAsync(plan, TimeProvider.System, null, CancellationToken.None);
         return result;
+    }
+
+    /// <summary>The weather it lies in.</summary>
+    public WeatherSeries Weather()
+    {
+        string path = Path.Combine(AppContext.BaseDirectory, "Weather", File);
+        using StreamReader reader = new(path);
+        return WeatherFile.Read(reader, File, HoldingBuild.Place(PileSettings.AlderBank));
     }
 }

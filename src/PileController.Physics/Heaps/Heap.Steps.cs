@@ -26,7 +26,10 @@ public sealed partial class Heap
     private const double GroundM2KPerW = 1.5;
 
     /// <summary>The quick step: what the water took from the bed, the drum and the ducts, and the sleeve's own conduction.</summary>
-    /// <param name="seconds">Length, s; at most 15, or as long as a slow step where the draw was found with <see cref="WallAfter"/>.</param>
+    /// <param name="seconds">
+    /// Length, s; at most <see cref="LongestQuickSeconds"/> (or 10 where that is less), or as long as a slow step where the
+    /// draw was found with <see cref="WallAfter"/>.
+    /// </param>
     /// <param name="coilJ">Heat the coil's water took from the bed against the pipe, J.</param>
     /// <param name="drumJ">Heat the water took from the drum, J.</param>
     /// <param name="ductJ">Heat the duct air took from its shell, J.</param>

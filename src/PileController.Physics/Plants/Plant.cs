@@ -10,7 +10,9 @@ namespace PileController.Physics.Plants;
 /// </summary>
 public sealed class Plant
 {
-    private const double MostQuickSeconds = 10;
+    /// <summary>Length of a quick step that the shipped holding is made with, s.</summary>
+    public const double UsualQuickSeconds = 10;
+
     private const double MostSeconds = 366 * 86_400.0;
 
     private const double FrictionStepKelvin = 4;
@@ -32,6 +34,7 @@ public sealed class Plant
     private readonly Battery _battery;
     private readonly LoopHydraulics _hydraulics;
     private readonly double _ductWPerK;
+    private readonly double _quickSeconds;
     private long _utcMilliseconds;
     private double _sinceSlowSeconds;
     private double _blownM3;
@@ -42,8 +45,14 @@ public sealed class Plant
     /// <param name="build">How it is built.</param>
     /// <param name="weather">The weather it stands in.</param>
     /// <param name="state">A stored state to go on from; see <see cref="Fresh"/>.</param>
-    public Plant(PlantBuild build, WeatherSeries weather, PlantState state)
+    /// <param name="quickSeconds">
+    /// Longest quick step, s (10 to 60). Where the bed round the pipe is too thin for it, shorter ones are taken.
+    /// </param>
+    /// <exception cref="ArgumentOutOfRangeException">The quick step is out of its range.</exception>
+    public Plant(PlantBuild build, WeatherSeries weather, PlantState state, double quickSeconds = UsualQuickSeconds)
     {
+        Require.Within(quickSeconds, UsualQuickSeconds, Heap.SlowStepSeconds, "s");
+        _quickSeconds = quickSeconds;
         _build = build;
         _weather = weather;
         Heap = new Heap(build.Heap, state.Heap);
@@ -128,13 +137,13 @@ public sealed class Plant
     /// <param name="utcMilliseconds">When it is built.</param>
     public static PlantState Fresh(PlantBuild build, WeatherSeries weather, long utcMilliseconds)
     {
-        double outside = Math.Max(5, weather.At(utcMilliseconds).OutsideC);
+        double outside = Dwelling.FreshC(weather.At(utcMilliseconds).OutsideC);
         return new PlantState
         {
             UtcMilliseconds = utcMilliseconds,
             Heap = new Heap(build.Heap).Snapshot(),
             Loop = Loop.Filled(outside),
-            House = new DwellingState(outside, Math.Max(outside, build.House.GroundC)),
+            House = Dwelling.Fresh(build.House, outside),
         };
     }
 
@@ -157,7 +166,7 @@ public sealed class Plant
 
     /// <summary>Lets the plant live for a while.</summary>
     /// <param name="inputs">What the actuators do.</param>
-    /// <param name="seconds">How long, s; above 0, at most a year. Longer than 10 s is cut into equal parts.</param>
+    /// <param name="seconds">How long, s; above 0, at most a year. Longer than a quick step is cut into equal parts.</param>
     /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
     public void Step(in PlantInputs inputs, double seconds)
     {
@@ -167,7 +176,8 @@ public sealed class Plant
                 nameof(seconds), seconds, $"seconds is {seconds}; allowed is above 0 and at most {MostSeconds} (a year).");
         }
 
-        int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
+        double quick = Math.Max(UsualQuickSeconds, Math.Min(_quickSeconds, Heap.LongestQuickSeconds));
+        int parts = (int)Math.Ceiling(seconds / quick);
         long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
         {

@@ -48,4 +48,21 @@ public class FadeWatchTests
 
         Assert.Null(watch.FadesOnDay);
     }
+
+    [Theory]
+    [InlineData(10)]
+    [InlineData(30)]
+    [InlineData(75)]
+    public void Fade_OfAnExponentialDecline_ComesAHalfLifeAfterItsBestWeek(int halfLife)
+    {
+        // The mean of seven days falls in the proportion of the days themselves: its best is that of days 1 to 7, and it
+        // stands at just half of that a half-life later (to the last bits, so on that day or the next).
+        FadeWatch watch = new();
+        for (int day = 1; day <= 200; day++)
+        {
+            watch.Add(day, 2000 * Math.Pow(0.5, (double)day / halfLife), 2);
+        }
+
+        Assert.InRange(watch.FadesOnDay!.Value, 7 + halfLife, 8 + halfLife);
+    }
 }

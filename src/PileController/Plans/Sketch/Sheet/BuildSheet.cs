@@ -30,7 +30,9 @@ internal static class BuildSheet
                 "head", new XElement("meta", new XAttribute("charset", "utf-8")),
                 new XElement(
                     "meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")),
-                El("title", $"Build sheet: {name}"), style),
+                El("title", $"Build sheet: {name}"), style,
+                // Without it a browser asks the panel for an icon that is not there.
+                embedStyle ? null : new XElement("link", new XAttribute("rel", "icon"), new XAttribute("href", "/icon.svg"))),
             new XElement(
                 "body",
                 new XElement(
