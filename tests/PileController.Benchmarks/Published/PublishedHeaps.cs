@@ -86,11 +86,19 @@ internal static class PublishedHeaps
 
     private static HeapBuild Round(double radiusM, double heightM, double wetKg) => new()
     {
-        RadiusM = radiusM, HeightM = heightM, WetMassKg = wetKg, DrumLitres = 0, Coil = NoCoil, Duct = NoDuct,
+        RadiusM = radiusM,
+        HeightM = heightM,
+        WetMassKg = wetKg,
+        DrumLitres = 0,
+        Coil = NoCoil,
+        Duct = NoDuct,
     };
 
     private static CoilBuild Inch(double radiusM, double lengthM) => new()
     {
-        RadiusM = radiusM, LengthM = lengthM, OuterDiameterM = 0.028575, InnerDiameterM = 0.0218,
+        RadiusM = radiusM,
+        LengthM = lengthM,
+        OuterDiameterM = 0.028575,
+        InnerDiameterM = 0.0218,
     };
 }

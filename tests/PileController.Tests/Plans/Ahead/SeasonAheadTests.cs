@@ -62,8 +62,13 @@ public class SeasonAheadTests
                 {
                     Heap = new HeapBuild
                     {
-                        FastFraction = fast, SlowFraction = slow, MoistureFraction = moisture, WetMassKg = wetKg,
-                        PermeabilityM2 = Math.Pow(10, permeability), RadiusM = radius, BuildTemperatureC = 45,
+                        FastFraction = fast,
+                        SlowFraction = slow,
+                        MoistureFraction = moisture,
+                        WetMassKg = wetKg,
+                        PermeabilityM2 = Math.Pow(10, permeability),
+                        RadiusM = radius,
+                        BuildTemperatureC = 45,
                         Coil = new CoilBuild { RadiusM = 0.7, LengthM = 60 },
                     },
                 };

@@ -9,7 +9,15 @@ public class SeasonDrawTests
 {
     private static readonly Spreads None = new()
     {
-        Fast = 0, Slow = 0, Moisture = 0, Mass = 0, Permeability = 0, Cover = 0, GroundKelvin = 0, AirChanges = 0, WinterKelvin = 0,
+        Fast = 0,
+        Slow = 0,
+        Moisture = 0,
+        Mass = 0,
+        Permeability = 0,
+        Cover = 0,
+        GroundKelvin = 0,
+        AirChanges = 0,
+        WinterKelvin = 0,
     };
 
     [Fact]
@@ -28,7 +36,15 @@ public class SeasonDrawTests
             {
                 Spreads widest = new()
                 {
-                    Fast = 1, Slow = 1, Moisture = 0.2, Mass = 0.5, Permeability = 2, Cover = 1, GroundKelvin = 5, AirChanges = 1, WinterKelvin = 5,
+                    Fast = 1,
+                    Slow = 1,
+                    Moisture = 0.2,
+                    Mass = 0.5,
+                    Permeability = 2,
+                    Cover = 1,
+                    GroundKelvin = 5,
+                    AirChanges = 1,
+                    WinterKelvin = 5,
                 };
                 HeapBuild heap = SeasonDraw.Of(widest, seed, season).Heap(
                     new HeapBuild { FastFraction = fast, SlowFraction = slow, MoistureFraction = moisture });
