@@ -47,7 +47,7 @@ public class BuildSheetTests
 
         Assert.Empty(page.Descendants("style"));
         Assert.DoesNotContain(page.DescendantsAndSelf(), e => e.Attribute("style") is not null || e.Attribute("onclick") is not null);
-        Assert.Equal(BuildSheet.StylePath, (string?)page.Descendants("link").Single().Attribute("href"));
+        Assert.Equal(BuildSheet.StylePath, (string?)page.Descendants("link").Single(l => (string?)l.Attribute("rel") == "stylesheet").Attribute("href"));
     }
 
     [Fact]
