@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
+using PileController.Benchmarks.Published;
 using PileController.Benchmarks.Scores;
 
 return args switch
@@ -7,6 +8,7 @@ return args switch
     ["scoreboard", .. string[] rest] => Scoreboard.Run(rest, Console.Out),
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
+    ["published-heaps"] => PublishedTable.Print(Console.Out),
     ["steps", .. string[] rest] => Steps(rest),
     _ => Usage(),
 };
@@ -25,6 +27,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- scoreboard   all draw rules on all winters and rigs [--cells quick] [--weather FILE …] [--policy RULE …] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
+        dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;
 }

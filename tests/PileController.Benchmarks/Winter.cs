@@ -20,19 +20,20 @@ internal sealed record Winter(string Name, string File, int Year, bool Training)
     /// <summary>Days of a winter.</summary>
     public const int Days = 150;
 
-    /// <summary>The recorded weather.</summary>
-    public WeatherSeries Read()
-    {
-        using StreamReader reader = new(Path.Combine(AppContext.BaseDirectory, "Weather", File));
-        return WeatherFile.Read(reader, File, HoldingBuild.Place(PileSettings.AlderBank));
-    }
-
     /// <summary>One season of the shipped settings under a draw rule.</summary>
     public async Task<SeasonResult> RunAsync(ControlSettings control)
     {
         PileSettings settings = PileSettings.AlderBank;
-        SeasonPlan plan = SeasonPlanning.Of(settings, control, Read(), new DateOnly(Year, 11, 1), Days);
+        SeasonPlan plan = SeasonPlanning.Of(settings, control, Weather(), new DateOnly(Year, 11, 1), Days);
         (SeasonResult result, _) = await SeasonRun.RunAsync(plan, TimeProvider.System, null, CancellationToken.None);
         return result;
+    }
+
+    /// <summary>The weather it lies in.</summary>
+    public WeatherSeries Weather()
+    {
+        string path = Path.Combine(AppContext.BaseDirectory, "Weather", File);
+        using StreamReader reader = new(path);
+        return WeatherFile.Read(reader, File, HoldingBuild.Place(PileSettings.AlderBank));
     }
 }

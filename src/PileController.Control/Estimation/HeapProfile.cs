@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Physics;
 
 namespace PileController.Control.Estimation;
 

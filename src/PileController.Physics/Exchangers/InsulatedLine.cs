@@ -15,17 +15,20 @@ public sealed record InsulatedLine(
     /// <summary>Heat capacity of the pipe wall, J/(m³·K); the default is cross-linked polyethylene (940 kg/m³ × 2300 J/(kg·K), from memory).</summary>
     public double WallJPerM3K { get; init; } = 2.16e6;
 
-    /// <summary>Resistance from the bore to the air outside, m·K/W; the water's own film is left out as small.</summary>
-    public double ResistanceMKPerW
-    {
-        get
-        {
-            double surfaceM = OuterDiameterM + (2 * InsulationM);
-            return Surroundings.LayerMKPerW(InnerDiameterM, OuterDiameterM, WallWPerMK)
-                + Surroundings.LayerMKPerW(OuterDiameterM, surfaceM, InsulationWPerMK)
-                + Surroundings.FilmMKPerW(surfaceM, SurfaceWPerM2K);
-        }
-    }
+    /// <summary>Ground the line lies in, null for a line in the open, whose surface film then counts.</summary>
+    public Ground? Buried { get; init; }
+
+    /// <summary>Resistance from the bore to the air (or the ground's surface) outside, m·K/W; the water's own film is left out as small.</summary>
+    public double ResistanceMKPerW =>
+        Surroundings.LayerMKPerW(InnerDiameterM, OuterDiameterM, WallWPerMK)
+        + Surroundings.LayerMKPerW(OuterDiameterM, SurfaceM, InsulationWPerMK)
+        + OutsideMKPerW;
+
+    private double SurfaceM => OuterDiameterM + (2 * InsulationM);
+
+    private double OutsideMKPerW => Buried is { } ground
+        ? Surroundings.BuriedMKPerW(SurfaceM, ground.DepthM, ground.ConductivityWPerMK)
+        : Surroundings.FilmMKPerW(SurfaceM, SurfaceWPerM2K);
 
     /// <summary>Heat lost, W per metre of line.</summary>
     /// <param name="waterC">Water, °C.</param>
@@ -34,9 +37,8 @@ public sealed record InsulatedLine(
 
     /// <summary>Temperature of the outer surface, °C.</summary>
     /// <param name="waterC">Water, °C.</param>
-    /// <param name="outsideC">Air outside, °C.</param>
-    public double SurfaceC(double waterC, double outsideC) =>
-        outsideC + (LossWPerM(waterC, outsideC) * Surroundings.FilmMKPerW(OuterDiameterM + (2 * InsulationM), SurfaceWPerM2K));
+    /// <param name="outsideC">Air or ground outside, °C.</param>
+    public double SurfaceC(double waterC, double outsideC) => outsideC + (LossWPerM(waterC, outsideC) * OutsideMKPerW);
 
     /// <summary>Time for still water to reach 0 °C, s: 0 when it is there already, infinity when the outside is not below 0 °C.</summary>
     /// <param name="waterC">Water when the flow stopped, °C, at most 95.</param>

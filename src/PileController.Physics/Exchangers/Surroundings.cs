@@ -5,6 +5,9 @@ public static class Surroundings
 {
     private const double EulerGamma = 0.57721566490153286;
 
+    // r²/4at below which the bed answers a pipe as it would a line.
+    private const double LineSourceLeast = 0.1;
+
     /// <summary>Resistance of a cylindrical layer (pipe wall, insulation, a ring of bed): ln(outer/inner)/2πk, m·K/W.</summary>
     /// <param name="innerDiameterM">Inside diameter, m.</param>
     /// <param name="outerDiameterM">Outside diameter, m, at least the inside's.</param>
@@ -25,6 +28,30 @@ public static class Surroundings
         Require.Positive(diameterM, "m");
         Require.Positive(filmWPerM2K, "W/(m²·K)");
         return 1 / (Math.PI * diameterM * filmWPerM2K);
+    }
+
+    /// <summary>Film coefficient of a surface outdoors, W/(m²·K): 5.7 + 3.8 v, McAdams after Jürges (from memory), radiation counted in.</summary>
+    /// <param name="windMPerS">Wind at the surface, m/s, 0 or more.</param>
+    public static double WindFilmWPerM2K(double windMPerS)
+    {
+        Require.NotNegative(windMPerS, "m/s");
+        return 5.7 + (3.8 * windMPerS);
+    }
+
+    /// <summary>
+    /// Resistance of the ground between a buried cylinder and the ground's surface, m·K/W: arcosh(2z/d)/2πk, the conduction
+    /// shape factor of a pipe under an isothermal plane. Steady, so it leaves out the cold the ground itself holds back.
+    /// </summary>
+    /// <param name="diameterM">Outside diameter of what is buried, m, above 0.</param>
+    /// <param name="depthM">Depth of its axis, m, more than half its diameter.</param>
+    /// <param name="conductivityWPerMK">Of the ground, W/(m·K), above 0.</param>
+    public static double BuriedMKPerW(double diameterM, double depthM, double conductivityWPerMK)
+    {
+        Require.Positive(diameterM, "m");
+        Require.Within(depthM, diameterM / 2, double.MaxValue, "m");
+        Require.Positive(conductivityWPerMK, "W/(m·K)");
+        double ratio = 2 * depthM / diameterM;
+        return Portable.Log(ratio + Math.Sqrt((ratio * ratio) - 1)) / (2 * Math.PI * conductivityWPerMK);
     }
 
     /// <summary>
@@ -50,9 +77,16 @@ public static class Surroundings
     public static double LineSourceLateWPerMK(double radiusM, double conductivityWPerMK, double capacityJPerM3K, double seconds)
     {
         double lineSourceArgument = LineSourceArgument(radiusM, conductivityWPerMK, capacityJPerM3K, seconds);
-        Require.Within(lineSourceArgument, 0, 0.1, "(r²/4at)");
+        Require.Within(lineSourceArgument, 0, LineSourceLeast, "(r²/4at)");
         return 4 * Math.PI * conductivityWPerMK / (-Portable.Log(lineSourceArgument) - EulerGamma);
     }
+
+    /// <summary>From when on the line source stands for a pipe of some width, s: r²/4at has fallen to 0.1.</summary>
+    /// <param name="radiusM">Outside radius of the pipe, m.</param>
+    /// <param name="conductivityWPerMK">Of the bed, W/(m·K).</param>
+    /// <param name="capacityJPerM3K">Of the bed, J/(m³·K).</param>
+    public static double LineSourceFromSeconds(double radiusM, double conductivityWPerMK, double capacityJPerM3K) =>
+        LineSourceArgument(radiusM, conductivityWPerMK, capacityJPerM3K, 1) / LineSourceLeast;
 
     private static double LineSourceArgument(double radiusM, double conductivityWPerMK, double capacityJPerM3K, double seconds)
     {

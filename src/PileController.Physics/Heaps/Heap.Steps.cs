@@ -26,7 +26,10 @@ public sealed partial class Heap
     private const double GroundM2KPerW = 1.5;
 
     /// <summary>The quick step: what the water took from the bed, the drum and the ducts, and the sleeve's own conduction.</summary>
-    /// <param name="seconds">Length, s; at most 15.</param>
+    /// <param name="seconds">
+    /// Length, s; at most <see cref="LongestQuickSeconds"/> (or 10 where that is less), or as long as a slow step where the
+    /// draw was found with <see cref="WallAfter"/>.
+    /// </param>
     /// <param name="coilJ">Heat the coil's water took from the bed against the pipe, J.</param>
     /// <param name="drumJ">Heat the water took from the drum, J.</param>
     /// <param name="ductJ">Heat the duct air took from its shell, J.</param>
@@ -73,6 +76,53 @@ public sealed partial class Heap
             _temperatureC[_ductShell] = _enthalpyJ[_ductShell] / _capacityJPerK[_ductShell];
             _ledger.DuctJ += ductJ;
         }
+    }
+
+    /// <summary>
+    /// How the bed against the pipe will answer a quick step, so that a draw can be found for a long one without
+    /// overshooting: where it ends undrawn, and how far each watt drawn all the while lowers that.
+    /// </summary>
+    /// <param name="seconds">Length of the step, s.</param>
+    public (double UndrawnC, double KelvinPerWatt) WallAfter(double seconds)
+    {
+        if (_sleeve is null)
+        {
+            return (_temperatureC[_coilShell], 0);
+        }
+
+        Chain chain = _sleeve.Chain;
+        Array.Clear(chain.TemperatureC);
+        chain.SourceW[0] = 1;
+        chain.Step(seconds);
+        double kelvinPerWatt = chain.TemperatureC[0];
+        for (int i = 0; i < Sleeve.Rings; i++)
+        {
+            chain.TemperatureC[i] = _temperatureC[_shells + i];
+        }
+
+        chain.TemperatureC[Sleeve.Rings] = _temperatureC[_coilShell];
+        chain.SourceW[0] = 0;
+        chain.Step(seconds);
+        return (chain.TemperatureC[0], kelvinPerWatt);
+    }
+
+    /// <summary>Wets the body evenly, as with a hose over the top that soaks in. It brings the heat of its own temperature.</summary>
+    /// <param name="kilograms">Water, kg, 0 or more.</param>
+    /// <param name="celsius">Its temperature, °C.</param>
+    /// <returns>The enthalpy it brought above 0 °C, J; the ledger does not hold it.</returns>
+    public double Wet(double kilograms, double celsius)
+    {
+        Require.NotNegative(kilograms, "kg");
+        for (int i = 0; i < _cells; i++)
+        {
+            double share = kilograms * _volumeM3[i] / _bedM3;
+            _waterKg[i] += share;
+            _enthalpyJ[i] += share * Stuff.WaterJPerKgK * celsius;
+        }
+
+        RefreshBed();
+        Sort();
+        return kilograms * Stuff.WaterJPerKgK * celsius;
     }
 
     /// <summary>The slow step: microbes, air, water, conduction between shells and to the surroundings.</summary>

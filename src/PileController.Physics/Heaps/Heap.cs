@@ -16,6 +16,9 @@ public sealed partial class Heap
     /// <summary>Length of a slow step, s: microbes, air and conduction between shells.</summary>
     public const double SlowStepSeconds = 60;
 
+    // Share of its temperature above the water's that the bed against the pipe may lose in one quick step.
+    private const double LargestQuickShare = 0.5;
+
     private readonly HeapBuild _build;
     private readonly RadialGrid _grid;
     private readonly int _shells;
@@ -114,6 +117,13 @@ public sealed partial class Heap
 
     /// <summary>Conductance from the bed cell against the pipe to the pipe's outer face, W/K (0 without a coil).</summary>
     public double WallWPerK => _sleeve?.WallWPerK ?? 0;
+
+    /// <summary>
+    /// Longest quick step that lets the bed against the pipe come near the water's temperature without passing it, s.
+    /// The water takes its heat at the start of the step, so a thin bed allows short ones only.
+    /// </summary>
+    public double LongestQuickSeconds =>
+        _sleeve is null ? SlowStepSeconds : LargestQuickShare * _capacityJPerK[_shells] / _sleeve.WallWPerK;
 
     /// <summary>Temperature a few centimetres from the pipe, °C.</summary>
     public double NearTurnsC => _sleeve is null ? _temperatureC[_coilShell] : _temperatureC[_cells - 1];

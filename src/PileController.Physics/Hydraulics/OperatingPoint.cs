@@ -1,3 +1,5 @@
+using PileController.Physics.Fluids;
+
 namespace PileController.Physics.Hydraulics;
 
 /// <summary>Where a pump's curve meets a circuit's.</summary>
@@ -23,4 +25,34 @@ public readonly record struct OperatingPoint(double FlowLitresPerMinute, double 
         double flow = Spare(0) <= 0 ? 0 : Bracket.Solve(Spare, 0, pump.FreeFlowLitresPerMinute * duty, 1e-9);
         return new OperatingPoint(flow, pump.HeadM(flow, duty), pump.Watts(duty));
     }
+
+    /// <summary>
+    /// The same with a valve closed in part: a sharp opening in the first run's bore (see <see cref="Throttle"/>).
+    /// Shut, nothing flows and the pump gives its shut-off head.
+    /// </summary>
+    /// <param name="pump">The pump.</param>
+    /// <param name="duty">Duty, 0 to 1.</param>
+    /// <param name="runs">Runs of pipe, one after the other, one at least.</param>
+    /// <param name="waterC">Water, °C, 0 to 95.</param>
+    /// <param name="openShare">Open share of the valve's area, 0 to 1.</param>
+    public static OperatingPoint Throttled(PumpCurve pump, double duty, IReadOnlyList<PipeRun> runs, double waterC, double openShare)
+    {
+        double valveK = Throttle.LossK(openShare);
+        return double.IsPositiveInfinity(valveK)
+            ? new OperatingPoint(0, pump.HeadM(0, duty), pump.Watts(duty))
+            : Of(pump, duty, [.. runs, new PipeRun(0, runs[0].InnerDiameterM, valveK)], waterC);
+    }
+
+    /// <summary>Energy of running part of the day, Wh.</summary>
+    /// <param name="hours">Hours a day, 0 to 24.</param>
+    public double WattHours(double hours)
+    {
+        Require.Within(hours, 0, 24, "h");
+        return hours * Watts;
+    }
+
+    /// <summary>Power the water itself takes up, W: the rest of the electric power is lost in motor and impeller.</summary>
+    /// <param name="waterC">Water, °C, 0 to 95.</param>
+    public double HydraulicWatts(double waterC) =>
+        Flow.PressurePa(HeadM, Water.DensityKgPerM3(waterC)) * FlowLitresPerMinute / 60_000;
 }

@@ -64,8 +64,7 @@ internal sealed class ResistanceTable
         foreach (PipeRun run in runs)
         {
             double reynolds = 4 * ratio / 60_000 / (Math.PI * run.InnerDiameterM);
-            double friction = Friction.Churchill(reynolds, run.RoughnessM / run.InnerDiameterM);
-            sum += ((friction * run.LengthM / run.InnerDiameterM) + run.FittingK) * VelocityHeadM(run.InnerDiameterM);
+            sum += ((run.FrictionAt(reynolds) * run.LengthM / run.InnerDiameterM) + run.FittingK) * VelocityHeadM(run.InnerDiameterM);
         }
 
         return sum;

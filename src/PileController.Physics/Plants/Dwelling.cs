@@ -24,6 +24,12 @@ internal sealed class Dwelling(HouseBuild build, DwellingState state, DwellingLe
     private double _floorC = state.FloorC;
     private DwellingLedger _ledger = ledger;
 
+    /// <summary>Temperature at which a holding is begun, °C: that of the air outside, but no frost.</summary>
+    public static double FreshC(double outsideC) => Math.Max(5, outsideC);
+
+    /// <summary>A house just taken into use.</summary>
+    public static DwellingState Fresh(HouseBuild build, double airC) => new(airC, Math.Max(airC, build.GroundC));
+
     public double AirC => _airC;
 
     public double FloorC => _floorC;

@@ -20,10 +20,6 @@ internal sealed class Loop
     private const int LineCells = 3;
     private const int HouseCells = 3;
 
-    // Film and pipe wall, m·K/W: PEX 0.41 W/(m·K) (from memory) and a film that hardly matters beside the bed.
-    private const double PexWPerMK = 0.41;
-    private const double FilmMKPerW = 0.02;
-
     private readonly double[] _coilC;
     private readonly double[] _supplyC;
     private readonly double[] _houseC;
@@ -41,7 +37,6 @@ internal sealed class Loop
 
     public Loop(LoopBuild build, CoilBuild coil, LoopState state, LoopLedger ledger)
     {
-        static double Volume(double diameterM, double lengthM) => 0.25 * Math.PI * diameterM * diameterM * lengthM * 1000;
         _coilC = Cells(state.CoilC, CoilCells, nameof(state.CoilC));
         _supplyC = Cells(state.SupplyC, LineCells, nameof(state.SupplyC));
         _houseC = Cells(state.HouseC, HouseCells, nameof(state.HouseC));
@@ -50,15 +45,20 @@ internal sealed class Loop
         _ledger = ledger;
         _coilJPerK = Math.Max(0.1, Volume(coil.InnerDiameterM, coil.LengthM)) * KgPerL * HeatJPerKgK / CoilCells;
         _lineJPerK = Math.Max(0.1, Volume(build.LineInnerDiameterM, build.LineLengthM)) * KgPerL * HeatJPerKgK / LineCells;
-        _houseJPerK = Math.Max(0.1, Volume(build.LineInnerDiameterM, build.HousePipeM)) * KgPerL * HeatJPerKgK / HouseCells;
-        _tankJPerK = Math.Max(LeastTankLitres, build.TankLitres) * KgPerL * HeatJPerKgK;
+        _houseJPerK = HousePipeJPerK(build) / HouseCells;
+        _tankJPerK = TankJPerK(build);
         _lineWPerK = build.LineLengthM * build.LineLossWPerMK / LineCells;
         _houseWPerK = build.HousePipeM * build.HousePipeWPerMK / HouseCells;
         _tankWPerK = build.TankLossWPerK;
-        _pipeWallKPerW = coil.LengthM > 0
-            ? ((Portable.Log(coil.OuterDiameterM / coil.InnerDiameterM) / (2 * Math.PI * PexWPerMK)) + FilmMKPerW) / coil.LengthM
-            : double.PositiveInfinity;
+        _pipeWallKPerW = LoopCircuit.PipeWallKPerW(coil);
     }
+
+    /// <summary>Heat capacity of the water in the house's pipe, J/K.</summary>
+    public static double HousePipeJPerK(LoopBuild build) =>
+        Math.Max(0.1, Volume(build.LineInnerDiameterM, build.HousePipeM)) * KgPerL * HeatJPerKgK;
+
+    /// <summary>Heat capacity of the water in the tank, J/K.</summary>
+    public static double TankJPerK(LoopBuild build) => Math.Max(LeastTankLitres, build.TankLitres) * KgPerL * HeatJPerKgK;
 
     public LoopLedger Ledger => _ledger;
 
@@ -189,6 +189,8 @@ internal sealed class Loop
         _ledger.LineJ += lineJ;
         return (coilJ, drumJ, pipeJ + tankJ);
     }
+
+    private static double Volume(double diameterM, double lengthM) => 0.25 * Math.PI * diameterM * diameterM * lengthM * 1000;
 
     private static double[] Cells(double[] stored, int cells, string name) => stored.Length == cells
         ? [.. stored]

@@ -10,22 +10,15 @@ namespace PileController.Physics.Plants;
 /// </summary>
 public sealed class Plant
 {
-    private const double MostQuickSeconds = 10;
+    /// <summary>Length of a quick step that the shipped holding is made with, s.</summary>
+    public const double UsualQuickSeconds = 10;
+
     private const double MostSeconds = 366 * 86_400.0;
-    private const double AirJPerM3K = 1.2 * 1006;
-    private const double DuctFilmWPerM2K = 10;
 
     private const double FrictionStepKelvin = 4;
 
     // A valve less open than this lets nothing through.
     private const double ShutOpening = 0.03;
-
-    // Elbows, tees and the tank's inlet together (common practice, no source).
-    private const double FittingsK = 20;
-
-    // Half the way to the next duct (common practice, no source).
-    private const double DuctReachM = 0.3;
-    private const double BedWPerMK = 0.35;
 
     // Share of the exhaust's heat that a condenser in the house gives to it (common practice, no source).
     private const double CondenserYield = 0.6;
@@ -41,6 +34,7 @@ public sealed class Plant
     private readonly Battery _battery;
     private readonly LoopHydraulics _hydraulics;
     private readonly double _ductWPerK;
+    private readonly double _quickSeconds;
     private long _utcMilliseconds;
     private double _sinceSlowSeconds;
     private double _blownM3;
@@ -51,23 +45,24 @@ public sealed class Plant
     /// <param name="build">How it is built.</param>
     /// <param name="weather">The weather it stands in.</param>
     /// <param name="state">A stored state to go on from; see <see cref="Fresh"/>.</param>
-    public Plant(PlantBuild build, WeatherSeries weather, PlantState state)
+    /// <param name="quickSeconds">
+    /// Longest quick step, s (10 to 60). Where the bed round the pipe is too thin for it, shorter ones are taken.
+    /// </param>
+    /// <exception cref="ArgumentOutOfRangeException">The quick step is out of its range.</exception>
+    public Plant(PlantBuild build, WeatherSeries weather, PlantState state, double quickSeconds = UsualQuickSeconds)
     {
+        Require.Within(quickSeconds, UsualQuickSeconds, Heap.SlowStepSeconds, "s");
+        _quickSeconds = quickSeconds;
         _build = build;
         _weather = weather;
         Heap = new Heap(build.Heap, state.Heap);
         _loop = new Loop(build.Loop, build.Heap.Coil, state.Loop, state.LoopLedger);
         _house = new Dwelling(build.House, state.House, state.HouseLedger);
         _battery = new Battery(build.Power, state.BatteryCharge, state.BatteryVolts);
-        _hydraulics = Hydraulics(build);
+        _hydraulics = new LoopHydraulics(LoopCircuit.Pump(build.Loop), LoopCircuit.Runs(build.Loop, build.Heap.Coil));
         _utcMilliseconds = state.UtcMilliseconds;
         Sky = weather.At(_utcMilliseconds);
-        DuctBuild duct = build.Heap.Duct;
-        double bed = duct.LengthM > 0
-            ? Portable.Log(DuctReachM / (0.5 * duct.DiameterM)) / (2 * Math.PI * BedWPerMK * duct.LengthM)
-            : 0;
-        double film = duct.LengthM > 0 ? 1 / (DuctFilmWPerM2K * Math.PI * duct.DiameterM * duct.LengthM) : 0;
-        _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap ? 1 / (bed + film) : 0;
+        _ductWPerK = DuctBed.ConductanceWPerK(build.Heap.Duct);
         PlantMotion motion = state.Motion ?? new PlantMotion(0, 0, 0, _house.AirC, 0);
         FlowLitresPerMinute = motion.FlowLitresPerMinute;
         PumpW = motion.PumpW;
@@ -142,13 +137,13 @@ public sealed class Plant
     /// <param name="utcMilliseconds">When it is built.</param>
     public static PlantState Fresh(PlantBuild build, WeatherSeries weather, long utcMilliseconds)
     {
-        double outside = Math.Max(5, weather.At(utcMilliseconds).OutsideC);
+        double outside = Dwelling.FreshC(weather.At(utcMilliseconds).OutsideC);
         return new PlantState
         {
             UtcMilliseconds = utcMilliseconds,
             Heap = new Heap(build.Heap).Snapshot(),
             Loop = Loop.Filled(outside),
-            House = new DwellingState(outside, Math.Max(outside, build.House.GroundC)),
+            House = Dwelling.Fresh(build.House, outside),
         };
     }
 
@@ -171,7 +166,7 @@ public sealed class Plant
 
     /// <summary>Lets the plant live for a while.</summary>
     /// <param name="inputs">What the actuators do.</param>
-    /// <param name="seconds">How long, s; above 0, at most a year. Longer than 10 s is cut into equal parts.</param>
+    /// <param name="seconds">How long, s; above 0, at most a year. Longer than a quick step is cut into equal parts.</param>
     /// <exception cref="ArgumentOutOfRangeException">The time is out of its range.</exception>
     public void Step(in PlantInputs inputs, double seconds)
     {
@@ -181,7 +176,8 @@ public sealed class Plant
                 nameof(seconds), seconds, $"seconds is {seconds}; allowed is above 0 and at most {MostSeconds} (a year).");
         }
 
-        int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
+        double quick = Math.Max(UsualQuickSeconds, Math.Min(_quickSeconds, Heap.LongestQuickSeconds));
+        int parts = (int)Math.Ceiling(seconds / quick);
         long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
         {
@@ -239,7 +235,7 @@ public sealed class Plant
             return 0;
         }
 
-        double carried = flowM3PerS * AirJPerM3K;
+        double carried = flowM3PerS * DuctBed.AirJPerM3K;
         double taken = 1 - Portable.Exp(-_ductWPerK / carried);
 
         // The shell cools while the air passes; with small shells that matters within a step.
@@ -267,21 +263,5 @@ public sealed class Plant
             : _hydraulics.FlowLitresPerMinute(inputs.PumpDuty, waterC, Throttle.LossK(Math.Min(1, opening)));
         FlowLitresPerMinute = free * (1 - inputs.FlowShareLost);
         PumpW = _hydraulics.Watts(inputs.PumpDuty);
-    }
-
-    private static LoopHydraulics Hydraulics(PlantBuild build)
-    {
-        LoopBuild loop = build.Loop;
-        List<PipeRun> runs =
-        [
-            new((2 * loop.LineLengthM) + loop.HousePipeM, loop.LineInnerDiameterM, FittingsK, loop.StaticLiftM),
-        ];
-        if (build.Heap.Coil.LengthM > 0)
-        {
-            runs.Add(new PipeRun(build.Heap.Coil.LengthM, build.Heap.Coil.InnerDiameterM));
-        }
-
-        return new LoopHydraulics(
-            new PumpCurve(loop.PumpShutoffHeadM, loop.PumpFreeFlowLitresPerMinute, loop.PumpWatts, loop.PumpStartDuty), runs);
     }
 }

@@ -39,6 +39,7 @@ internal static class CommandTree
             CheckCommand.Create(),
             CalcCommand.Create(),
             SeasonCommand.Create(),
+            PlanCommand.Create(),
             RecordCommand.Create(),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();

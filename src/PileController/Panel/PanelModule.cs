@@ -4,6 +4,7 @@ using PileController.Panel.Commands;
 using PileController.Panel.Guard;
 using PileController.Panel.Live;
 using PileController.Panel.Now;
+using PileController.Panel.Planning;
 using PileController.Panel.Queries;
 
 namespace PileController.Panel;
@@ -23,6 +24,8 @@ public static class PanelModule
         services.AddSingleton<NowReport>();
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
+        services.AddSingleton<PlanDesk>();
+        services.AddSingleton<AheadDesk>();
         services.AddProblemDetails();
         services.Configure<KestrelServerOptions>(options =>
         {
@@ -50,6 +53,8 @@ public static class PanelModule
         TripsApi.Map(api);
         ServicingApi.Map(api);
         FaultsApi.Map(api);
+        PlanApi.Map(api);
+        AheadApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
     }

@@ -1,7 +1,10 @@
 using PileController.Control;
 using PileController.Control.Interlocks;
 using PileController.Physics.Heaps;
+using PileController.Plans.Ahead;
+using PileController.Plans.Sketch;
 using PileController.Rigs;
+using PileController.Settings;
 
 namespace PileController.Panel;
 
@@ -47,6 +50,16 @@ public sealed record PanelSetup
 
     /// <summary>The simulated rig's faults, or null on a real rig.</summary>
     public IFaultSwitches? Faults { get; init; }
+
+    /// <summary>All settings of the holding; the what-ifs of the plan start from them.</summary>
+    public PileSettings Settings { get; init; } = PileSettings.AlderBank;
+
+    /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
+    internal Func<PileSettings, PlanSketch>? Sketch { get; init; }
+
+    /// <summary>Runs one season of a run ahead. Takes seconds; pure.</summary>
+    internal Func<AheadRequest, int, CancellationToken, SeasonOutcome> Season { get; init; } =
+        (request, season, stop) => SeasonAhead.Run(request, season, PlanSteps.Planning, stop);
 
     /// <summary>Length of a tick in true time.</summary>
     public TimeSpan TrueTick => TimeSpan.FromSeconds(Control.TickSeconds / Speed);

@@ -8,10 +8,10 @@ using PileController.Simulation;
 
 namespace PileController.Seasons;
 
-/// <summary>What a season is run on.</summary>
+/// <summary>What a season is run on. <c>QuickSeconds</c> is the longest quick step of its plant.</summary>
 internal sealed record SeasonPlan(
     PlantBuild Build, ControlSettings Control, RigSettings Rig, WeatherSeries Weather, int OffsetMinutes,
-    long StartUtcMilliseconds, int Days);
+    long StartUtcMilliseconds, int Days, double QuickSeconds = Plant.UsualQuickSeconds);
 
 /// <summary>
 /// Runs a season: physics, rig and controller, tick by tick, record off. Beside it runs the same season with nothing
@@ -34,30 +34,42 @@ internal static class SeasonRun
             ? Task.FromResult(double.NaN)
             : Task.Run(() => Undrawn(plan, cancellation), cancellation);
         long started = time.GetTimestamp();
-        (Holding holding, SeasonScore score, double startStoredJ, HeapLedger start, double startDry, double startWater) =
-            Live(plan, progress, cancellation);
+        Lived lived = Live(plan, (_, _, share) => progress?.Invoke(share), cancellation);
         double wall = time.GetElapsedTime(started).TotalSeconds;
-        double undrawnDegreeHours = await undrawn.ConfigureAwait(false);
-        double avoided = double.IsNaN(undrawnDegreeHours) ? 0 : undrawnDegreeHours - score.SetPointDegreeHours;
+        SeasonResult result = Sum(plan, lived, wall, await undrawn.ConfigureAwait(false));
+        return (result, lived.Holding.Plant.AtSlowStep ? lived.Holding.Snapshot() : null);
+    }
 
-        Heap heap = holding.Plant.Heap;
+    /// <summary>Runs the season against an undrawn twin that is known already.</summary>
+    /// <param name="plan">What it is run on.</param>
+    /// <param name="undrawnDegreeHours">Degree-hours below the set point with nothing drawn, K·h.</param>
+    /// <param name="daily">Told the holding and its score, once a day.</param>
+    /// <param name="cancellation">Ends the run.</param>
+    public static SeasonResult Beside(
+        SeasonPlan plan, double undrawnDegreeHours, Action<Holding, SeasonScore> daily, CancellationToken cancellation) =>
+        Sum(plan, Live(plan, (holding, score, _) => daily(holding, score), cancellation), double.NaN, undrawnDegreeHours);
+
+    private static SeasonResult Sum(SeasonPlan plan, Lived lived, double wall, double undrawnDegreeHours)
+    {
+        SeasonScore score = lived.Score;
+        double avoided = double.IsNaN(undrawnDegreeHours) ? 0 : undrawnDegreeHours - score.SetPointDegreeHours;
+        Heap heap = lived.Holding.Plant.Heap;
         HeapLedger end = heap.Ledger;
-        double generated = end.GeneratedJ - start.GeneratedJ;
-        double lost = end.LostJ - start.LostJ;
-        double drawn = end.DrawnJ - start.DrawnJ;
-        double stored = heap.StoredJ - startStoredJ;
+        double generated = end.GeneratedJ - lived.Start.GeneratedJ;
+        double lost = end.LostJ - lived.Start.LostJ;
+        double drawn = end.DrawnJ - lived.Start.DrawnJ;
+        double stored = heap.StoredJ - lived.StoredJ;
         double throughput = generated + Math.Abs(drawn) + Math.Abs(lost);
         double error = throughput > 0 ? Math.Abs(stored - (generated - lost - drawn)) / throughput : 0;
-        Totals totals = holding.Memory.Totals;
-        SeasonResult result = new(
+        Totals totals = lived.Holding.Memory.Totals;
+        return new SeasonResult(
             plan.Control.Policy.ToString().ToLowerInvariant(), plan.Days, Ticks(plan), wall, drawn / JoulesPerKWh,
             (totals.WaterJoules + totals.AirJoules) / JoulesPerKWh,
             plan.Build.House.LossWPerK * avoided / 1000, generated / JoulesPerKWh, lost / JoulesPerKWh, stored / JoulesPerKWh,
-            error, startDry - heap.DryKg, startWater - heap.WaterKg, score.ColdDegreeHours, score.HoursBelowMinimum,
+            error, lived.DryKg - heap.DryKg, lived.WaterKg - heap.WaterKg, score.ColdDegreeHours, score.HoursBelowMinimum,
             score.MinHouseC, score.MinActiveZoneC, score.MinTurnsC, score.LitOnDay, score.HoursBelowFloor,
             score.FrostGuardHours, score.StalledOnDay, totals.PumpJoules / JoulesPerKWh, totals.BlowerJoules / JoulesPerKWh,
             score.BatteryHeldHours, NotMeasured(plan.Weather.Origins));
-        return (result, holding.Plant.AtSlowStep ? holding.Snapshot() : null);
     }
 
     private static List<string> NotMeasured(WeatherOrigins origins)
@@ -91,17 +103,13 @@ internal static class SeasonRun
         return Live(none, null, cancellation).Score.SetPointDegreeHours;
     }
 
-    private static (Holding Holding, SeasonScore Score, double StoredJ, HeapLedger Start, double DryKg, double WaterKg) Live(
-        SeasonPlan plan, Action<double>? progress, CancellationToken cancellation)
+    private static Lived Live(SeasonPlan plan, Action<Holding, SeasonScore, double>? daily, CancellationToken cancellation)
     {
         Holding holding = new(
-            plan.Build, plan.Control, plan.Rig, plan.Weather, plan.OffsetMinutes, plan.StartUtcMilliseconds);
+            plan.Build, plan.Control, plan.Rig, plan.Weather, plan.OffsetMinutes, plan.StartUtcMilliseconds, plan.QuickSeconds);
         SeasonScore score = new(plan.Control);
         Heap heap = holding.Plant.Heap;
-        double stored = heap.StoredJ;
-        HeapLedger start = heap.Ledger;
-        double dry = heap.DryKg;
-        double water = heap.WaterKg;
+        Lived lived = new(holding, score, heap.StoredJ, heap.Ledger, heap.DryKg, heap.WaterKg);
         long ticks = Ticks(plan);
         long day = (long)(86_400 / plan.Control.TickSeconds);
         for (long i = 1; i <= ticks; i++)
@@ -111,12 +119,15 @@ internal static class SeasonRun
             if (i % day == 0)
             {
                 cancellation.ThrowIfCancellationRequested();
-                progress?.Invoke((double)i / ticks);
+                daily?.Invoke(holding, score, (double)i / ticks);
             }
         }
 
-        return (holding, score, stored, start, dry, water);
+        return lived;
     }
 
     private static long Ticks(SeasonPlan plan) => (long)(plan.Days * 86_400.0 / plan.Control.TickSeconds);
+
+    // The holding at the end of the season, its score, and what the heap had at the start.
+    private sealed record Lived(Holding Holding, SeasonScore Score, double StoredJ, HeapLedger Start, double DryKg, double WaterKg);
 }

@@ -49,6 +49,7 @@ internal static class ServeHost
             Heap = parts.Settings.Heap,
             Rig = parts.Settings.Rig,
             Faults = parts.Faults,
+            Settings = parts.Settings,
         });
         WebApplication app = builder.Build();
         app.Lifetime.ApplicationStarted.Register(() => started = true);

@@ -43,6 +43,9 @@ public sealed record PileSettings
     /// <summary>The page.</summary>
     public PanelSettings Panel { get; init; } = new();
 
+    /// <summary>What a plan of the season ahead is told.</summary>
+    public PlanSettings Plan { get; init; } = new();
+
     /// <summary>The effective settings as one line of JSON: every field, in the order of the table, in its own unit.</summary>
     public string CanonicalJson() => SettingsWriter.Write(this);
 

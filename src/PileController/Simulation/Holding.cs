@@ -34,18 +34,19 @@ internal sealed class Holding
     }
 
     public Holding(
-        PlantBuild build, ControlSettings control, RigSettings rig, WeatherSeries weather, int offsetMinutes, long startUtcMilliseconds)
-        : this(build, control, rig, weather, offsetMinutes, Plant.Fresh(build, weather, startUtcMilliseconds), null)
+        PlantBuild build, ControlSettings control, RigSettings rig, WeatherSeries weather, int offsetMinutes, long startUtcMilliseconds,
+        double quickSeconds = Plant.UsualQuickSeconds)
+        : this(build, control, rig, weather, offsetMinutes, Plant.Fresh(build, weather, startUtcMilliseconds), null, quickSeconds)
     {
     }
 
     private Holding(
         PlantBuild build, ControlSettings control, RigSettings rig, WeatherSeries weather, int offsetMinutes, PlantState plant,
-        FaultBoard? faults)
+        FaultBoard? faults, double quickSeconds = Plant.UsualQuickSeconds)
     {
         _control = control;
         _offsetMinutes = offsetMinutes;
-        Plant = new Plant(build, weather, plant);
+        Plant = new Plant(build, weather, plant, quickSeconds);
         Rig = new SimulatedRig(new HoldingPlant(Plant), rig, build.Loop.ValveTravelSeconds, faults);
         Memory = Memory.Fresh;
     }

@@ -57,6 +57,9 @@ public enum Dimension
     /// <summary>An electric tension.</summary>
     Voltage,
 
+    /// <summary>An electric current.</summary>
+    Current,
+
     /// <summary>So many times in a time.</summary>
     Rate,
 
@@ -65,4 +68,10 @@ public enum Dimension
 
     /// <summary>A share of a whole.</summary>
     Share,
+
+    /// <summary>Mass per volume.</summary>
+    Density,
+
+    /// <summary>A speed, of wind or air.</summary>
+    Speed,
 }

@@ -28,9 +28,12 @@ public static class DimensionTable
         new("a heat transmittance", "3.3 W/m2K"),
         new("a pressure", "101325 Pa"),
         new("a voltage", "12 V"),
+        new("a current", "1.5 A"),
         new("a rate", "0.75 1/h"),
         new("pulses per volume", "450 1/L"),
         new("a share", "30 %"),
+        new("a density", "300 kg/m3"),
+        new("a speed", "6 m/s"),
     ];
 
     /// <summary>How <paramref name="dimension"/> is spoken of.</summary>

@@ -109,6 +109,9 @@ public static class UnitTable
         Row("V", Dimension.Voltage, 1, "volt", "volts"),
         Row("mV", Dimension.Voltage, 0.001m),
 
+        Row("A", Dimension.Current, 1, "amp", "amps", "ampere", "amperes"),
+        Row("mA", Dimension.Current, 0.001m),
+
         Row("1/s", Dimension.Rate, 1, "per s", "/s"),
         Row("1/min", Dimension.Rate, 1 / Minute, "per min", "/min"),
         Row("1/h", Dimension.Rate, 1 / Hour, "per h", "/h", "ach"),
@@ -119,6 +122,15 @@ public static class UnitTable
         Row("1/gal", Dimension.PulsesPerVolume, 1 / UsGallon, "pulses/gal", "/gal"),
 
         Row("%", Dimension.Share, 0.01m, "percent"),
+
+        Row("kg/m3", Dimension.Density, 1),
+        Row("lb/ft3", Dimension.Density, Pound / CubicFoot),
+        Row("lb/yd3", Dimension.Density, Pound / (27 * CubicFoot)),
+
+        Row("m/s", Dimension.Speed, 1),
+        Row("km/h", Dimension.Speed, 1000 / Hour, "kph"),
+        Row("mi/h", Dimension.Speed, 5280 * Foot / Hour, "mph"),
+        Row("ft/min", Dimension.Speed, Foot / Minute, "fpm"),
     ];
 
     /// <summary>All units.</summary>

@@ -21,15 +21,16 @@ internal static class CellRun
     /// <param name="start">First day.</param>
     /// <param name="days">How many.</param>
     /// <param name="policy">The draw rule.</param>
+    /// <param name="tick">Length of a tick, and of the plant's quick steps up to half a minute, s.</param>
     public static (Cell Cell, double SetPointDegreeHours) Of(
-        RigCase rig, string weatherName, WeatherSeries weather, DateOnly start, int days, DrawPolicy policy)
+        RigCase rig, string weatherName, WeatherSeries weather, DateOnly start, int days, DrawPolicy policy, double tick)
     {
-        ControlSettings control = rig.Settings.Control with { Policy = policy };
+        ControlSettings control = rig.Settings.Control with { Policy = policy, TickSeconds = tick };
         SeasonPlan plan = SeasonPlanning.Of(rig.Settings, control, weather, start, days);
-        Holding holding = new(plan.Build, control, plan.Rig, weather, plan.OffsetMinutes, plan.StartUtcMilliseconds);
+        Holding holding = new(plan.Build, control, plan.Rig, weather, plan.OffsetMinutes, plan.StartUtcMilliseconds,
+            Math.Min(tick, 30));
         SeasonScore score = new(control);
         Belief belief = new();
-        double tick = control.TickSeconds;
         long ticks = (long)(days * 86_400.0 / tick);
         long day = (long)(86_400 / tick);
         int starts = 0;

@@ -15,7 +15,7 @@ internal static class Scoreboard
     private static readonly string[] Quick = ["Alder Bank", "small heap", "dead probe at the turns", "told 40 % too little"];
 
     /// <summary>Runs it.</summary>
-    /// <param name="args">--cells quick, --weather FILE (repeatable), --policy RULE (repeatable), --json FILE.</param>
+    /// <param name="args">--cells quick, --weather FILE (repeatable), --policy RULE (repeatable), --tick SECONDS (longer ticks for a quick look), --json FILE.</param>
     /// <param name="output">Where the table goes.</param>
     public static int Run(string[] args, TextWriter output)
     {
@@ -25,14 +25,15 @@ internal static class Scoreboard
         policies = policies.Length > 0 ? [.. policies.Append(DrawPolicy.None).Distinct()] : Enum.GetValues<DrawPolicy>();
         (string Name, WeatherSeries Weather, DateOnly Start)[] winters = files.Length > 0
             ? [.. files.SelectMany(Found)]
-            : [.. Winter.All.Select(w => (w.Name, w.Read(), new DateOnly(w.Year, 11, 1)))];
+            : [.. Winter.All.Select(w => (w.Name, w.Weather(), new DateOnly(w.Year, 11, 1)))];
+        double tick = double.Parse(Given(args, "--tick").FirstOrDefault("10"), CultureInfo.InvariantCulture);
         (RigCase Rig, int Winter, DrawPolicy Policy)[] asked =
             [.. rigs.SelectMany(r => winters.Select((_, w) => (r, w)).SelectMany(x => policies.Select(p => (x.r, x.w, p))))];
         (Cell Cell, double SetPoint)[] run = new (Cell, double)[asked.Length];
         Parallel.For(0, asked.Length, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
         {
             (RigCase rig, int w, DrawPolicy policy) = asked[i];
-            run[i] = CellRun.Of(rig, winters[w].Name, winters[w].Weather, winters[w].Start, Winter.Days, policy);
+            run[i] = CellRun.Of(rig, winters[w].Name, winters[w].Weather, winters[w].Start, Winter.Days, policy, tick);
         });
         Cell[] cells = [.. run.Select((one, i) => Useful(one, asked[i].Rig, run))];
         Print(cells, output);

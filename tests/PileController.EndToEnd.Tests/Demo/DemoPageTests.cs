@@ -21,7 +21,7 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
         IPage page = await context.NewPageAsync();
         List<string> troubles = [];
         page.PageError += (_, fault) => troubles.Add(fault);
-        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig"])
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "plan"])
         {
             await page.GotoAsync($"/#{view}");
             await Expect(page.Locator("#link-state[data-state=live]")).ToBeVisibleAsync();
@@ -31,10 +31,7 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
             int overflow = await page.EvaluateAsync<int>(
                 "() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
             Assert.True(overflow <= 0, $"{view} is {overflow} px wider than {wide} px.");
-            if (Environment.GetEnvironmentVariable("PILE_PICTURES") is { Length: > 0 } folder)
-            {
-                await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"demo-{view}-{wide}.png"), FullPage = true });
-            }
+            await Pictures.SaveAsync(page, $"demo-{view}-{wide}");
         }
 
         Assert.Empty(troubles);
@@ -46,6 +43,7 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
         "now" => page.WaitForFunctionAsync("() => /Coldest house air\\s+[-−0-9]/.test(document.querySelector('main').innerText)"),
         "record" => Expect(page.Locator("main .chart path.series").First).ToBeAttachedAsync(new() { Timeout = 30_000 }),
         "decisions" => Expect(page.Locator("main .decision").First).ToBeVisibleAsync(new() { Timeout = 30_000 }),
+        "plan" => Expect(page.Locator("main .plan-figures .chart path.series").First).ToBeAttachedAsync(new() { Timeout = 30_000 }),
         _ => Task.CompletedTask,
     };
 }

@@ -1,6 +1,5 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
-using Microsoft.Playwright;
 
 namespace PileController.EndToEnd.Tests.Panel;
 
@@ -10,7 +9,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
     public static TheoryData<string, int, bool> Views()
     {
         TheoryData<string, int, bool> data = [];
-        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig"])
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "plan"])
         {
             foreach (int wide in (int[])[390, 1280])
             {
@@ -34,7 +33,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         }
 
         await bench.GoAsync(view);
-        await SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
+        await Pictures.SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
 
         int overflow = await bench.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         string small = await bench.Page.EvaluateAsync<string>(
@@ -51,14 +50,5 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         Assert.Equal(string.Empty, small);
         Assert.Equal(string.Empty, string.Join("; ", axe.Violations.Select(one => $"{one.Id}: {string.Join(" | ", one.Nodes.Select(node => node.Html))}")));
         Assert.Empty(bench.Troubles);
-    }
-
-    // Pictures to look at, where a person asks for them.
-    private static async Task SaveAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("PILE_PICTURES") is { Length: > 0 } folder)
-        {
-            await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + ".png"), FullPage = true });
-        }
     }
 }

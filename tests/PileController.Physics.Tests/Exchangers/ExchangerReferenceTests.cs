@@ -1,5 +1,6 @@
 using PileController.Physics.Exchangers;
 using PileController.Physics.Fluids;
+using PileController.Physics.Hydraulics;
 
 namespace PileController.Physics.Tests.Exchangers;
 
@@ -10,13 +11,17 @@ public class ExchangerReferenceTests
 
     private static readonly IReadOnlyDictionary<string, ReferenceRow> Rows = ReferenceRow.Read("exchangers");
 
-    // Steel conductivity 54 W/(m·K) from memory; it moves the surface by less than 1e-4 K.
-    private static readonly InsulatedLine SteamLine = new(0.0779272, 0.0779272 + (2 * 0.0054864), 54, 0.05, 0.0598535265, 22.697193);
+    // Steel conductivity 56.045 W/(m·K): the ht library's test of cylindrical layers.
+    private static readonly InsulatedLine SteamLine = new(0.0779272, 0.0779272 + (2 * 0.0054864), 56.045, 0.05, 0.0598535265, 22.697193);
 
     private static readonly Dictionary<string, Func<double>> Computed = new()
     {
         ["HTX-001"] = () => TubeFilm.Nusselt(1000, 5),
+        ["HTX-005"] = () => TubeFilm.Nusselt(1e5, 1.2),
+        ["HTX-006"] = () => TubeFilm.Nusselt(1e5, 1.2),
         ["HTX-007"] = () => TubeFilm.GnielinskiNusselt(1e5, 1.2, 0.0185),
+        ["HTX-008"] = () => TubeFilm.Nusselt(1e5, 1.2),
+        ["HTX-009"] = () => TubeFilm.Nusselt(1e5, 1.2),
         ["HTX-011"] = () => Effectiveness.Counterflow(5, 0.7),
         ["HTX-012"] = () => Effectiveness.ParallelFlow(5, 0.7),
         ["HTX-016"] = () => MeanDifference.LogMeanK(100 - 40.2, 60 - 30),
@@ -27,6 +32,8 @@ public class ExchangerReferenceTests
         ["HTX-021"] = () => Effectiveness.OneSideIsothermal(1),
         ["HTX-022"] = () => Effectiveness.OneSideIsothermal(2),
         ["HTX-023"] = () => Effectiveness.OneSideIsothermal(3),
+        ["HTX-024"] = () => 3 / Surroundings.BuriedMKPerW(1, 100, 1), // a shape factor is length over resistance at unit conductivity
+        ["HTX-025"] = () => SteamLine.LossWPerM(453.15, 301.15),
         ["HTX-026"] = () => SteamLine.SurfaceC(453.15, 301.15), // differences alone count, so kelvin will do
         ["HTX-028"] = () => LineSource(0.0417),
         ["HTX-029"] = () => LineSource(0.25),
@@ -54,6 +61,19 @@ public class ExchangerReferenceTests
     [Theory]
     [MemberData(nameof(Ids))]
     public void Exchangers_AtPublishedConditions_AgreeWithTheReference(string id) => Rows[id].Check(Computed[id]());
+
+    [Fact]
+    public void Film_InTheWidestPexAtOneGallon_LiesBetweenLaminarAndTurbulent() =>
+        // HTX-040, computed from Nu 3.66 and Gnielinski: 96.6 W/(m²·K) if laminar at 10 °C, 780 at 20 °C if turbulent; Re 2806 is neither.
+        Assert.InRange(TubeFilm.WaterWPerM2K(LitresPerGallon, PipeSize.Named("1 in PEX").InnerDiameterM, 10), 96.6, 780);
+
+    [Fact]
+    public void Effectiveness_OfAPublishedCrossflow_LiesBetweenParallelAndCounterflow()
+    {
+        // HTX-013, HTX-014: Incropera's oil and steam crossflow, NTU 2.16007259528, ratio 0.14242, 0.831218036142 (ht library test values).
+        const double published = 0.831218036142;
+        Assert.InRange(published, Effectiveness.ParallelFlow(2.16007259528, 0.14242), Effectiveness.Counterflow(2.16007259528, 0.14242));
+    }
 
     [Fact]
     public void LateLineSource_AfterAMonth_AgreesWithTheExactOne() =>

@@ -30,4 +30,18 @@ public class InsulatedLineTests
         double surfaceC = Line.SurfaceC(50, -5);
         Assert.Equal(Line.LossWPerM(50, -5), (surfaceC + 5) * 20 * Math.PI * (0.015875 + 0.04), 1e-9);
     }
+
+    [Fact]
+    public void Resistance_OfABuriedLine_HasTheGroundInPlaceOfTheFilm()
+    {
+        // Half a metre deep in damp soil: arcosh(2 · 0.5 / 0.055875) / (2π · 1.5) = 3.576/9.425 = 0.3794 m·K/W for a film of 0.2848.
+        InsulatedLine buried = Line with { Buried = new Ground(0.5, 1.5) };
+        double film = 1 / (20 * Math.PI * 0.055875);
+        Assert.Equal(0.3794, buried.ResistanceMKPerW - (Line.ResistanceMKPerW - film), 2e-4);
+        Assert.Equal(buried.LossWPerM(50, -5) * 0.3794, buried.SurfaceC(50, -5) + 5, 0.02);
+    }
+
+    [Fact]
+    public void Ground_ShallowerThanTheLineItself_IsRefusedByName() => Assert.Equal(
+        "depthM", Assert.Throws<ArgumentOutOfRangeException>(() => (Line with { Buried = new Ground(0.02, 1.5) }).ResistanceMKPerW).ParamName);
 }

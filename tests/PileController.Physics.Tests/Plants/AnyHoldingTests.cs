@@ -31,7 +31,7 @@ public class AnyHoldingTests
             ThroughHeap = through,
         });
 
-    private static readonly Gen<HeapBuild> AnyHeap = Gen.Select(
+    internal static readonly Gen<HeapBuild> AnyHeap = Gen.Select(
         Gen.Select(Gen.Double[0.5, 6], Gen.Double[0.5, 4.5], Gen.Double[150, 1100], Gen.Double[0.2, 0.8]),
         Gen.Select(Gen.Double[0, 0.5], Gen.Double[0, 0.5], Gen.Double[-5, 60], Gen.Double[-11, -6]),
         Gen.Select(Gen.Double[0, 1], Gen.Int[4, 60], Gen.Double[0, 1]),

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using PileController.Commands;
+using PileController.Tests.Architecture;
 
 namespace PileController.Tests.Commands;
 
@@ -25,7 +26,7 @@ public class HelpTests
     {
         CommandLine help = await CommandLine.RunAsync([.. path.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]);
         string example = help.Output[help.Output.IndexOf("Example:", StringComparison.Ordinal)..].Split('\n')[1].Trim();
-        string[] args = [.. CommandLineParser.SplitCommandLine(example).Skip(1)];
+        string[] args = [.. CommandLineParser.SplitCommandLine(example).Skip(1).Select(FromTheRoot)];
 
         if (args is ["calc", ..])
         {
@@ -47,6 +48,10 @@ public class HelpTests
         Assert.DoesNotContain("[default", run.Output, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\dE[+-]\d", run.Output);
     }
+
+    // Example files are named as seen from the project's folder.
+    private static string FromTheRoot(string word) =>
+        word.StartsWith("hardware/", StringComparison.Ordinal) ? Path.Combine(Repository.Root, word) : word;
 
     private static IEnumerable<string> Paths(Command command, string path) =>
         command.Subcommands.SelectMany(c => Paths(c, $"{path} {c.Name}".Trim())).Prepend(path);

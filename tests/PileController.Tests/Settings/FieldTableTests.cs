@@ -3,6 +3,8 @@ using PileController.Control;
 using PileController.Physics.Heaps;
 using PileController.Physics.Houses;
 using PileController.Physics.Hydraulics;
+using PileController.Plans.Ahead;
+using PileController.Plans.Money;
 using PileController.Rigs;
 using PileController.Settings;
 using PileController.Settings.Fields;
@@ -30,6 +32,9 @@ public class FieldTableTests
         [typeof(RigSettings)] = (s, f) => s with { Rig = (RigSettings)f(s.Rig) },
         [typeof(HardwareSettings)] = (s, f) => s with { Rig = s.Rig with { Hardware = (HardwareSettings)f(s.Rig.Hardware) } },
         [typeof(RecordSettings)] = (s, f) => s with { Record = (RecordSettings)f(s.Record) },
+        [typeof(Spreads)] = (s, f) => s with { Plan = s.Plan with { Spreads = (Spreads)f(s.Plan.Spreads) } },
+        [typeof(Prices)] = (s, f) => s with { Plan = s.Plan with { Prices = (Prices)f(s.Plan.Prices) } },
+        [typeof(PlanWish)] = (s, f) => s with { Plan = s.Plan with { Wish = (PlanWish)f(s.Plan.Wish) } },
         [typeof(PanelSettings)] = (s, f) => s with { Panel = (PanelSettings)f(s.Panel) },
     };
 

@@ -6,6 +6,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using PileController.Control;
 using PileController.Panel;
+using PileController.Panel.Planning;
 using PileController.Records;
 using PileController.Rigs;
 using PileController.Service;
@@ -19,8 +20,10 @@ public sealed class PanelHost : IAsyncDisposable
 
     private readonly WebApplication _app;
 
-    private PanelHost(WebApplication app, FakeRig rig, FakeRecord record, CannedControl control)
+    private PanelHost(WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
     {
+        Seasons = seasons;
+        Sketch = sketch;
         _app = app;
         Rig = rig;
         Record = record;
@@ -35,11 +38,17 @@ public sealed class PanelHost : IAsyncDisposable
 
     public CannedControl Control { get; }
 
+    public SampleSketch Sketch { get; }
+
+    public SampleSeasons Seasons { get; }
+
     public string Address { get; }
 
     public HttpClient Client { get; }
 
     public PanelFeed Feed => _app.Services.GetRequiredService<PanelFeed>();
+
+    internal PlanDesk Desk => _app.Services.GetRequiredService<PlanDesk>();
 
     /// <summary>Starts a host and waits for its first tick.</summary>
     /// <param name="simulated">Whether faults can be put in.</param>
@@ -49,6 +58,8 @@ public sealed class PanelHost : IAsyncDisposable
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
         CannedControl control = new();
+        SampleSketch sketch = new();
+        SampleSeasons seasons = new();
         ControlSettings settings = new();
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
@@ -66,11 +77,13 @@ public sealed class PanelHost : IAsyncDisposable
             Control = settings,
             Interlocks = MadeUp.Interlocks,
             Faults = simulated ? rig : null,
+            Sketch = sketch.Of,
+            Season = seasons.Run,
         });
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(app, rig, record, control);
+        PanelHost host = new(app, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }
@@ -91,6 +104,7 @@ public sealed class PanelHost : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Client.Dispose();
+        Sketch.Gate.Set();
         await _app.StopAsync();
         await _app.DisposeAsync();
     }

@@ -25,6 +25,18 @@ public class UnitFactorTests
     [InlineData("1 BTU/h", Dimension.Power, 0.293071070172, 1e-9)]
     [InlineData("1 BTU", Dimension.Energy, 1055.05585262, 1e-15)]
     [InlineData("1 therm", Dimension.Energy, 105.4804e6, 1e-6)]
+
+    // By definition from the rows above: 1 lb over 27 ft³, 5280 ft an hour.
+    [InlineData("1 lb/yd3", Dimension.Density, 0.45359237 / (27 * 0.028316846592), 1e-12)]
+    [InlineData("1 lb/ft3", Dimension.Density, 0.45359237 / 0.028316846592, 1e-12)]
+    [InlineData("1 mph", Dimension.Speed, 0.44704, 1e-12)]
+    [InlineData("1 fpm", Dimension.Speed, 0.00508, 1e-12)]
+
+    // R values of glazings, ft²·h·°F/BTU, from a published list of R values: 0.95, 2.0, 1.54, 1.69; U = 1/R.
+    [InlineData("1.052631579 BTU/hft2°F", Dimension.Transmittance, 5.98, 2e-3)]
+    [InlineData("0.5 BTU/hft2°F", Dimension.Transmittance, 2.84, 2e-3)]
+    [InlineData("0.649350649 BTU/hft2°F", Dimension.Transmittance, 3.69, 2e-3)]
+    [InlineData("0.591715976 BTU/hft2°F", Dimension.Transmittance, 3.36, 2e-3)]
     public void Unit_OfThePublishedTable_HasItsFactor(string one, Dimension dimension, double si, double relative)
     {
         Assert.True(Quantity.TryParse(one, dimension, out Quantity quantity, out string? problem), problem);

@@ -26,6 +26,30 @@ public sealed class WeatherSeries
         Gaps = gaps;
     }
 
+    private WeatherSeries(WeatherSeries like, double[] outsideC)
+    {
+        FirstHourUtcMilliseconds = like.FirstHourUtcMilliseconds;
+        _outsideC = outsideC;
+        _sunWPerM2 = like._sunWPerM2;
+        _windMPerS = like._windMPerS;
+        _humidity = like._humidity;
+        _pressurePa = like._pressurePa;
+        Origins = like.Origins;
+        Gaps = like.Gaps;
+    }
+
+    private WeatherSeries(WeatherSeries once)
+    {
+        FirstHourUtcMilliseconds = once.FirstHourUtcMilliseconds;
+        _outsideC = [.. once._outsideC, .. once._outsideC];
+        _sunWPerM2 = [.. once._sunWPerM2, .. once._sunWPerM2];
+        _windMPerS = [.. once._windMPerS, .. once._windMPerS];
+        _humidity = [.. once._humidity, .. once._humidity];
+        _pressurePa = [.. once._pressurePa, .. once._pressurePa];
+        Origins = once.Origins;
+        Gaps = once.Gaps;
+    }
+
     /// <summary>Instant of the first hour, ms since 1970-01-01 UTC.</summary>
     public long FirstHourUtcMilliseconds { get; }
 
@@ -55,6 +79,16 @@ public sealed class WeatherSeries
 
     /// <summary>Last instant covered, ms since 1970-01-01 UTC.</summary>
     public long CoversTo => FirstHourUtcMilliseconds + ((_outsideC.Length - 1) * HourMilliseconds);
+
+    /// <summary>The same weather, all hours warmer or colder; sun, wind and relative humidity stay.</summary>
+    /// <param name="kelvin">How much warmer, K.</param>
+    public WeatherSeries Warmer(double kelvin) => new(this, Rounded([.. _outsideC.Select(t => t + kelvin)], 100));
+
+    /// <summary>
+    /// The same hours twice, one after the other: a typical year has no year before or after it, so a winter in it
+    /// runs on from its December into its January.
+    /// </summary>
+    public WeatherSeries Twice() => new(this);
 
     /// <summary>Weather at an instant, straight between the hours.</summary>
     /// <param name="utcMilliseconds">Instant, ms since 1970-01-01 UTC, from <see cref="CoversFrom"/> to <see cref="CoversTo"/>.</param>

@@ -40,12 +40,26 @@ internal static class Ask
     public static Option<T> Word<T>(string name, string description, params IReadOnlyList<(string Word, T Meaning)> words) =>
         Of(name, $"{description} {string.Join(" or ", words.Select(w => w.Word))}.", Read(new WordKind<T>(words)));
 
+    /// <summary>A value of a kind that files know too.</summary>
+    public static Option<T> Kind<T>(string name, string description, ValueKind<T> kind) =>
+        Of(name, $"{description} {kind.Allowed}.", Read(kind));
+
+    /// <summary>The same, given as often as there are values.</summary>
+    public static Option<T[]> Several<T>(string name, string description, ValueKind<T> kind) => new(name)
+    {
+        Description = $"{description} {kind.Allowed}. May be given several times.",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+        CustomParser = result => [.. result.Tokens.Select(token => Parse(name, result, token.Value, Read(kind))!)],
+        DefaultValueFactory = _ => [],
+    };
+
     /// <summary>Any option with a reader of its own.</summary>
     public static Option<T> Of<T>(string name, string description, Reader<T> read) => new(name)
     {
         Description = description,
         Arity = ArgumentArity.ExactlyOne,
-        CustomParser = result => Parse(name, result, read),
+        CustomParser = result => Parse(name, result, result.Tokens[^1].Value, read),
     };
 
     /// <summary>The same option, now one that must be given.</summary>
@@ -62,9 +76,8 @@ internal static class Ask
         return option;
     }
 
-    private static T? Parse<T>(string name, ArgumentResult result, Reader<T> read)
+    private static T? Parse<T>(string name, ArgumentResult result, string given, Reader<T> read)
     {
-        string given = result.Tokens[^1].Value;
         if (read(given, out T value, out string? allowed))
         {
             return value;

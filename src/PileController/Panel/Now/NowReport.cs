@@ -74,6 +74,11 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
         };
     }
 
+    /// <summary>A heap, for its drawing.</summary>
+    public static HeapBody HeapOf(HeapBuild heap) => new(
+        heap.RadiusM, heap.HeightM, heap.CoverThicknessM, heap.Coil.RadiusM, heap.Coil.LengthM, heap.Duct.RadiusM, heap.Duct.LengthM,
+        heap.Duct.DiameterM, heap.Duct.ThroughHeap, heap.DrumLitres);
+
     /// <summary>Ids of the interlocks that have latched.</summary>
     public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>
         table.Zip(decision.Verdicts).Where(row => row.Second == Verdict.Latched).Select(row => row.First.Id);
@@ -107,8 +112,4 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     private static TotalsBody TotalsOf(Totals totals) => new(
         Finite(totals.WaterJoules / JoulesPerKWh), Finite(totals.WaterErrorJoules / JoulesPerKWh), Finite(totals.AirJoules / JoulesPerKWh),
         Finite(totals.PumpJoules / JoulesPerKWh), Finite(totals.BlowerJoules / JoulesPerKWh), Finite(totals.Litres));
-
-    private static HeapBody HeapOf(HeapBuild heap) => new(
-        heap.RadiusM, heap.HeightM, heap.CoverThicknessM, heap.Coil.RadiusM, heap.Coil.LengthM, heap.Duct.RadiusM, heap.Duct.LengthM,
-        heap.Duct.DiameterM, heap.Duct.ThroughHeap, heap.DrumLitres);
 }

@@ -41,10 +41,10 @@ internal sealed record SketchCoil(
 /// <summary>The same length of pipe at another radius.</summary>
 internal sealed record SketchPlace(double RadiusM, double MeanDrawnWatts);
 
-/// <summary>The pump on its loop at full duty, valve open.</summary>
+/// <summary>The pump on its loop at full duty, valve open. Per flow and time round the loop are null where nothing flows.</summary>
 internal sealed record SketchLoop(
-    double FlowLitresPerMinute, double HeadM, double PumpWatts, double WattsPerLitrePerMinute, double WattHoursPerDay,
-    double VelocityMPerS, double Reynolds, bool PurgesAir, double TransitSeconds, double? MinutesToFreezeStill);
+    double FlowLitresPerMinute, double HeadM, double PumpWatts, double? WattsPerLitrePerMinute, double WattHoursPerDay,
+    double VelocityMPerS, double Reynolds, bool PurgesAir, double? TransitSeconds, double? MinutesToFreezeStill);
 
 /// <summary>The blower's air in a closed duct, and the same air drawn through the heap.</summary>
 internal sealed record SketchAir(

@@ -49,6 +49,7 @@ internal static class HeapChecks
 
     private static double Density(HeapBuild heap) => heap.WetMassKg / Volume(heap);
 
-    private static double LongestCoilM(HeapBuild heap) =>
+    /// <summary>Longest pipe that fits as turns at its radius.</summary>
+    internal static double LongestCoilM(HeapBuild heap) =>
         2 * Math.PI * heap.Coil.RadiusM * heap.HeightM / (ClosestPitchInDiameters * heap.Coil.OuterDiameterM);
 }

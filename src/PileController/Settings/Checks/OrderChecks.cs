@@ -19,6 +19,7 @@ internal static class OrderChecks
         Below("control.cutout.off", s => s.Control.CutoutOffC, "control.cutout.on", s => s.Control.CutoutOnC, "°C"),
         Below("interlocks.batteryEmpty", s => s.Control.Limits.BatteryEmptyV, "interlocks.batteryLow", s => s.Control.Limits.BatteryLowV, "V"),
         Below("heap.coil.innerDiameter", s => 1000 * s.Heap.Coil.InnerDiameterM, "heap.coil.outerDiameter", s => 1000 * s.Heap.Coil.OuterDiameterM, "mm"),
+        Below("plan.wish.from", s => s.Plan.Wish.FromC, "plan.wish.to", s => s.Plan.Wish.ToC, "°C"),
         Below("heap.coil.radius", s => s.Heap.Coil.RadiusM, "heap.radius", s => s.Heap.RadiusM, "m"),
         Below("heap.ducts.radius", s => s.Heap.Duct.RadiusM, "heap.radius", s => s.Heap.RadiusM, "m"),
     ];

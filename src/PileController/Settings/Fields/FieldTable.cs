@@ -60,7 +60,7 @@ internal sealed class FieldTable<T> : IEnumerable<Field<T>>
         foreach (Field<T> missing in _fields.Where(f => f.Required && !seen.ContainsKey(f.Key)))
         {
             reading.Faults.Add(new SettingsFault(
-                $"{path}.{missing.Key}", "missing", missing.Rows("").First().Allowed, entry.Line));
+                path.Length == 0 ? missing.Key : $"{path}.{missing.Key}", "missing", missing.Rows("").First().Allowed, entry.Line));
         }
 
         return result;

@@ -58,6 +58,8 @@ internal static class Kind
 
     public static ValueKind<double> Volts(double least, double most) => Quantity(Dimension.Voltage, "V", "V", least, most);
 
+    public static ValueKind<double> Amperes(double least, double most) => Quantity(Dimension.Current, "A", "A", least, most);
+
     public static ValueKind<double> PerHour(double least, double most) => Quantity(Dimension.Rate, "1/h", "1/h", least, most);
 
     public static ValueKind<double> PerSecond(double least, double most) => Quantity(Dimension.Rate, "1/s", "%/s", least, most);
@@ -65,9 +67,15 @@ internal static class Kind
     public static ValueKind<double> PulsesPerLitre(double least, double most) =>
         Quantity(Dimension.PulsesPerVolume, "1/L", "1/L", least, most);
 
+    public static ValueKind<double> KilogramsPerM3(double least, double most) =>
+        Quantity(Dimension.Density, "kg/m3", "kg/m3", least, most);
+
     public static ValueKind<double> Share(double least, double most) => new ShareKind(least, most);
 
     public static ValueKind<double> Number(double least, double most, string meaning) => new NumberKind(least, most, meaning);
+
+    /// <summary>A value that need not be there.</summary>
+    public static ValueKind<double?> Optional(ValueKind<double> kind) => new OptionalKind(kind);
 
     public static ValueKind<long?> Whole(long least, long most) => new WholeKind(least, most);
 

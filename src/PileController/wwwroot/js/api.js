@@ -11,15 +11,19 @@ export class Refusal extends Error {
   }
 }
 
-async function call(method, path, body) {
+async function call(method, path, body, signal) {
   let response;
   try {
     response = await fetch(path, {
       method,
       headers: body === undefined ? {} : { "Content-Type": "application/json" },
       body: body === undefined ? undefined : JSON.stringify(body),
+      signal,
     });
-  } catch {
+  } catch (fault) {
+    if (signal?.aborted) {
+      throw fault;
+    }
     throw new Refusal(0, { detail: "The controller cannot be reached." });
   }
   const type = response.headers.get("Content-Type") ?? "";
@@ -38,6 +42,13 @@ const query = (path, fields) => {
 /** Address of a series answer; also used for CSV links. */
 export const samplesPath = (fields) => query("/api/samples", fields);
 
+/** Address of the printable sheet for what is tried; its own questions do not push aside those of the page. */
+export const sheetPath = (fields) => query("/api/plan/sheet", fields);
+
+export const plan = (fields, signal) => call("GET", query("/api/plan", fields), undefined, signal);
+export const ahead = () => call("GET", "/api/plan/ahead");
+export const startAhead = (seasons) => call("POST", "/api/plan/ahead", { seasons });
+export const endAhead = () => call("DELETE", "/api/plan/ahead");
 export const samples = (fields) => call("GET", samplesPath(fields));
 export const decisions = (fields) => call("GET", query("/api/decisions", fields));
 export const takeByHand = (body) => call("POST", "/api/hand", body);

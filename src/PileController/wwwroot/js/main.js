@@ -9,6 +9,7 @@ import { decisionsView } from "./views/decisions.js";
 import { handView } from "./views/hand.js";
 import { tripsView } from "./views/trips.js";
 import { rigView } from "./views/rig.js";
+import { planView } from "./views/plan.js";
 
 const ROUTES = [
   { id: "now", name: "Now", view: nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
@@ -17,6 +18,7 @@ const ROUTES = [
   { id: "hand", name: "By hand", view: handView, icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
   { id: "trips", name: "Trips", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
   { id: "rig", name: "Rig", view: rigView, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
+  { id: "plan", name: "Plan", view: planView, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
 ];
 
 const byId = (id) => document.getElementById(id);

@@ -13,7 +13,18 @@ const METRIC = {
   flow: { unit: "L/min", of: (x) => x, write: round(1) },
   energy: { unit: "kWh", of: (x) => x, write: round(1) },
   volume: { unit: "L", of: (x) => x, write: whole },
+  seasonEnergy: { unit: "kWh", of: (x) => x, write: whole },
   length: { unit: "m", of: (x) => x, write: round(2) },
+  pipe: { unit: "m", of: (x) => x, write: round(1) },
+  mass: { unit: "kg", of: (x) => x, write: whole },
+  bulk: { unit: "m³", of: (x) => x, write: round(1) },
+  area: { unit: "m²", of: (x) => x, write: round(1) },
+  density: { unit: "kg/m³", of: (x) => x, write: whole },
+  speed: { unit: "m/s", of: (x) => x, write: round(2) },
+  airFlow: { unit: "m³/h", of: (x) => x * 3600, write: whole },
+  conductance: { unit: "W/K", of: (x) => x, write: round(1) },
+  pumping: { unit: "W per L/min", of: (x) => x, write: round(1) },
+  degreeHours: { unit: "K·h", of: (x) => x, write: whole },
 };
 
 const AMERICAN = {
@@ -23,7 +34,18 @@ const AMERICAN = {
   flow: { unit: "gal/min", of: (x) => x / 3.785412, write: round(2) },
   energy: { unit: "kBTU", of: (x) => x * 3.412142, write: round(1) },
   volume: { unit: "gal", of: (x) => x / 3.785412, write: whole },
+  seasonEnergy: { unit: "kBTU", of: (x) => x * 3.412142, write: whole },
   length: { unit: "ft", of: (x) => x / 0.3048, write: round(1) },
+  pipe: { unit: "ft", of: (x) => x / 0.3048, write: whole },
+  mass: { unit: "lb", of: (x) => x / 0.45359237, write: whole },
+  bulk: { unit: "yd³", of: (x) => x / 0.764554858, write: round(1) },
+  area: { unit: "ft²", of: (x) => x / 0.09290304, write: whole },
+  density: { unit: "lb/yd³", of: (x) => x * 1.685555, write: whole },
+  speed: { unit: "ft/s", of: (x) => x / 0.3048, write: round(1) },
+  airFlow: { unit: "ft³/min", of: (x) => x * 2118.880, write: whole },
+  conductance: { unit: "BTU/h·°F", of: (x) => x * 1.895634, write: round(1) },
+  pumping: { unit: "W per gal/min", of: (x) => x * 3.785412, write: round(1) },
+  degreeHours: { unit: "°F·h", of: (x) => x * 1.8, write: whole },
 };
 
 const COMMON = {
@@ -33,6 +55,7 @@ const COMMON = {
   voltage: { unit: "V", of: (x) => x, write: round(2) },
   sun: { unit: "W/m²", of: (x) => x, write: round(0) },
   count: { unit: "", of: (x) => x, write: round(0) },
+  wattHours: { unit: "Wh", of: (x) => x, write: whole },
 };
 
 let chosen = localStorage.getItem(KEY);
@@ -69,6 +92,15 @@ export function full(kind, value) {
   const name = unit(kind);
   return text === DASH || name === "" ? text : `${text}\u00a0${name}`;
 }
+
+/** A number from the chosen unit back in SI. */
+export function back(kind, shown) {
+  const zero = convert(kind, 0);
+  return (shown - zero) / (convert(kind, 1) - zero);
+}
+
+/** A power in both systems, where the two are to be seen side by side. */
+export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.power.of(watts))}\u00a0BTU/h`.replaceAll("-", "−");
 
 /** The kind that goes with a unit on the wire. */
 export const kindOf = (wire, channel) =>

@@ -4,7 +4,7 @@ import { h, s, mark } from "../dom.js";
  * A cursor over a chart for pointer and keyboard: arrows by one point, page keys by ten, home and end; leaving
  * or Escape lets go. It tells screen readers what stands at the cursor as a slider does.
  */
-export function cursor(title, plot, moved) {
+export function cursor(name, plot, moved) {
   const line = s("line", { class: "cursor", visibility: "hidden" });
   let times = [];
   let x = null;
@@ -48,7 +48,7 @@ export function cursor(title, plot, moved) {
     class: "chart-plot",
     role: "slider",
     tabindex: 0,
-    "aria-label": `${title}: cursor in time`,
+    "aria-label": name,
     "aria-valuemin": 0,
     "aria-valuemax": 0,
     "aria-valuenow": 0,

@@ -1,9 +1,8 @@
 import { h } from "../dom.js";
 import { bare, unit } from "../units.js";
-import { dayAndClock } from "../time.js";
 
-/** The table of a chart, newest first, made when it is opened. */
-export function dataTable(title, kind, series) {
+/** The table of a chart, the last first, made when it is opened. */
+export function dataTable(title, kind, series, axis) {
   const holder = h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": `${title}, table` });
   const node = h("details", { ontoggle: () => fill() }, h("summary", {}, "Table"), holder);
   let data = null;
@@ -15,9 +14,9 @@ export function dataTable(title, kind, series) {
     const name = unit(kind);
     const heads = series.map((one) => h("th", { scope: "col", class: "n" }, name === "" ? one.label : `${one.label}, ${name}`));
     const rows = [...data.times].reverse().map((time) => h("tr", {},
-      h("th", { scope: "row" }, dayAndClock(time, data.offset)),
+      h("th", { scope: "row" }, axis.say(time, data.offset)),
       ...data.columns.map((column) => h("td", { class: "n" }, bare(kind, column.get(time) ?? null)))));
-    holder.replaceChildren(h("table", {}, h("thead", {}, h("tr", {}, h("th", { scope: "col" }, "Time"), ...heads)), h("tbody", {}, ...rows)));
+    holder.replaceChildren(h("table", {}, h("thead", {}, h("tr", {}, h("th", { scope: "col" }, axis.name), ...heads)), h("tbody", {}, ...rows)));
   }
 
   return {

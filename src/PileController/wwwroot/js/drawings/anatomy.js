@@ -5,7 +5,7 @@ export const CENTRE = 180;
 export const LABELS = 42;
 const MARGIN = 8;
 
-const top = (scale) => LABELS + 26 + scale.cover;
+const top = (scale) => scale.above + scale.cover;
 
 /** Where a probe sits in the drawing. */
 export const place = (probe, scale) => ({
@@ -30,15 +30,16 @@ function drum(heap, scale) {
 }
 
 // As many turns as the pipe makes, up to what can still be told apart.
-function turns(heap, scale) {
+function turns(heap, scale, most) {
   if (heap.coilLengthM <= 0) {
     return [];
   }
   const made = Math.max(1, Math.round(heap.coilLengthM / (2 * Math.PI * heap.coilRadiusM)));
-  const shown = Math.min(made, 14);
+  const shown = Math.min(made, most);
+  const r = Math.min(3, (0.42 * 0.6 * heap.heightM * scale.perM) / shown);
   return [...Array(shown).keys()].flatMap((index) => {
     const y = top(scale) + heap.heightM * scale.perM * (0.2 + (0.6 * (index + 0.5)) / shown);
-    return [-1, 1].map((side) => s("circle", { class: "turn", cx: CENTRE + side * heap.coilRadiusM * scale.perM, cy: y, r: 3 }));
+    return [-1, 1].map((side) => s("circle", { class: "turn", cx: CENTRE + side * heap.coilRadiusM * scale.perM, cy: y, r }));
   });
 }
 
@@ -53,10 +54,12 @@ function ducts(heap, scale) {
   }));
 }
 
-/** The heap's parts, to scale. */
-export function anatomy(heap, fill) {
-  const perM = (CENTRE - MARGIN) / (heap.radiusM + heap.coverM);
-  const scale = { perM, cover: heap.coverM * perM, heightM: heap.heightM };
+/** Units of the drawing to a metre, so that a heap fills its width. */
+export const fit = (heap) => (CENTRE - MARGIN) / (heap.radiusM + heap.coverM);
+
+/** The heap's parts, to scale, with room above for labels. */
+export function anatomy(heap, fill, { perM = fit(heap), above = LABELS + 26, mostTurns = 14 } = {}) {
+  const scale = { perM, above, cover: heap.coverM * perM, heightM: heap.heightM };
   const left = CENTRE - heap.radiusM * perM;
   const width = heap.radiusM * 2 * perM;
   const high = heap.heightM * perM;
@@ -66,13 +69,15 @@ export function anatomy(heap, fill) {
   return {
     scale,
     size,
+    outline: shape(left - scale.cover, top(scale) - scale.cover, width + 2 * scale.cover, 26),
+    base,
     height: base + 28,
     nodes: [
       s("path", { class: "cover", d: shape(left - scale.cover, top(scale) - scale.cover, width + 2 * scale.cover, 26) }),
       s("path", { d: shape(left, top(scale), width, 18), fill }),
       s("path", { class: "body-edge", d: shape(left, top(scale), width, 18) }),
       s("line", { class: "ground", x1: 0, x2: CENTRE * 2, y1: base, y2: base }),
-      ...ducts(heap, scale), ...turns(heap, scale), ...drum(heap, scale),
+      ...ducts(heap, scale), ...turns(heap, scale, mostTurns), ...drum(heap, scale),
     ],
   };
 }

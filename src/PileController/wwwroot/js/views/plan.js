@@ -1,0 +1,159 @@
+import { h, put, mark } from "../dom.js";
+import * as api from "../api.js";
+import * as feed from "../feed.js";
+import { full, system } from "../units.js";
+import { NOTHING, apply, fieldsOf } from "../plan/changes.js";
+import { nameOf, tries } from "../plan/tries.js";
+import { litMean } from "../plan/season.js";
+import { giveCard } from "../plan/give.js";
+import { compareCard } from "../plan/compare.js";
+import { aheadCard } from "../plan/ahead.js";
+import { weekCharts } from "../plan/weeks.js";
+import { placesCard } from "../plan/places.js";
+import { airCard } from "../plan/air.js";
+import { houseCard } from "../plan/house.js";
+import { loopCard, stuffCard } from "../plan/build.js";
+import { cautionsCard, wordsCard } from "../plan/words.js";
+import { trialDrawing } from "../drawings/trial.js";
+
+// Long enough that a slider in motion asks now and then, short enough to be answered within the second.
+const REST_MS = 120;
+// Where the controller was busy or out of reach, not where a value was refused.
+const AGAIN_MS = 3000;
+const LATER = [0, 503];
+
+/** Know before you build: what the heap gives as built and as tried. */
+export function planView() {
+  const page = String(Math.random()).slice(2);
+  const give = giveCard();
+  const drawing = trialDrawing();
+  const compare = compareCard();
+  const weeks = weekCharts();
+  const ahead = aheadCard();
+  const parts = [
+    wordsCard("What to change", (sketch) => sketch.advice, "Nothing to change stands out.", true),
+    wordsCard("Wishes and what the heap holds", (sketch) => sketch.claims, "No wish is set."),
+    placesCard(), airCard(), houseCard(), loopCard(), stuffCard(), cautionsCard(),
+  ];
+  const state = h("p", { class: "plan-state", role: "status" });
+  const trouble = h("p", { class: "error", role: "alert" });
+  const controls = tries((next) => change(next), state);
+  const sheet = h("a", { class: "button", target: "_blank", rel: "noopener" }, "Open the build sheet to print");
+  const figures = h("div", { class: "plan-figures", hidden: true }, compare.node, weeks.node, ...parts.map((one) => one.node));
+  const top = h("div", { class: "plan-figures" }, give.node);
+  let tried = NOTHING;
+  let built = null;
+  let base = null;
+  let plan = null;
+  let asking = null;
+  let timer = 0;
+
+  function picture() {
+    if (built !== null) {
+      drawing.set(built, apply(built, tried), plan === null ? null : litMean(plan, "activeZoneC"));
+    }
+  }
+
+  function show() {
+    give.set(plan);
+    compare.set(base, plan);
+    weeks.set(plan, feed.now());
+    parts.forEach((one) => one.set(plan));
+    picture();
+  }
+
+  function link() {
+    if (built !== null) {
+      mark(sheet, "href", api.sheetPath({ ...fieldsOf(built, tried), page: `${page}sheet`, units: system() }));
+    }
+  }
+
+  function old(is) {
+    mark(top, "data-old", is);
+    mark(figures, "data-old", is);
+    mark(figures, "aria-busy", is ? "true" : null);
+  }
+
+  function change(next) {
+    tried = next;
+    picture();
+    old(plan !== null ? "" : null);
+    put(trouble, "");
+    put(state, "Reckoning…");
+    link();
+    asking?.abort();
+    clearTimeout(timer);
+    timer = setTimeout(ask, REST_MS);
+  }
+
+  function done() {
+    const more = base === null || plan.changed.length === 0 ? null : plan.sketch.coil.meanDrawnWatts - base.sketch.coil.meanDrawnWatts;
+    const beside = more === null ? "as it is built" : `${full("power", Math.abs(more))} ${more >= 0 ? "more" : "less"} than as built`;
+    put(state, `${full("power", plan.sketch.coil.meanDrawnWatts)} on the season's mean, ${beside}.`);
+  }
+
+  async function ask() {
+    const mine = new AbortController();
+    asking = mine;
+    try {
+      const answer = await api.plan({ ...fieldsOf(built, tried), page }, mine.signal);
+      if (mine !== asking) {
+        return;
+      }
+      put(trouble, "");
+      plan = answer;
+      base = answer.changed.length === 0 ? answer : base;
+      controls.set(built, answer.limits);
+      figures.hidden = false;
+      show();
+      old(null);
+      done();
+    } catch (refusal) {
+      if (mine === asking && !mine.signal.aborted) {
+        if (LATER.includes(refusal.status)) {
+          timer = setTimeout(ask, AGAIN_MS);
+        } else {
+          put(state, "");
+        }
+        put(trouble, refusal.field === null || refusal.field === undefined ? refusal.message
+          : `${nameOf(refusal.field)}: ${refusal.given} is not allowed. Allowed: ${refusal.allowed}.`);
+      }
+    }
+  }
+
+  return {
+    nodes: [
+      h("div", { class: "view-head" }, h("h1", {}, "Plan"),
+        h("p", { class: "hint" }, "Try other turns or another heap and see what it would give. Trying changes nothing on the rig and nothing in the settings.")),
+      trouble,
+      h("div", { class: "now-grid" },
+        top,
+        h("section", { class: "card w7" }, h("h2", {}, "Heap as tried, cut through the middle"), drawing.node),
+        controls.node, figures, ahead.node,
+        h("section", { class: "card w12" }, h("h2", {}, "Build sheet"),
+          h("p", { class: "hint" }, "One page with the heap, the turns, the pipe list and the order of building, for what is tried above."),
+          h("div", { class: "row" }, sheet))),
+    ],
+    update(now) {
+      if (built === null) {
+        built = now.heap;
+        change(NOTHING);
+      }
+    },
+    unitsChanged() {
+      controls.redraw();
+      ahead.redraw();
+      link();
+      if (plan !== null) {
+        show();
+        done();
+      }
+    },
+    end() {
+      ahead.end();
+      asking?.abort();
+      clearTimeout(timer);
+      weeks.end();
+    },
+  };
+}
