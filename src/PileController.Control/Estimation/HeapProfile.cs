@@ -21,9 +21,10 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
     private const double BodyShare = 0.75;
 
     /// <summary>
-    /// Draws straight lines through the probes that can be believed, level inside the innermost and falling to the
-    /// air outside beyond the outermost, and takes volume-weighted means. What the probe at the turns lies below those
-    /// lines is a dip that fades with the distance from the turns.
+    /// Joins the probes that can be believed by lines that fall with the square of the radius, as in a round body that
+    /// makes its heat all through; level inside the innermost and falling to the air outside beyond the outermost; and
+    /// takes volume-weighted means. What the probe at the turns lies below those lines is a dip that fades with the
+    /// distance from the turns.
     /// </summary>
     /// <param name="places">Where the probes sit.</param>
     /// <param name="readings">Validated readings.</param>
@@ -40,7 +41,7 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
         double atTurns = 0;
 
         // With no other probe inside the turns there is no line a dip could be seen against.
-        bool dips = n >= 2 && radius[0] < places.TurnsM && readings.TryGet(Channel.HeapTurns, out atTurns);
+        bool dips = n >= 2 && radius[0] <= places.TurnsM && readings.TryGet(Channel.HeapTurns, out atTurns);
         if (!dips)
         {
             Add(readings, Channel.HeapTurns, places.TurnsM, radius, value, ref n);
@@ -111,7 +112,8 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
         {
             if (r <= radius[i])
             {
-                return value[i - 1] + ((r - radius[i - 1]) / (radius[i] - radius[i - 1]) * (value[i] - value[i - 1]));
+                double inner = radius[i - 1] * radius[i - 1];
+                return value[i - 1] + (((r * r) - inner) / ((radius[i] * radius[i]) - inner) * (value[i] - value[i - 1]));
             }
         }
 

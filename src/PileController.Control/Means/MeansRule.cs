@@ -24,7 +24,7 @@ public static class MeansRule
     private const double AfterfallKelvin = 1.5;
 
     // Against frost the reserve may be spent in this share of the look-ahead: a cold snap is shorter than that.
-    private const double FrostPace = 0.4;
+    private const double FrostPace = 0.3;
 
     // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
     private const double FullTrustKelvin = 8;

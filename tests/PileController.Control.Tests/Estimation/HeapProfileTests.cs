@@ -21,17 +21,29 @@ public sealed class HeapProfileTests
     }
 
     [Fact]
-    public void From_StraightFallOutward_IsTheExactMeans()
+    public void From_FallWithTheSquareOfTheRadius_IsTheExactMeans()
     {
-        // 60 °C at the axis falling 10 K a metre: inside the core probe the profile is level, so that probe sits at the axis.
+        // 60 °C at the axis, less 8 K times the radius squared, as in a round body that makes its heat all through
+        // (conduction with even generation); the core probe sits at the axis and the probe at the turns on the curve.
         HeapProbePlaces places = new() { CoreM = 1e-9, MiddleM = 0.7, TurnsM = 1.0, EdgeM = 1.8, RadiusM = 1.9 };
-        HeapProfile profile = HeapProfile.From(places, Heap(60, 53, 50, 42), (2 * 41) - 42);
+        HeapProfile profile = HeapProfile.From(places, Heap(60, 56.08, 52, 34.08), (2 * 31.12) - 34.08);
 
-        // Mean over a disc: T0 - slope * 2/3 R. The hottest half of the area lies within R/sqrt(2); the body within 0.75 R.
-        // Twelve rings take the means to a tenth of a kelvin.
-        Assert.Equal(60 - (10 * 2 / 3.0 * 1.9 / Math.Sqrt(2)), profile.ActiveZoneC, 0.1);
-        Assert.Equal(60 - (10 * 2 / 3.0 * 1.9 * 0.75), profile.BodyC, 0.1);
-        Assert.Equal(50, profile.TurnsC, 1e-9);
+        // Mean over a disc: T0 - 8 R²/2. The hottest half of the area lies within R/sqrt(2); the body within 0.75 R.
+        // Twenty-four rings take the means to a tenth of a kelvin.
+        Assert.Equal(60 - (8 * 1.9 * 1.9 / 4), profile.ActiveZoneC, 0.1);
+        Assert.Equal(60 - (8 * 1.9 * 1.9 * 0.75 * 0.75 / 2), profile.BodyC, 0.1);
+        Assert.Equal(52, profile.TurnsC, 1e-9);
+    }
+
+    [Fact]
+    public void From_ColdSleeveAtTheTurns_LeavesTheBedBeyondAHandsBreadthWarm()
+    {
+        HeapProfile warm = HeapProfile.From(Places, Heap(60, 60, 60, 60), 60);
+        HeapProfile drawn = HeapProfile.From(Places, Heap(60, 60, 40, 60), 60);
+
+        // The hottest half has room enough beside the sleeve; the sleeve itself is as cold as its probe says.
+        Assert.Equal(warm.ActiveZoneC, drawn.ActiveZoneC, 0.5);
+        Assert.Equal(40, drawn.TurnsC, 1e-9);
     }
 
     [Fact]
@@ -48,8 +60,8 @@ public sealed class HeapProfileTests
     public void From_ProbesNotInOrderOfRadius_IsTheSame()
     {
         HeapProfile inOrder = HeapProfile.From(Places, Heap(60, 58, 55, 40), 0);
-        HeapProbePlaces swapped = Places with { CoreM = Places.TurnsM, TurnsM = Places.CoreM };
-        HeapProfile other = HeapProfile.From(swapped, Heap(55, 58, 60, 40), 0);
+        HeapProbePlaces swapped = Places with { CoreM = Places.MiddleM, MiddleM = Places.CoreM };
+        HeapProfile other = HeapProfile.From(swapped, Heap(58, 60, 55, 40), 0);
 
         Assert.Equal(inOrder.ActiveZoneC, other.ActiveZoneC);
         Assert.Equal(inOrder.BodyC, other.BodyC);

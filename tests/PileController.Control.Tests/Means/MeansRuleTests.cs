@@ -11,10 +11,10 @@ public sealed class MeansRuleTests
     [Fact]
     public void Of_HeatAboveTheFloorAndNoNetHeat_SpreadsItOverTheLookAhead()
     {
-        // 10 K above 45 °C and the 1.5 K it still falls by itself, in 0.65 × 26 MJ/K: against frost over 0.4 of 48 h, for comfort, which leaves 8 K of it, over all.
+        // 10 K above 45 °C and the 1.5 K it still falls by itself, in 0.65 × 26 MJ/K: against frost over 0.3 of 48 h, for comfort, which leaves 8 K of it, over all.
         HeapMeans means = MeansRule.Of(Settings, Heap(56.5, 0), 56.5);
 
-        Assert.Equal(0.65 * 2.6e7 * 10 / (0.4 * 172_800), means.FrostW, 1e-6);
+        Assert.Equal(0.65 * 2.6e7 * 10 / (0.3 * 172_800), means.FrostW, 1e-6);
         Assert.Equal(0.65 * 2.6e7 * 2 / 172_800, means.ComfortW, 1e-6);
     }
 
@@ -29,7 +29,7 @@ public sealed class MeansRuleTests
     [Fact]
     public void Of_HeapThatCoolsByItself_CountsTheLossInFull() =>
         Assert.Equal(
-            (0.65 * 2.6e7 * 4 / (0.4 * 172_800)) - 200, MeansRule.Of(Settings, Heap(50.5, -200), 50.5).FrostW, 1e-6);
+            (0.65 * 2.6e7 * 4 / (0.3 * 172_800)) - 200, MeansRule.Of(Settings, Heap(50.5, -200), 50.5).FrostW, 1e-6);
 
     [Theory]
     [InlineData(45, 60)]
