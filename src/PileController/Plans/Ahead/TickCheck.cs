@@ -6,8 +6,8 @@ namespace PileController.Plans.Ahead;
 /// <param name="Planning">In the steps of the season ahead.</param>
 internal sealed record TickFigure(string Name, double? Full, double? Planning)
 {
-    /// <summary>Planning less full, as a share of full; 0 when they are the same, null when one of them never happened.</summary>
-    public double? ErrorShare => Planning == Full ? 0 : (Planning - Full) / Full;
+    /// <summary>Planning less full, as a share of full; 0 when they are the same, null when one of them never happened or full is 0.</summary>
+    public double? ErrorShare => Planning == Full ? 0 : Full == 0 ? null : (Planning - Full) / Full;
 }
 
 /// <summary>Says how near seasons in planning steps come to the same seasons in full steps.</summary>
