@@ -23,6 +23,9 @@ public sealed record BuriedCoil(
 
     private const int MeanTurns = 4;
 
+    /// <summary>From when on <see cref="After"/> stands, s: earlier the pipe's own width counts, and a line source promises too much.</summary>
+    public double FromSeconds => Surroundings.LineSourceFromSeconds(Pipe.OuterDiameterM / 2, BedWPerMK, BedJPerM3K);
+
     /// <summary>How far into the bed the cold of a steady draw has spread, m: √(4at). Turns nearer together than that share a bed.</summary>
     /// <param name="seconds">Since the draw began, s, 0 or more.</param>
     public double ReachM(double seconds)
@@ -35,7 +38,7 @@ public sealed record BuriedCoil(
     /// <param name="flowLitresPerMinute">Flow as metered at the inlet, L/min, above 0.</param>
     /// <param name="inletC">Water at the inlet, °C, 0 to 95.</param>
     /// <param name="heapC">Bed far from the pipe, °C, 0 to 95.</param>
-    /// <param name="seconds">Since the draw began, s, above 0.</param>
+    /// <param name="seconds">Since the draw began, s, <see cref="FromSeconds"/> or more.</param>
     public CoilDraw After(double flowLitresPerMinute, double inletC, double heapC, double seconds)
     {
         Require.Positive(flowLitresPerMinute, "L/min");

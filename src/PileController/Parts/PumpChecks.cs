@@ -1,3 +1,5 @@
+using PileController.Physics.Fluids;
+using PileController.Physics.Hydraulics;
 using PileController.Settings;
 using PileController.Units;
 
@@ -6,6 +8,9 @@ namespace PileController.Parts;
 /// <summary>What cannot be a pump although each value by itself could.</summary>
 internal static class PumpChecks
 {
+    // Figures of the same thing told twice may differ by this much: buckets and meters are rounded.
+    private const double Slack = 0.05;
+
     public static IEnumerable<SettingsFault> Of(PumpPart pump)
     {
         if (pump.Points.Count < 2)
@@ -25,6 +30,24 @@ internal static class PumpChecks
         if (point.Flow is null)
         {
             yield return new SettingsFault($"{path}.flow", "missing", "a flow, or bucket and time together");
+        }
+
+        if (point is { FlowLitresPerMinute: { } metered, BucketLitres: { } litres, Seconds: { } seconds }
+            && Math.Abs(metered - (60 * litres / seconds)) > Slack * Math.Max(metered, 60 * litres / seconds))
+        {
+            yield return new SettingsFault($"{path}.flow", Flow(metered), $"about {Flow(60 * litres / seconds)}, as bucket and time say, or leave it out");
+        }
+
+        // Alternating current may take less power than volts times amperes, never more.
+        if (point is { Watts: { } watts, Volts: { } volts, Amperes: { } amperes } && watts > (1 + Slack) * volts * amperes)
+        {
+            yield return new SettingsFault($"{path}.power", $"{watts:0.##} W", $"at most {volts * amperes:0.##} W, as voltage and current say, or leave it out");
+        }
+
+        if (point is { Flow: { } flow, Power: { } power } && new OperatingPoint(flow, point.HeadM, power).HydraulicWatts(Water.HighestC) is var moved && moved > power)
+        {
+            yield return new SettingsFault(
+                $"{path}.power", $"{power:0.##} W", $"more than the {moved:0.##} W that lift {Flow(flow)} by {Head(point.HeadM)}: no pump gives more than it takes");
         }
 
         if (point.Power is null)

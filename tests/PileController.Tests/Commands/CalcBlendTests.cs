@@ -26,6 +26,8 @@ public sealed class CalcBlendTests : IDisposable
         { """{ "name": "chips", "mass": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 100, "carbon": 0.5, "nitrogen": 0.01, "bulkDensity": "300 kg/m3" }""", "materials[0].carbonToNitrogen is 100; allowed: about 50, as carbon and nitrogen say" },
         { """{ "name": "chips", "mass": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 100, "nitrogen": 0.01, "bulkDensity": "300 kg/m3" }""", "materials[0].carbonToNitrogen is 100; allowed: at most 65 with that share of nitrogen" },
         { """{ "name": "chips", "mass": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 100, "bulkDensity": "300 kg/m3", "fast": 0.5, "slow": 0.6 }""", "materials[0].fast is with slow and ash 1.15 of the dry mass; allowed: fast, slow and ash together at most 1" },
+        { """{ "name": "chips", "mass": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 100, "bulkDensity": "300 kg/m3", "carbon": 0.65, "ash": 0.9 }""", "materials[0].carbon is with nitrogen and ash 1.56 of the dry mass; allowed: carbon, nitrogen and ash together at most 1" },
+        { """{ "name": "chips", "mass": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 2, "bulkDensity": "300 kg/m3", "carbon": 0.65, "ash": 0.3 }""", "materials[0].carbon is with nitrogen and ash 1.28 of the dry mass" },
         { """{ "name": "chips", "mass": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 100, "bulkDensity": 300 }""", "materials[0].bulkDensity is 300; allowed: a density needs its unit" },
         { """{ "name": "chips", "mas": "6000 kg", "moisture": "45 %", "carbonToNitrogen": 100, "bulkDensity": "300 kg/m3" }""", "materials[0].mas is an unknown key; allowed: the nearest known key is \"mass\"" },
     };

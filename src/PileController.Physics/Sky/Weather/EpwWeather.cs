@@ -90,7 +90,7 @@ internal static class EpwWeather
 
         if (rows.Count == 0)
         {
-            faults.File("no rows.");
+            faults.File("no rows; allowed is one row or more after the header.");
         }
 
         return rows;

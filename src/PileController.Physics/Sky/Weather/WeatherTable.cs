@@ -37,7 +37,7 @@ internal sealed class WeatherTable
 
         if (rows.Count == 0)
         {
-            faults.File("no rows.");
+            faults.File("no rows; allowed is one row or more after the line of columns.");
         }
 
         return new WeatherTable(header, rows, faults);
@@ -49,7 +49,7 @@ internal sealed class WeatherTable
     {
         foreach (string column in columns.Where(column => !Has(column)))
         {
-            _faults.File($"no column {column}; there are {string.Join(", ", _columns.Keys)}.");
+            _faults.File($"no column {column}; there are {string.Join(", ", _columns.Keys.DefaultIfEmpty("none"))}; allowed is a first line that names {column} too.");
         }
 
         _faults.ThrowIfAny();

@@ -57,6 +57,15 @@ internal static class CalcCoil
         double inletC = parse.GetRequiredValue(Inlet);
         double heapC = parse.GetRequiredValue(Heap);
         double days = parse.GetValue(After);
+        double soonest = coil.FromSeconds / SecondsPerDay;
+        if (days < soonest)
+        {
+            parse.InvocationConfiguration.Error.WriteLine(
+                $"--after is {Show.Time(days * SecondsPerDay)}; allowed: at least {Show.Time(coil.FromSeconds)} for this tube and bed, since before the bed does not answer as to a line");
+            return ExitCodes.WrongUse;
+        }
+
+        (string Name, double Days)[] moments = [.. Moments.Where(m => m.Days >= soonest)];
         CoilDraw At(double afterDays) => coil.After(flow, inletC, heapC, afterDays * SecondsPerDay);
         CoilDraw draw = At(days);
         double reach = coil.ReachM(days * SecondsPerDay);
@@ -64,7 +73,7 @@ internal static class CalcCoil
         {
             Answer.WriteJson(parse, new CoilAnswer(
                 draw.OutletC, draw.DrawWatts, draw.Effectiveness, draw.Ntu, days, draw.FilmMKPerW, draw.WallMKPerW, draw.BedMKPerW, reach,
-                [.. Moments.Select(m => new MomentAnswer(m.Days, At(m.Days).OutletC, At(m.Days).DrawWatts))]));
+                [.. moments.Select(m => new MomentAnswer(m.Days, At(m.Days).OutletC, At(m.Days).DrawWatts))]));
             return ExitCodes.Done;
         }
 
@@ -76,7 +85,7 @@ internal static class CalcCoil
                 ("draw", Show.Both(s => Show.Power(draw.DrawWatts, s))),
                 ("effectiveness", $"{draw.Effectiveness:F3} (NTU {draw.Ntu:F3})"),
                 ("resistance", $"film {draw.FilmMKPerW:F3}, wall {draw.WallMKPerW:F3}, bed {draw.BedMKPerW:F3} m·K/W: {Most(draw)}"),
-                .. Moments.Select(m => ($"draw, {m.Name}", Line(At(m.Days)))),
+                .. moments.Select(m => ($"draw, {m.Name}", Line(At(m.Days)))),
                 ("mind", $"by now the cold reaches {Show.Both(s => Show.Length(reach, s))} into the bed: turns nearer together share it and give less; "
                     + "over the season the heap gives no more than it makes"),
                 ("caution", WaterCautions.Warm(draw.OutletC)),

@@ -48,8 +48,14 @@ internal static class WrongUse
             yield break;
         }
 
+        Option[] repeated = [.. command.Options.Where(o => o.Arity.MaximumNumberOfValues == 1 && parse.GetResult(o) is { IdentifierTokenCount: > 1 })];
+        foreach (Option option in repeated)
+        {
+            yield return $"{option.Name} is given {parse.GetResult(option)!.IdentifierTokenCount} times; allowed: once";
+        }
+
         // The library's own words name neither the nearest nor the allowed: only what was not said above is passed on.
-        string[] said = [.. unmatched, .. missing.Select(o => o.Name)];
+        string[] said = [.. unmatched, .. missing.Concat(repeated).Select(o => o.Name)];
         foreach (ParseError e in parse.Errors.Where(e => !said.Any(t => e.Message.Contains($"'{t}'", StringComparison.Ordinal))))
         {
             yield return e.Message;

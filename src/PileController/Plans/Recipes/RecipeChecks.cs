@@ -55,6 +55,11 @@ internal static class RecipeChecks
             yield return new SettingsFault(
                 $"{path}.carbonToNitrogen", $"{m.CarbonToNitrogen:0.##}", $"at most {0.65 / m.Nitrogen:0.##} with that share of nitrogen: no such material is more than 65 % carbon");
         }
+        else if (m.CarbonShare + m.NitrogenShare + m.AshShare is > 1 and var sum)
+        {
+            yield return new SettingsFault(
+                $"{path}.carbon", $"with nitrogen and ash {sum:0.##} of the dry mass", "carbon, nitrogen and ash together at most 1");
+        }
     }
 
     private static IEnumerable<SettingsFault> Shares(RecipeMaterial m, string path)

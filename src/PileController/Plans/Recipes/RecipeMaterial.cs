@@ -42,6 +42,9 @@ internal sealed record RecipeMaterial
     /// <summary>Carbon told, or that of the nitrogen and the ratio told, or the usual one.</summary>
     public double CarbonShare => Carbon ?? (CarbonToNitrogen * Nitrogen) ?? Material.UsualCarbon;
 
+    /// <summary>Nitrogen told, or that of the carbon and the ratio; null where it cannot be known.</summary>
+    public double? NitrogenShare => Nitrogen ?? (CarbonShare / CarbonToNitrogen);
+
     /// <summary>Bulk density told, or mass over volume; null where it cannot be known.</summary>
     public double? Density => BulkDensityKgPerM3 ?? (WetMassKg / VolumeM3);
 
@@ -52,7 +55,7 @@ internal sealed record RecipeMaterial
         WetMassKg = WetMassKg ?? (VolumeM3!.Value * BulkDensityKgPerM3!.Value),
         Moisture = Moisture,
         Carbon = CarbonShare,
-        Nitrogen = Nitrogen ?? (CarbonShare / CarbonToNitrogen!.Value),
+        Nitrogen = NitrogenShare!.Value,
         BulkDensityKgPerM3 = Density!.Value,
         Ash = AshShare,
         Fast = Fast,

@@ -144,8 +144,8 @@ public class DailyWeatherTests
     [InlineData("date,temp_max,temp_min\n2012-01-32,4,0\n", "line 2, date: \"2012-01-32\"")]
     [InlineData("date,temp_max,temp_min\n2012-01-02,4,0\n2012-01-02,4,0\n", "line 3, date: \"2012-01-02\"; allowed is a date after the line before")]
     [InlineData("location,date,temp_max,temp_min\nOak,2012-01-01,4,0\nElm,2012-01-02,4,0\n", "line 3, location: \"Elm\"")]
-    [InlineData("date,temp_max\n2012-01-01,4\n", "no column temp_min; there are date, temp_max")]
-    [InlineData("date,temp_max,temp_min\n", "no rows")]
+    [InlineData("date,temp_max\n2012-01-01,4\n", "no column temp_min; there are date, temp_max; allowed is a first line that names temp_min too")]
+    [InlineData("date,temp_max,temp_min\n", "no rows; allowed is one row or more")]
     [InlineData("", "no rows")]
     public void File_OfWrongShape_IsRefusedWithTheReason(string text, string reason) => Assert.Contains(reason, Sample.Faults(text));
 

@@ -45,6 +45,18 @@ public class CalcCoilTests
         Assert.True(watts[3] < 0.5 * watts[0], "a month of draw leaves less than half of the first hour");
     }
 
+    // Before r²/4at has fallen to 0.1 the line source stands for no pipe: 16.4 min in moist chips here, 5.5 h in a bed of 0.02 W/mK.
+    [Theory]
+    [InlineData("0.4 W/mK", 5, 1.0 / 24)]
+    [InlineData("0.02 W/mK", 4, 1)]
+    public async Task Coil_Fading_BeginsWhereTheLineSourceStands(string bed, int moments, double firstDays)
+    {
+        using JsonDocument answer = await AnswerAsync([.. Plain, "--bed-conductivity", bed, "--json"]);
+        double[] days = [.. answer.RootElement.GetProperty("fading").EnumerateArray().Select(m => m.GetProperty("afterDays").GetDouble())];
+        Assert.Equal(moments, days.Length);
+        Assert.Equal(firstDays, days[0], 1e-12);
+    }
+
     [Fact]
     public async Task Coil_InADryBed_DrawsLess()
     {
@@ -73,6 +85,7 @@ public class CalcCoilTests
     [InlineData("--flow", "0 gal/min", "--flow is \"0 gal/min\"; allowed: 0.001 L/min")]
     [InlineData("--length", "0 m", "--length is \"0 m\"; allowed: 0.01 m to 5000 m")]
     [InlineData("--bed-conductivity", "0 W/mK", "--bed-conductivity is \"0 W/mK\"; allowed: 0.02 W/mK to 5 W/mK")]
+    [InlineData("--after", "1 min", "--after is 60 s; allowed: at least 16.4 min")]
     [InlineData("--after", "0 d", "--after is \"0 d\"; allowed:")]
     public async Task Coil_ThatCannotBe_IsWrongUse(string option, string given, string words)
     {
@@ -82,6 +95,15 @@ public class CalcCoilTests
         Assert.Equal(2, run.ExitCode);
         Assert.Equal("", run.Output);
         Assert.Contains(words, run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Coil_WithAnOptionTwice_IsWrongUse()
+    {
+        CommandLine run = await CommandLine.RunAsync([.. Plain, "--tube", "PEX 3/4 in"]);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Equal("", run.Output);
+        Assert.Contains("--tube is given 2 times; allowed: once", run.Error, StringComparison.Ordinal);
     }
 
     private static async Task<JsonDocument> AnswerAsync(params string[] args)

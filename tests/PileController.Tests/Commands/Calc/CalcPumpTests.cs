@@ -132,6 +132,21 @@ public sealed class CalcPumpTests : IDisposable
         Assert.Contains("local codes and licensed trades decide", run.Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+
+    // 1 L/min lifted by a metre is 0.1634 W of water (density times free fall), 962 kg/m³ at 95 °C: 50 L/min by 3 m take 23.6 W.
+    [InlineData("""{"flow": "50 L/min", "head": "3 m", "power": "1 W"}""", "points[1].power is 1 W; allowed: more than the 23.58 W that lift 50.00 L/min")]
+    [InlineData("""{"flow": "5 L/min", "bucket": "10 L", "time": "60 s", "head": "1 m", "power": "20 W"}""", "points[1].flow is 5.00 L/min (1.32 gal/min); allowed: about 10.00 L/min")]
+    [InlineData("""{"flow": "5 L/min", "head": "1 m", "power": "200 W", "voltage": "12 V", "current": "1 A"}""", "points[1].power is 200 W; allowed: at most 12 W, as voltage and current say")]
+    public async Task Pump_MeasuredAgainstItself_IsWrongUse(string point, string sentence)
+    {
+        string odd = Part("odd", $$"""{"points": [{"flow": "0 L/min", "head": "4 m", "power": "20 W"}, {{point}}]}""");
+        CommandLine run = await CommandLine.RunAsync("calc", "pump", "--pump", odd, "--loop", Part("loop", Loop), "--json");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Empty(run.Output);
+        Assert.Contains(sentence, run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Explain_OfBothParts_PrintsFilesThatWork()
     {
