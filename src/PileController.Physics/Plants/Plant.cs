@@ -76,6 +76,12 @@ public sealed class Plant
         AirDrawW = motion.AirDrawW;
     }
 
+    /// <summary>
+    /// Longest quick step, s; a planner that tries thousands of seasons may take them longer, and shorter accounts come
+    /// out of it a little off.
+    /// </summary>
+    internal double LongestQuickSeconds { get; init; } = MostQuickSeconds;
+
     /// <summary>The heap.</summary>
     public Heap Heap { get; }
 
@@ -181,7 +187,7 @@ public sealed class Plant
                 nameof(seconds), seconds, $"seconds is {seconds}; allowed is above 0 and at most {MostSeconds} (a year).");
         }
 
-        int parts = (int)Math.Ceiling(seconds / MostQuickSeconds);
+        int parts = (int)Math.Ceiling(seconds / LongestQuickSeconds);
         long from = _utcMilliseconds;
         for (int i = 0; i < parts; i++)
         {
