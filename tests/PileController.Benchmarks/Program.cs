@@ -1,10 +1,12 @@
 using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
+using PileController.Benchmarks.Bounds;
 
 return args switch
 {
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
+    ["bound", ..] => await BoundCommand.RunAsync(args, Console.Out, Console.Error),
     ["steps", .. string[] rest] => Steps(rest),
     _ => Usage(),
 };
@@ -21,6 +23,7 @@ static int Usage()
         """
         dotnet run -c Release --project tests/PileController.Benchmarks -- winters      all draw rules on all winters, one table
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
+        dotnet run -c Release --project tests/PileController.Benchmarks -- bound        the best any planner could do; --help tells more
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
         """);
     return 2;

@@ -16,7 +16,15 @@ internal static class Replay
     private const double LitHours = 24;
     private const double UnlitFromDay = 20;
 
-    public static Outcome Run(SeasonPlan season, Schedule plan, double tickSeconds, Trace? trace = null, PlantState? from = null, int fromHour = 0)
+    /// <summary>Lives a season, or a part of it.</summary>
+    /// <param name="season">The season.</param>
+    /// <param name="plan">What is drawn.</param>
+    /// <param name="tickSeconds">Length of a tick, s: 10 or 60.</param>
+    /// <param name="trace">Keeps the run when given.</param>
+    /// <param name="from">A plant of a lit heap to go on from; a fresh one when left out.</param>
+    /// <param name="fromHour">The hour it stands at.</param>
+    /// <param name="toHour">The hour to end at; the season's end when left out.</param>
+    public static Outcome Run(SeasonPlan season, Schedule plan, double tickSeconds, Trace? trace = null, PlantState? from = null, int fromHour = 0, int? toHour = null)
     {
         Plant plant = new(season.Build, season.Weather, from ?? Plant.Fresh(season.Build, season.Weather, season.StartUtcMilliseconds))
         {
@@ -26,7 +34,7 @@ internal static class Replay
         double tickHours = tickSeconds / 3600;
         int perHour = (int)(3600 / tickSeconds);
         int perMark = perHour / Trace.MarksAnHour;
-        int ticks = season.Days * 24 * perHour;
+        int ticks = (toHour ?? season.Days * 24) * perHour;
         double cold = 0;
         double below = 0;
         double least = double.PositiveInfinity;

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace PileController.Benchmarks.Bounds;
 
 /// <summary>
@@ -6,7 +8,11 @@ namespace PileController.Benchmarks.Bounds;
 /// </summary>
 internal sealed record Schedule(double[] Water, double[] Air)
 {
+    [JsonIgnore]
     public int Hours => Water.Length;
+
+    [JsonIgnore]
+    public bool Draws => Array.Exists(Water, level => level > 0) || Array.Exists(Air, level => level > 0);
 
     public static Schedule Nothing(int hours) => new(new double[hours], new double[hours]);
 

@@ -10,15 +10,19 @@ namespace PileController.Benchmarks.Bounds;
 /// </summary>
 internal sealed class Seeker(SeasonPlan season)
 {
-    private const double FirstStep = 0.25;
     private const double MostStep = 0.35;
-    private const double LeastStep = 0.005;
+    private const double LeastStep = 0.02;
     private const double Bolder = 1.2;
     private const double Shyer = 0.5;
 
     // The plan is sought a little above the floor, since ticks of a minute are not the ticks of the score.
     private const double FloorHeadK = 0.03;
-    private const double FloorWorthPerK = 0.002;
+    private const double MostSlackK = 1;
+    private const double FloorWorthPerK = 0.02;
+
+    // About what it costs to mend an undershoot, K·h per K and per hour; only for choosing among plans.
+    private const double UndershootWorth = 60;
+    private const double HourBelowWorth = 0.05;
     private const double SpareCharge = 0.5;
     private const double ChargeWorth = 2e-7;
 
@@ -28,14 +32,15 @@ internal sealed class Seeker(SeasonPlan season)
 
     /// <summary>Seeks from a start.</summary>
     /// <param name="start">The first plan.</param>
+    /// <param name="firstStep">How far an hour's level may move in the first round, 0 to 1.</param>
     /// <param name="rounds">How many rounds, each one season long.</param>
     /// <param name="told">Told each round's outcome.</param>
-    public (Schedule Plan, Outcome Quick) Seek(Schedule start, int rounds, Action<int, Outcome>? told)
+    public (Schedule Plan, Outcome Quick) Seek(Schedule start, double firstStep, int rounds, Action<int, Outcome>? told)
     {
         Schedule plan = start.Copy();
         int hours = plan.Hours;
-        Movement water = new(hours, FirstStep, MostStep, LeastStep, Bolder, Shyer);
-        Movement air = new(hours, FirstStep, MostStep, LeastStep, Bolder, Shyer);
+        Movement water = new(hours, firstStep, MostStep, LeastStep, Bolder, Shyer);
+        Movement air = new(hours, firstStep, MostStep, LeastStep, Bolder, Shyer);
         double[] floorWorth = new double[hours];
         double[] batteryWorth = new double[hours];
         (Schedule Plan, Outcome Quick, double Score) best = (plan, new Outcome(0, 0, 0, 0, 0, null), double.PositiveInfinity);
@@ -44,7 +49,7 @@ internal sealed class Seeker(SeasonPlan season)
             Trace trace = new();
             Outcome lived = Replay.Run(season, plan, Replay.QuickSeconds, trace);
             told?.Invoke(round, lived);
-            double score = lived.ColdDegreeHours + (100 * lived.UndershootK) + lived.HoursBelowFloor;
+            double score = lived.ColdDegreeHours + (UndershootWorth * lived.UndershootK) + (HourBelowWorth * lived.HoursBelowFloor);
             if (score < best.Score)
             {
                 best = (plan.Copy(), lived, score);
@@ -82,7 +87,7 @@ internal sealed class Seeker(SeasonPlan season)
         {
             double zone = trace.Marks[h * Trace.MarksAnHour].ActiveZoneC;
             double lack = season.Control.HeapFloorC + FloorHeadK - zone;
-            worth[h] = h < trace.LitHour ? 0 : Math.Max(0, worth[h] + (FloorWorthPerK * lack));
+            worth[h] = h < trace.LitHour ? 0 : Math.Max(0, worth[h] + (FloorWorthPerK * Math.Max(-MostSlackK, lack)));
         }
     }
 

@@ -1,0 +1,85 @@
+using PileController.Seasons;
+
+namespace PileController.Benchmarks.Bounds;
+
+/// <summary>
+/// The bound: the best any planner could do with the same plant, actuators and rules, knowing plant and weather. Found
+/// from five unlike starts, each made lawful on the exact plant; the best is then sought on from once more.
+/// </summary>
+internal static class Bound
+{
+    /// <summary>Rounds a start is given; a round is one season of the plant.</summary>
+    public const int Rounds = 45;
+
+    private const double FirstStep = 0.25;
+    private const double LastStep = 0.06;
+
+    /// <summary>Finds the bound, or takes it from the cache.</summary>
+    /// <param name="season">Rig, weather, days. The draw rule in its settings does not matter.</param>
+    /// <param name="starts">Plans to start from, each with its name.</param>
+    /// <param name="cacheDirectory">Where bounds are kept; null to find it anew and not keep it.</param>
+    /// <param name="rounds">Rounds a start.</param>
+    /// <param name="told">Told how it goes on, a line at a time.</param>
+    public static BoundResult Of(
+        SeasonPlan season, Func<IReadOnlyList<(string Name, Schedule Plan)>> starts, string? cacheDirectory,
+        int rounds = Rounds, Action<string>? told = null)
+    {
+        string key = BoundCache.Key(season, rounds);
+        if (cacheDirectory is not null && BoundCache.Read(cacheDirectory, key) is { } kept)
+        {
+            told?.Invoke("taken from the cache");
+            return kept;
+        }
+
+        BoundResult found = Find(season, starts(), rounds, told);
+        if (cacheDirectory is not null)
+        {
+            BoundCache.Write(cacheDirectory, key, found);
+        }
+
+        return found;
+    }
+
+    private static BoundResult Find(
+        SeasonPlan season, IReadOnlyList<(string Name, Schedule Plan)> starts, int rounds, Action<string>? told)
+    {
+        Schedule nothing = Schedule.Nothing(season.Days * 24);
+        Trace undrawn = new();
+        Outcome none = Replay.Run(season, nothing, Replay.ExactSeconds, undrawn);
+        Seeker seeker = new(season);
+        (Schedule Plan, Outcome Exact) best = (nothing, none);
+        List<StartResult> results = [];
+        foreach ((string name, Schedule plan) in starts)
+        {
+            (Schedule found, Outcome exact) = FromStart(season, seeker, plan, FirstStep, rounds, line => told?.Invoke($"{name}: {line}"));
+            results.Add(new StartResult(name, exact.ColdDegreeHours, exact.HoursBelowFloor));
+            best = Better(exact, best.Exact) ? (found, exact) : best;
+        }
+
+        (Schedule last, Outcome lastExact) = FromStart(
+            season, seeker, best.Plan, LastStep, rounds, line => told?.Invoke($"once more from the best: {line}"));
+        best = Better(lastExact, best.Exact) ? (last, lastExact) : best;
+        return new BoundResult(
+            none.ColdDegreeHours, best.Exact.ColdDegreeHours, best.Exact.HoursBelowFloor, best.Exact.LeastActiveZoneC,
+            best.Exact.DrawnKWh, Ceiling.ColdDegreeHours(season, undrawn), results, best.Plan);
+    }
+
+    private static (Schedule Plan, Outcome Exact) FromStart(
+        SeasonPlan season, Seeker seeker, Schedule start, double firstStep, int rounds, Action<string> told)
+    {
+        (Schedule sought, Outcome quick) = seeker.Seek(start, firstStep, rounds, (round, lived) =>
+        {
+            if (round % 15 == 0)
+            {
+                told($"round {round}: {lived.ColdDegreeHours:F1} K·h, {lived.UndershootK:F2} K below the floor");
+            }
+        });
+        (Schedule plan, Outcome exact) = Mending.Mend(season, sought);
+        told($"sought {quick.ColdDegreeHours:F1} K·h ({quick.UndershootK:F2} K below the floor), mended {exact.ColdDegreeHours:F1} K·h");
+        return (plan, exact);
+    }
+
+    // A plan that undercuts the floor less is better than any that is warmer.
+    private static bool Better(Outcome a, Outcome b) => a.HoursBelowFloor < b.HoursBelowFloor
+        || (a.HoursBelowFloor <= b.HoursBelowFloor && a.ColdDegreeHours < b.ColdDegreeHours);
+}
