@@ -9,10 +9,7 @@ namespace PileController.Benchmarks.Bounds;
 internal static class Bound
 {
     /// <summary>Rounds a start is given; a round is one season of the plant.</summary>
-    public const int Rounds = 45;
-
-    private const double FirstStep = 0.25;
-    private const double LastStep = 0.06;
+    public const int Rounds = 50;
 
     /// <summary>Finds the bound, or takes it from the cache.</summary>
     /// <param name="season">Rig, weather, days. The draw rule in its settings does not matter.</param>
@@ -47,36 +44,37 @@ internal static class Bound
         Trace undrawn = new();
         Outcome none = Replay.Run(season, nothing, Replay.ExactSeconds, undrawn);
         Seeker seeker = new(season);
-        (Schedule Plan, Outcome Exact) best = (nothing, none);
+        (Sought Plan, Outcome Exact) best = (Sought.Start(nothing), none);
         List<StartResult> results = [];
         foreach ((string name, Schedule plan) in starts)
         {
-            (Schedule found, Outcome exact) = FromStart(season, seeker, plan, FirstStep, rounds, line => told?.Invoke($"{name}: {line}"));
+            (Sought found, Outcome exact) = FromStart(
+                season, seeker, Sought.Start(plan), Pace.Bold, rounds, line => told?.Invoke($"{name}: {line}"));
             results.Add(new StartResult(name, exact.ColdDegreeHours, exact.HoursBelowFloor));
             best = Better(exact, best.Exact) ? (found, exact) : best;
         }
 
-        (Schedule last, Outcome lastExact) = FromStart(
-            season, seeker, best.Plan, LastStep, rounds, line => told?.Invoke($"once more from the best: {line}"));
+        (Sought last, Outcome lastExact) = FromStart(
+            season, seeker, best.Plan, Pace.Careful, rounds, line => told?.Invoke($"once more from the best: {line}"));
         best = Better(lastExact, best.Exact) ? (last, lastExact) : best;
         return new BoundResult(
             none.ColdDegreeHours, best.Exact.ColdDegreeHours, best.Exact.HoursBelowFloor, best.Exact.LeastActiveZoneC,
-            best.Exact.DrawnKWh, Ceiling.ColdDegreeHours(season, undrawn), results, best.Plan);
+            best.Exact.DrawnKWh, Ceiling.ColdDegreeHours(season, undrawn), results, best.Plan.Plan);
     }
 
-    private static (Schedule Plan, Outcome Exact) FromStart(
-        SeasonPlan season, Seeker seeker, Schedule start, double firstStep, int rounds, Action<string> told)
+    private static (Sought Plan, Outcome Exact) FromStart(
+        SeasonPlan season, Seeker seeker, Sought start, Pace pace, int rounds, Action<string> told)
     {
-        (Schedule sought, Outcome quick) = seeker.Seek(start, firstStep, rounds, (round, lived) =>
+        Sought sought = seeker.Seek(start, pace, rounds, (round, lived) =>
         {
-            if (round % 15 == 0)
+            if (round % 10 == 0)
             {
                 told($"round {round}: {lived.ColdDegreeHours:F1} K·h, {lived.UndershootK:F2} K below the floor");
             }
         });
-        (Schedule plan, Outcome exact) = Mending.Mend(season, sought);
-        told($"sought {quick.ColdDegreeHours:F1} K·h ({quick.UndershootK:F2} K below the floor), mended {exact.ColdDegreeHours:F1} K·h");
-        return (plan, exact);
+        (Schedule plan, Outcome exact) = Mending.Mend(season, sought.Plan);
+        told($"sought {sought.Quick?.ColdDegreeHours:F1} K·h ({sought.Quick?.UndershootK:F2} K below the floor), mended {exact.ColdDegreeHours:F1} K·h");
+        return (sought with { Plan = plan }, exact);
     }
 
     // A plan that undercuts the floor less is better than any that is warmer.

@@ -22,11 +22,18 @@ internal static class Mending
         Schedule mended = plan.Copy();
         for (int tried = 0; tried < MostTries; tried++)
         {
+            // Most of the way goes by quick ticks; the exact ones have the last word.
             Trace trace = new();
-            Outcome exact = Replay.Run(season, mended, Replay.ExactSeconds, trace);
-            if (exact.HoursBelowFloor <= 0 || !plan.Draws)
+            Outcome lived = Replay.Run(season, mended, Replay.QuickSeconds, trace);
+            if (lived.HoursBelowFloor <= 0)
             {
-                return (mended, exact);
+                trace = new Trace();
+                lived = Replay.Run(season, mended, Replay.ExactSeconds, trace);
+            }
+
+            if (lived.HoursBelowFloor <= 0)
+            {
+                return (mended, lived);
             }
 
             TurnDown(season.Control.HeapFloorC + (HeadPerTryK * (tried + 1)), trace, mended);

@@ -11,9 +11,6 @@ internal sealed record Schedule(double[] Water, double[] Air)
     [JsonIgnore]
     public int Hours => Water.Length;
 
-    [JsonIgnore]
-    public bool Draws => Array.Exists(Water, level => level > 0) || Array.Exists(Air, level => level > 0);
-
     public static Schedule Nothing(int hours) => new(new double[hours], new double[hours]);
 
     public static Schedule Of(int hours, Func<int, (double Water, double Air)> level)

@@ -2,6 +2,24 @@ using PileController.Seasons;
 
 namespace PileController.Benchmarks.Bounds;
 
+/// <summary>A plan, what the floor is worth hour by hour along it (K·h a kelvin and hour), and what it came to in quick ticks.</summary>
+internal sealed record Sought(Schedule Plan, double[] FloorWorth, Outcome? Quick)
+{
+    public static Sought Start(Schedule plan) => new(plan, new double[plan.Hours], null);
+}
+
+/// <summary>How boldly a plan is sought.</summary>
+/// <param name="FirstStep">How far an hour's level may move in the first round, 0 to 1.</param>
+/// <param name="MostStep">How far at most, later.</param>
+/// <param name="SoftK">Width over which the worth of warmth fades at the house's minimum, in the first round, K.</param>
+/// <param name="FloorShare">Share of the full correction of the floor's worth, in the first round.</param>
+internal sealed record Pace(double FirstStep, double MostStep, double SoftK, double FloorShare)
+{
+    public static Pace Bold { get; } = new(0.25, 0.35, 1, 1);
+
+    public static Pace Careful { get; } = new(0.03, 0.1, 0.3, 0.3);
+}
+
 /// <summary>
 /// Seeks the best plan from a start. Each round lives the plan on the plant, prices every joule along that run, and moves
 /// every hour's levels towards those of greatest worth at these prices: boldly while an hour goes on wanting the same
@@ -10,18 +28,18 @@ namespace PileController.Benchmarks.Bounds;
 /// </summary>
 internal sealed class Seeker(SeasonPlan season)
 {
-    private const double MostStep = 0.35;
-    private const double LeastStep = 0.02;
-    private const double Bolder = 1.2;
-    private const double Shyer = 0.5;
+    private const double LeastSoftK = 0.15;
 
     // The plan is sought a little above the floor, since ticks of a minute are not the ticks of the score.
     private const double FloorHeadK = 0.03;
-    private const double MostSlackK = 1;
+    // A plan far off must not drive the floor's worth up beyond what takes rounds to come down from.
+    private const double MostLackK = 1;
+    private const double Fade = 0.25;
+    private const double LeastShare = 0.15;
     private const double FloorWorthPerK = 0.02;
 
     // About what it costs to mend an undershoot, K·h per K and per hour; only for choosing among plans.
-    private const double UndershootWorth = 60;
+    private const double UndershootWorth = 100;
     private const double HourBelowWorth = 0.05;
     private const double SpareCharge = 0.5;
     private const double ChargeWorth = 2e-7;
@@ -32,33 +50,35 @@ internal sealed class Seeker(SeasonPlan season)
 
     /// <summary>Seeks from a start.</summary>
     /// <param name="start">The first plan.</param>
-    /// <param name="firstStep">How far an hour's level may move in the first round, 0 to 1.</param>
+    /// <param name="pace">How boldly.</param>
     /// <param name="rounds">How many rounds, each one season long.</param>
     /// <param name="told">Told each round's outcome.</param>
-    public (Schedule Plan, Outcome Quick) Seek(Schedule start, double firstStep, int rounds, Action<int, Outcome>? told)
+    public Sought Seek(Sought start, Pace pace, int rounds, Action<int, Outcome>? told)
     {
-        Schedule plan = start.Copy();
+        Schedule plan = start.Plan.Copy();
         int hours = plan.Hours;
-        Movement water = new(hours, firstStep, MostStep, LeastStep, Bolder, Shyer);
-        Movement air = new(hours, firstStep, MostStep, LeastStep, Bolder, Shyer);
-        double[] floorWorth = new double[hours];
+        Movement water = new(hours, pace);
+        Movement air = new(hours, pace);
+        double[] floorWorth = [.. start.FloorWorth];
         double[] batteryWorth = new double[hours];
-        (Schedule Plan, Outcome Quick, double Score) best = (plan, new Outcome(0, 0, 0, 0, 0, null), double.PositiveInfinity);
+        Sought best = start;
+        double least = double.PositiveInfinity;
         for (int round = 0; round < rounds; round++)
         {
             Trace trace = new();
             Outcome lived = Replay.Run(season, plan, Replay.QuickSeconds, trace);
             told?.Invoke(round, lived);
             double score = lived.ColdDegreeHours + (UndershootWorth * lived.UndershootK) + (HourBelowWorth * lived.HoursBelowFloor);
-            if (score < best.Score)
+            double left = 1 - ((double)round / rounds);
+            Floor(trace, floorWorth, Math.Max(LeastShare, pace.FloorShare * left));
+            if (score < least)
             {
-                best = (plan.Copy(), lived, score);
+                least = score;
+                best = new Sought(plan.Copy(), [.. floorWorth], lived);
             }
 
-            Floor(trace, floorWorth);
             Battery(trace, batteryWorth);
-            double soft = Math.Max(0.15, 1.0 - (1.2 * round / rounds));
-            Prices prices = _pricing.Of(trace, floorWorth, batteryWorth, soft);
+            Prices prices = _pricing.Of(trace, floorWorth, batteryWorth, Math.Max(LeastSoftK, pace.SoftK * ((1.2 * left) - 0.2)));
             for (int h = 0; h < hours; h++)
             {
                 bool may = h >= trace.LitHour;
@@ -67,7 +87,7 @@ internal sealed class Seeker(SeasonPlan season)
             }
         }
 
-        return (best.Plan, best.Quick);
+        return best;
     }
 
     private static double Best(double[] levels, double[] worth)
@@ -81,13 +101,16 @@ internal sealed class Seeker(SeasonPlan season)
         return levels[best];
     }
 
-    private void Floor(Trace trace, double[] worth)
+    // By smaller corrections the longer it goes on, so that plan and worth settle on one another.
+    private void Floor(Trace trace, double[] worth, double share)
     {
         for (int h = 0; h < worth.Length; h++)
         {
             double zone = trace.Marks[h * Trace.MarksAnHour].ActiveZoneC;
             double lack = season.Control.HeapFloorC + FloorHeadK - zone;
-            worth[h] = h < trace.LitHour ? 0 : Math.Max(0, worth[h] + (FloorWorthPerK * Math.Max(-MostSlackK, lack)));
+            worth[h] = h < trace.LitHour ? 0
+                : lack > 0 ? worth[h] + (share * FloorWorthPerK * Math.Min(MostLackK, lack))
+                : worth[h] * (1 - (share * Fade * Math.Min(1, -lack / MostLackK)));
         }
     }
 
@@ -108,9 +131,13 @@ internal sealed class Seeker(SeasonPlan season)
         }
     }
 
-    private sealed class Movement(int hours, double first, double most, double least, double bolder, double shyer)
+    private sealed class Movement(int hours, Pace pace)
     {
-        private readonly double[] _step = Enumerable.Repeat(first, hours).ToArray();
+        private const double LeastStep = 0.02;
+        private const double Bolder = 1.2;
+        private const double Shyer = 0.5;
+
+        private readonly double[] _step = Enumerable.Repeat(pace.FirstStep, hours).ToArray();
         private readonly int[] _way = new int[hours];
 
         public double Towards(int hour, double at, double target)
@@ -118,11 +145,11 @@ internal sealed class Seeker(SeasonPlan season)
             int way = Math.Sign(target - at);
             if (way * _way[hour] > 0)
             {
-                _step[hour] = Math.Min(most, _step[hour] * bolder);
+                _step[hour] = Math.Min(pace.MostStep, _step[hour] * Bolder);
             }
             else if (way * _way[hour] < 0)
             {
-                _step[hour] = Math.Max(least, _step[hour] * shyer);
+                _step[hour] = Math.Max(LeastStep, _step[hour] * Shyer);
             }
 
             _way[hour] = way;
