@@ -5,7 +5,10 @@ using PileController.Seasons;
 
 namespace PileController.Benchmarks.Bounds;
 
-/// <summary>Bounds kept on disk under a hash of everything they hang on: rig, limits, weather, days, and this search.</summary>
+/// <summary>
+/// Bounds kept on disk under a hash of all they hang on: plant, limits, weather, days, and this search. What the
+/// controller is told and what its probes say is no part of it: rigs that differ in that alone share a bound.
+/// </summary>
 internal static class BoundCache
 {
     // Raised with every change of the search or the plant's equations.
@@ -15,11 +18,19 @@ internal static class BoundCache
     {
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         void Add(object value) => hash.AppendData(JsonSerializer.SerializeToUtf8Bytes(value));
-        ControlSettings same = season.Control with { Policy = DrawPolicy.None };
-        Add(new { Version, rounds, season.StartUtcMilliseconds, season.Days, season.OffsetMinutes });
+        ControlSettings c = season.Control;
+        Add(new { Version, rounds, season.StartUtcMilliseconds, season.Days });
         Add(season.Build);
-        Add(same);
-        Add(season.Rig);
+        Add(new
+        {
+            c.HouseMinimumC,
+            c.HeapFloorC,
+            c.LeastRunSeconds,
+            c.LeastRestSeconds,
+            c.DutySlewPerSecond,
+            c.BlowerFitted,
+            c.Limits,
+        });
         Add(new
         {
             season.Weather.FirstHourUtcMilliseconds,

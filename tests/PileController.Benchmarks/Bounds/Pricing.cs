@@ -1,5 +1,5 @@
-using PileController.Physics.Houses;
 using PileController.Physics.Heaps;
+using PileController.Physics.Houses;
 using PileController.Physics.Plants;
 using PileController.Seasons;
 
@@ -85,11 +85,11 @@ internal sealed class Pricing
         private readonly double[] _fast = new double[all._form.Cells];
         private readonly double[] _slow = new double[all._form.Cells];
         private readonly double[] _water = new double[all._form.Cells];
-        private readonly double[] _gradient = new double[all._form.Cells];
         private readonly double[] _perK = new double[all._form.Cells];
         private readonly double[] _celsius = new double[all._form.Cells];
         private readonly double[] _hot = new double[all._form.Cells];
         private readonly Chain _chain = new(all._form.Cells - all._form.Shells + 1);
+        private readonly Chain _body = new(all._form.Shells + (all._form.HasDrum ? 1 : 0));
         private readonly Slopes[] _slopes = new Slopes[all._form.Cells];
         private double _drum;
         private double _tank;
@@ -123,6 +123,11 @@ internal sealed class Pricing
             Array.Copy(_fast, prices.Fast[h], _cell.Length);
             Array.Copy(_slow, prices.Slow[h], _cell.Length);
             Array.Copy(_water, prices.Water[h], _cell.Length);
+            if (!double.IsFinite(_air + _cell.Sum() + _water.Sum()))
+            {
+                throw new InvalidOperationException($"The prices of hour {h} are no numbers; no plan may be sought with them.");
+            }
+
             (prices.Drum[h], prices.Tank[h], prices.Air[h], prices.Floor[h]) = (_drum, _tank, _air, _floor);
         }
 
@@ -138,45 +143,47 @@ internal sealed class Pricing
             }
         }
 
-        // Ten minutes of conduction between shells, of losses and of life.
+        // Ten minutes of conduction between shells, of losses and of life. The chain goes back as the sleeve's does.
         private void Body(HeapLinks links, double floorWorth)
         {
-            const double seconds = Trace.MarkSeconds;
-            double drumGradient = 0;
-            for (int i = 0; i < _form.Cells; i++)
+            int first = _form.HasDrum ? 1 : 0;
+            if (_form.HasDrum)
             {
-                _gradient[i] = floorWorth * _hot[i] / 3600;
+                _body.CapacityJPerK[0] = _form.DrumJPerK;
+                _body.LinkWPerK[0] = links.Drum;
+                _body.TemperatureC[0] = _drum;
             }
 
             for (int i = 0; i < _form.Shells; i++)
             {
-                _gradient[i] -= (links.Air[i] + links.Ground[i]) * _cell[i];
-                if (i + 1 < _form.Shells)
-                {
-                    double pull = links.Body[i] * (_cell[i + 1] - _cell[i]);
-                    _gradient[i] += pull;
-                    _gradient[i + 1] -= pull;
-                }
+                int node = i + first;
+                _body.CapacityJPerK[node] = 1 / _perK[i];
+                _body.LinkWPerK[node] = links.Body[i];
+                _body.AmbientWPerK[node] = links.Air[i] + links.Ground[i];
+                _body.SourceW[node] = floorWorth * _hot[i] / 3600;
+                _body.TemperatureC[node] = _cell[i];
             }
 
-            if (_form.HasDrum)
-            {
-                double pull = links.Drum * (_cell[0] - _drum);
-                drumGradient += pull;
-                _gradient[0] -= pull;
-                _drum += seconds * drumGradient / _form.DrumJPerK;
-            }
-
+            _body.Step(Trace.MarkSeconds);
+            _drum = _form.HasDrum ? _body.TemperatureC[0] : _drum;
             for (int i = 0; i < _form.Cells; i++)
             {
-                Slopes s = _slopes[i];
-                CellRates worth = new(_cell[i], _fast[i], _slow[i], _water[i]);
-                double byT = seconds * _gradient[i] * _perK[i];
-                _cell[i] += byT + (seconds * s.Heat.Dot(worth));
-                _fast[i] += seconds * s.Fast.Dot(worth) - (byT * _celsius[i] * Stuff.SolidsJPerKgK);
-                _slow[i] += seconds * s.Slow.Dot(worth) - (byT * _celsius[i] * Stuff.SolidsJPerKgK);
-                _water[i] += seconds * s.Water.Dot(worth) - (byT * _celsius[i] * Stuff.WaterJPerKgK);
+                double byWarmth = i < _form.Shells
+                    ? _body.TemperatureC[i + first] - _cell[i]
+                    : Trace.MarkSeconds * floorWorth * _hot[i] / 3600 * _perK[i];
+                Live(i, byWarmth);
             }
+        }
+
+        private void Live(int i, double byWarmth)
+        {
+            const double seconds = Trace.MarkSeconds;
+            Slopes s = _slopes[i];
+            CellRates worth = new(_cell[i], _fast[i], _slow[i], _water[i]);
+            _cell[i] += byWarmth + (seconds * s.Heat.Dot(worth));
+            _fast[i] += (seconds * s.Fast.Dot(worth)) - (byWarmth * _celsius[i] * Stuff.SolidsJPerKgK);
+            _slow[i] += (seconds * s.Slow.Dot(worth)) - (byWarmth * _celsius[i] * Stuff.SolidsJPerKgK);
+            _water[i] += (seconds * s.Water.Dot(worth)) - (byWarmth * _celsius[i] * Stuff.WaterJPerKgK);
         }
 
         // Ten minutes of house, loop, duct and sleeve, by the minute.

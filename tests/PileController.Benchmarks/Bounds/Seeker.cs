@@ -32,11 +32,15 @@ internal sealed class Seeker(SeasonPlan season)
 
     // The plan is sought a little above the floor, since ticks of a minute are not the ticks of the score.
     private const double FloorHeadK = 0.03;
+
     // A plan far off must not drive the floor's worth up beyond what takes rounds to come down from.
     private const double MostLackK = 1;
-    private const double Fade = 0.25;
+    private const double Fade = 0.12;
     private const double LeastShare = 0.15;
-    private const double FloorWorthPerK = 0.02;
+    private const double FloorWorthPerK = 0.012;
+
+    // What is lacking now counts at once as well; without it plan and worth chase one another.
+    private const double DampWorthPerK = 0.04;
 
     // About what it costs to mend an undershoot, K·h per K and per hour; only for choosing among plans.
     private const double UndershootWorth = 100;
@@ -70,7 +74,8 @@ internal sealed class Seeker(SeasonPlan season)
             told?.Invoke(round, lived);
             double score = lived.ColdDegreeHours + (UndershootWorth * lived.UndershootK) + (HourBelowWorth * lived.HoursBelowFloor);
             double left = 1 - ((double)round / rounds);
-            Floor(trace, floorWorth, Math.Max(LeastShare, pace.FloorShare * left));
+            double[] lackK = LackK(trace);
+            Correct(floorWorth, lackK, Math.Max(LeastShare, pace.FloorShare * left));
             if (score < least)
             {
                 least = score;
@@ -78,7 +83,8 @@ internal sealed class Seeker(SeasonPlan season)
             }
 
             Battery(trace, batteryWorth);
-            Prices prices = _pricing.Of(trace, floorWorth, batteryWorth, Math.Max(LeastSoftK, pace.SoftK * ((1.2 * left) - 0.2)));
+            double[] damped = [.. floorWorth.Zip(lackK, (worth, lack) => worth + (DampWorthPerK * Math.Max(0, lack)))];
+            Prices prices = _pricing.Of(trace, damped, batteryWorth, Math.Max(LeastSoftK, pace.SoftK * ((1.2 * left) - 0.2)));
             for (int h = 0; h < hours; h++)
             {
                 bool may = h >= trace.LitHour;
@@ -101,16 +107,28 @@ internal sealed class Seeker(SeasonPlan season)
         return levels[best];
     }
 
+    // How far below its floor, and a little head, the heap stands at each hour once it has lit.
+    private double[] LackK(Trace trace)
+    {
+        double[] lack = new double[trace.Hours.Count - 1];
+        for (int h = 0; h < lack.Length; h++)
+        {
+            lack[h] = h < trace.LitHour
+                ? double.NegativeInfinity
+                : season.Control.HeapFloorC + FloorHeadK - trace.Marks[h * Trace.MarksAnHour].ActiveZoneC;
+        }
+
+        return lack;
+    }
+
     // By smaller corrections the longer it goes on, so that plan and worth settle on one another.
-    private void Floor(Trace trace, double[] worth, double share)
+    private static void Correct(double[] worth, double[] lackK, double share)
     {
         for (int h = 0; h < worth.Length; h++)
         {
-            double zone = trace.Marks[h * Trace.MarksAnHour].ActiveZoneC;
-            double lack = season.Control.HeapFloorC + FloorHeadK - zone;
-            worth[h] = h < trace.LitHour ? 0
-                : lack > 0 ? worth[h] + (share * FloorWorthPerK * Math.Min(MostLackK, lack))
-                : worth[h] * (1 - (share * Fade * Math.Min(1, -lack / MostLackK)));
+            worth[h] = lackK[h] > 0
+                ? worth[h] + (share * FloorWorthPerK * Math.Min(MostLackK, lackK[h]))
+                : worth[h] * (1 - (share * Fade * Math.Min(1, -lackK[h] / MostLackK)));
         }
     }
 
