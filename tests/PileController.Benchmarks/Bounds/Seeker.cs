@@ -17,7 +17,7 @@ internal sealed record Pace(double FirstStep, double MostStep, double SoftK, dou
 {
     public static Pace Bold { get; } = new(0.25, 0.35, 1, 1);
 
-    public static Pace Careful { get; } = new(0.03, 0.1, 0.3, 0.3);
+    public static Pace Careful { get; } = new(0.03, 0.1, 0.3, 1);
 }
 
 /// <summary>
@@ -36,11 +36,11 @@ internal sealed class Seeker(SeasonPlan season)
     // A plan far off must not drive the floor's worth up beyond what takes rounds to come down from.
     private const double MostLackK = 1;
     private const double Fade = 0.12;
-    private const double LeastShare = 0.15;
-    private const double FloorWorthPerK = 0.012;
+    private const double LeastShare = 0.5;
+    private const double FloorWorthPerK = 0.03;
 
     // What is lacking now counts at once as well; without it plan and worth chase one another.
-    private const double DampWorthPerK = 0.04;
+    private const double DampWorthPerK = 0.08;
 
     // About what it costs to mend an undershoot, K·h per K and per hour; only for choosing among plans.
     private const double UndershootWorth = 100;
