@@ -9,8 +9,8 @@ namespace PileController.Benchmarks.Bounds;
 /// </summary>
 internal static class Bound
 {
-    /// <summary>Careful rounds a start is given, after three fifths as many bold ones; a round is one season of the plant.</summary>
-    public const int Rounds = 40;
+    /// <summary>Bold rounds a start is given, and careful ones after them; a round is one season of the plant.</summary>
+    public const int Rounds = 36;
 
     /// <summary>Finds the bound, or takes it from the cache.</summary>
     /// <param name="season">Rig, weather, days. The draw rule in its settings does not matter.</param>
@@ -50,7 +50,7 @@ internal static class Bound
         foreach ((string name, Schedule plan) in starts)
         {
             Action<string> telling = line => told?.Invoke($"{name}: {line}");
-            (Sought Plan, Outcome Exact) bold = Lawful(season, seeker, Sought.Start(plan), Pace.Bold, Math.Max(1, rounds * 3 / 5), telling);
+            (Sought Plan, Outcome Exact) bold = Lawful(season, seeker, Sought.Start(plan), Pace.Bold, rounds, telling);
             (Sought Plan, Outcome Exact) careful = Lawful(season, seeker, bold.Plan, Pace.Careful, rounds, telling);
             (Sought Plan, Outcome Exact) found = Better(careful.Exact, bold.Exact) ? careful : bold;
             results.Add(new StartResult(name, found.Exact.ColdDegreeHours, found.Exact.HoursBelowFloor));
