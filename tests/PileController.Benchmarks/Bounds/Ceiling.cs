@@ -33,7 +33,8 @@ internal static class Ceiling
     public static double ColdDegreeHours(SeasonPlan season, Trace undrawn)
     {
         int hours = undrawn.Hours.Count - 1;
-        int lit = Math.Min(undrawn.LitHour, hours);
+        // Draws may begin at any tick of the hour in which the heap lights, so the whole of that hour is given away.
+        int lit = Math.Max(0, Math.Min(undrawn.LitHour, hours) - 1);
         PlantState state = undrawn.Hours[lit];
         HouseBuild build = season.Build.House;
         Dwelling house = new(build, state.House, default);
