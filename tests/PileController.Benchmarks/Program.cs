@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
+using PileController.Benchmarks.Bounds;
 using PileController.Benchmarks.Published;
 using PileController.Benchmarks.Scores;
 
@@ -9,6 +10,7 @@ return args switch
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),
     ["published-heaps"] => PublishedTable.Print(Console.Out),
+    ["bound", ..] => await BoundCommand.RunAsync(args, Console.Out, Console.Error),
     ["steps", .. string[] rest] => Steps(rest),
     _ => Usage(),
 };
@@ -26,6 +28,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- winters      all draw rules on all winters, one table
         dotnet run -c Release --project tests/PileController.Benchmarks -- scoreboard   all draw rules on all winters and rigs [--cells quick] [--weather FILE …] [--policy RULE …] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
+        dotnet run -c Release --project tests/PileController.Benchmarks -- bound        the best any planner could do; --help tells more
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);

@@ -1,0 +1,56 @@
+using PileController.Control;
+
+namespace PileController.Benchmarks.Bounds;
+
+/// <summary>
+/// Turns an hour's level into the duty of one device, tick by tick, under the limits every draw rule has: least duty,
+/// slew, least run and least rest.
+/// </summary>
+internal sealed class DutyTrack(double leastDuty, ControlSettings settings)
+{
+    private double _duty;
+    private double _sinceSeconds = double.PositiveInfinity;
+
+    /// <summary>The duty of the next tick.</summary>
+    /// <param name="level">Level of this hour, 0 to 1.</param>
+    /// <param name="intoHour">Seconds gone of the hour.</param>
+    /// <param name="late">Whether a part hour is to end the hour rather than begin it.</param>
+    /// <param name="seconds">Length of the tick, s.</param>
+    public double Next(double level, double intoHour, bool late, double seconds)
+    {
+        double wish = Wish(level, intoHour, late);
+        bool running = _duty > 0;
+        double held = running ? settings.LeastRunSeconds : settings.LeastRestSeconds;
+        double before = _duty;
+        if (wish > 0 != running && _sinceSeconds < held)
+        {
+            wish = running ? leastDuty : 0;
+        }
+
+        double slew = settings.DutySlewPerSecond * seconds;
+        _duty = wish <= 0 ? 0
+            : before <= 0 ? Math.Min(wish, leastDuty + slew)
+            : Math.Max(leastDuty, Math.Clamp(wish, before - slew, before + slew));
+        _sinceSeconds = _duty > 0 == running ? _sinceSeconds + seconds : seconds;
+        return _duty;
+    }
+
+    /// <summary>An interlock or a lost draw stops the device at once.</summary>
+    public void Stop()
+    {
+        _sinceSeconds = _duty > 0 ? 0 : _sinceSeconds;
+        _duty = 0;
+    }
+
+    private double Wish(double level, double intoHour, bool late)
+    {
+        if (level >= leastDuty)
+        {
+            return Math.Min(1, level);
+        }
+
+        double on = 3600 * level / leastDuty;
+        bool within = late ? intoHour >= 3600 - on : intoHour < on;
+        return on >= settings.LeastRunSeconds && within ? leastDuty : 0;
+    }
+}

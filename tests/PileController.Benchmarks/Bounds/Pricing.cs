@@ -1,0 +1,317 @@
+using PileController.Physics.Heaps;
+using PileController.Physics.Houses;
+using PileController.Physics.Plants;
+using PileController.Seasons;
+
+namespace PileController.Benchmarks.Bounds;
+
+/// <summary>
+/// Finds prices backwards along a run. House, loop and the bed at the pipe go back by the minute, the body of the heap
+/// and its life by ten minutes, with the slopes of the run's own hour. It is the adjoint of the plant but for the water
+/// under way in the pipes, which is taken as settled.
+/// </summary>
+internal sealed class Pricing
+{
+    private const double Quick = 60;
+    private const double AirJPerM3K = 1.2 * 1006;
+    private const double VentWPerKPerK = 400;
+    private const double VentMostWPerK = 4000;
+
+    // A watt of electricity costs a little, so that of two plans as good the sparing one is chosen.
+    private const double ElectricWorthPerJ = 2e-8;
+
+    private readonly SeasonPlan _season;
+    private readonly PlantBuild _build;
+    private readonly HeapForm _form;
+    private readonly SteadyLoop _loop;
+    private readonly CellLife _life;
+    private readonly double[] _flowAt;
+    private readonly double _ductWPerK;
+
+    public Pricing(SeasonPlan season)
+    {
+        _season = season;
+        _build = season.Build;
+        _form = new HeapForm(_build.Heap);
+        _loop = new SteadyLoop(_build.Loop, _build.Heap);
+        _life = new CellLife(_build.Heap);
+        _flowAt = [.. Levels.Water.Select(FlowAt)];
+        DuctBuild duct = _build.Heap.Duct;
+        _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap && season.Control.BlowerFitted
+            ? 1 / ((Math.Log(0.3 / (0.5 * duct.DiameterM)) / (2 * Math.PI * 0.35 * duct.LengthM))
+                + (1 / (10 * Math.PI * duct.DiameterM * duct.LengthM)))
+            : 0;
+    }
+
+    public double[] FlowAtLevels => _flowAt;
+
+    public HeapForm Form => _form;
+
+    /// <summary>Finds the prices of a run.</summary>
+    /// <param name="trace">The run.</param>
+    /// <param name="floorWorth">Worth of a kelvin in the active zone for an hour, K·h, at each hour.</param>
+    /// <param name="batteryWorthPerJ">Worth of electricity at each hour, K·h/J.</param>
+    /// <param name="softK">Width over which the worth of warmth fades at the house's minimum, K.</param>
+    public Prices Of(Trace trace, double[] floorWorth, double[] batteryWorthPerJ, double softK)
+    {
+        int hours = trace.Hours.Count - 1;
+        Prices prices = new(hours, _form.Cells);
+        Walk walk = new(this, prices);
+        for (int h = hours - 1; h >= 0; h--)
+        {
+            walk.Hour(h, trace, floorWorth[h], ElectricWorthPerJ + batteryWorthPerJ[h], softK);
+        }
+
+        return prices;
+    }
+
+    private double FlowAt(double level)
+    {
+        if (level <= 0)
+        {
+            return 0;
+        }
+
+        Plant plant = new(_build, _season.Weather, Plant.Fresh(_build, _season.Weather, _season.StartUtcMilliseconds));
+        plant.Step(new PlantInputs(level, 1, 0, false, 0), 10);
+        return plant.FlowLitresPerMinute;
+    }
+
+    private sealed class Walk(Pricing all, Prices prices)
+    {
+        private readonly HeapForm _form = all._form;
+        private readonly HouseBuild _house = all._build.House;
+        private readonly double[] _cell = new double[all._form.Cells];
+        private readonly double[] _fast = new double[all._form.Cells];
+        private readonly double[] _slow = new double[all._form.Cells];
+        private readonly double[] _water = new double[all._form.Cells];
+        private readonly double[] _perK = new double[all._form.Cells];
+        private readonly double[] _celsius = new double[all._form.Cells];
+        private readonly double[] _hot = new double[all._form.Cells];
+        private readonly Chain _chain = new(all._form.Cells - all._form.Shells + 1);
+        private readonly Chain _body = new(all._form.Shells + (all._form.HasDrum ? 1 : 0));
+        private readonly Slopes[] _slopes = new Slopes[all._form.Cells];
+        private double _drum;
+        private double _tank;
+        private double _air;
+        private double _floor;
+
+        public void Hour(int h, Trace trace, double floorWorth, double electricPerJ, double softK)
+        {
+            HeapState state = trace.Hours[h].Heap;
+            Mark first = trace.Marks[h * Trace.MarksAnHour];
+            HeapLinks links = _form.Links(state, first.Sky.WindMPerS);
+            all._life.Under(first.Sky.OutsideC, first.Sky.Humidity, state.AgeSeconds);
+            for (int i = 0; i < _form.Cells; i++)
+            {
+                Cell cell = HeapForm.At(state, i);
+                _perK[i] = 1 / cell.JPerK;
+                _celsius[i] = cell.Celsius;
+                _slopes[i] = Slopes.Of(all._life, cell, _form.VolumeM3[i], _form.PathM[i]);
+            }
+
+            HotHalf();
+            for (int m = Trace.MarksAnHour - 1; m >= 0; m--)
+            {
+                Mark mark = trace.Marks[(h * Trace.MarksAnHour) + m];
+                Body(links, floorWorth);
+                Quickly(mark, links, softK);
+                Weigh(h, mark, electricPerJ);
+            }
+
+            Array.Copy(_cell, prices.Cell[h], _cell.Length);
+            Array.Copy(_fast, prices.Fast[h], _cell.Length);
+            Array.Copy(_slow, prices.Slow[h], _cell.Length);
+            Array.Copy(_water, prices.Water[h], _cell.Length);
+            if (!double.IsFinite(_air + _cell.Sum() + _water.Sum()))
+            {
+                throw new InvalidOperationException($"The prices of hour {h} are no numbers; no plan may be sought with them.");
+            }
+
+            (prices.Drum[h], prices.Tank[h], prices.Air[h], prices.Floor[h]) = (_drum, _tank, _air, _floor);
+        }
+
+        private void HotHalf()
+        {
+            int[] order = [.. Enumerable.Range(0, _form.Cells).OrderByDescending(i => _celsius[i])];
+            double left = 0.5 * _form.BedM3;
+            foreach (int i in order)
+            {
+                double part = Math.Min(left, _form.VolumeM3[i]);
+                _hot[i] = part / (0.5 * _form.BedM3);
+                left -= part;
+            }
+        }
+
+        // Ten minutes of conduction between shells, of losses and of life. The chain goes back as the sleeve's does.
+        private void Body(HeapLinks links, double floorWorth)
+        {
+            int first = _form.HasDrum ? 1 : 0;
+            if (_form.HasDrum)
+            {
+                _body.CapacityJPerK[0] = _form.DrumJPerK;
+                _body.LinkWPerK[0] = links.Drum;
+                _body.TemperatureC[0] = _drum;
+            }
+
+            for (int i = 0; i < _form.Shells; i++)
+            {
+                int node = i + first;
+                _body.CapacityJPerK[node] = 1 / _perK[i];
+                _body.LinkWPerK[node] = links.Body[i];
+                _body.AmbientWPerK[node] = links.Air[i] + links.Ground[i];
+                _body.SourceW[node] = floorWorth * _hot[i] / 3600;
+                _body.TemperatureC[node] = _cell[i];
+            }
+
+            _body.Step(Trace.MarkSeconds);
+            _drum = _form.HasDrum ? _body.TemperatureC[0] : _drum;
+            for (int i = 0; i < _form.Cells; i++)
+            {
+                double byWarmth = i < _form.Shells
+                    ? _body.TemperatureC[i + first] - _cell[i]
+                    : Trace.MarkSeconds * floorWorth * _hot[i] / 3600 * _perK[i];
+                Live(i, byWarmth);
+            }
+        }
+
+        private void Live(int i, double byWarmth)
+        {
+            const double seconds = Trace.MarkSeconds;
+            Slopes s = _slopes[i];
+            CellRates worth = new(_cell[i], _fast[i], _slow[i], _water[i]);
+            _cell[i] += byWarmth + (seconds * s.Heat.Dot(worth));
+            _fast[i] += (seconds * s.Fast.Dot(worth)) - (byWarmth * _celsius[i] * Stuff.SolidsJPerKgK);
+            _slow[i] += (seconds * s.Slow.Dot(worth)) - (byWarmth * _celsius[i] * Stuff.SolidsJPerKgK);
+            _water[i] += (seconds * s.Water.Dot(worth)) - (byWarmth * _celsius[i] * Stuff.WaterJPerKgK);
+        }
+
+        // Ten minutes of house, loop, duct and sleeve, by the minute.
+        private void Quickly(in Mark mark, HeapLinks links, double softK)
+        {
+            double airJPerK = _house.AirNodeJPerM2K * _house.FloorAreaM2;
+            double floorJPerK = _house.FloorJPerM2K * _house.FloorAreaM2;
+            double toFloor = _house.FloorUWPerM2K * _house.FloorAreaM2;
+            double toGround = _house.GroundUWPerM2K * _house.FloorAreaM2;
+            double over = VentWPerKPerK * (mark.HouseC - _house.VentAboveC);
+            double vent = Math.Clamp(over, 0, VentMostWPerK)
+                + (over is > 0 and < VentMostWPerK ? VentWPerKPerK * (mark.HouseC - mark.Sky.OutsideC) : 0);
+            double shell = mark.Sky.SunWPerM2 > 1
+                ? _house.LossWPerK
+                : _house.LossWPerK - (_house.CurtainSaving * _house.GlazingAreaM2 * _house.GlazingUWPerM2K);
+            double cold = (all._season.Control.HouseMinimumC - mark.HouseC) / softK;
+            double source = 1 / (1 + Math.Exp(-Math.Clamp(cold, -30, 30))) / 3600;
+            LoopShares loop = mark.FlowLitresPerMinute > 0
+                ? all._loop.At(mark.FlowLitresPerMinute, mark.WallWPerK)
+                : default;
+            double duct = DuctWPerK(mark.BlowerDuty);
+            int wall = _form.WallCell;
+            int shellOfCoil = _form.CoilShell;
+            for (double left = Trace.MarkSeconds; left > 0; left -= Quick)
+            {
+                double toTank = loop.CarriedWPerK * _tank;
+                double toAir = loop.CarriedWPerK * _air;
+                double fromWall = loop.CarriedWPerK * _cell[wall];
+                double fromDrum = loop.CarriedWPerK * _drum;
+
+                // Worth of a kelvin in the water on its way, from the tank back to the tank's outlet.
+                double back = toTank - toAir;
+                double supply = toAir + (loop.House * back);
+                double atHouse = (1 - loop.House) * back;
+                double afterCoil;
+                double atDrum = 0;
+                if (loop.Drum)
+                {
+                    atDrum = (loop.Line * supply) - fromDrum;
+                    afterCoil = fromDrum - fromWall;
+                }
+                else
+                {
+                    afterCoil = (loop.Line * supply) - fromWall;
+                }
+
+                double atWall = (1 - loop.Coil) * afterCoil;
+                double before = (loop.Coil * afterCoil) + fromWall;
+                double atTank = (loop.Line * before) - toTank;
+
+                double tankPull = all._loop.TankWPerK * (_air - _tank);
+                double floorPull = toFloor * (_floor - _air);
+                double ductPull = duct * (_air - _cell[_form.DuctShell]);
+                double airGradient = source + atHouse - tankPull + floorPull - ((shell + vent) * _air) - ductPull;
+                double floorGradient = -floorPull - (toGround * _floor);
+                double tankGradient = atTank + tankPull;
+                if (_form.HasSleeve)
+                {
+                    Sleeve(links, atWall);
+                }
+                else
+                {
+                    _cell[shellOfCoil] += Quick * atWall * _perK[shellOfCoil];
+                }
+
+                _cell[_form.DuctShell] += Quick * ductPull * _perK[_form.DuctShell];
+                if (_form.HasDrum)
+                {
+                    _drum += Quick * atDrum / _form.DrumJPerK;
+                }
+
+                _tank += Quick * tankGradient / all._loop.TankJPerK;
+
+                // The air node is light beside open vents: it takes its step backwards.
+                double drag = shell + vent + toFloor;
+                _air = (_air + (Quick * (airGradient + (drag * _air)) / airJPerK)) / (1 + (Quick * drag / airJPerK));
+                _floor += Quick * floorGradient / floorJPerK;
+            }
+        }
+
+        // The chain's matrix is its own mirror image, so prices go back through the very step heat goes forward by.
+        private void Sleeve(HeapLinks links, double atWall)
+        {
+            int rings = links.Rings.Length;
+            for (int j = 0; j <= rings; j++)
+            {
+                int cell = j < rings ? _form.Shells + j : _form.CoilShell;
+                _chain.CapacityJPerK[j] = 1 / _perK[cell];
+                _chain.LinkWPerK[j] = j < rings ? links.Rings[j] : 0;
+                _chain.TemperatureC[j] = _cell[cell];
+            }
+
+            _chain.SourceW[0] = atWall;
+            _chain.Step(Quick);
+            for (int j = 0; j <= rings; j++)
+            {
+                _cell[j < rings ? _form.Shells + j : _form.CoilShell] = _chain.TemperatureC[j];
+            }
+        }
+
+        private void Weigh(int h, in Mark mark, double electricPerJ)
+        {
+            double groundC = _house.GroundC + (all._build.Loop.LineExposure * (mark.Sky.OutsideC - _house.GroundC));
+            double[] water = prices.WaterWorth[h];
+            for (int k = 1; k < Levels.Water.Length; k++)
+            {
+                LoopShares loop = all._loop.At(all._flowAt[k], mark.WallWPerK);
+                (double coil, double drum, double pipe, double tank) =
+                    loop.Flux(mark.WallC, mark.DrumC, mark.TankC, mark.HouseC, groundC);
+                double duty = Levels.Water[k];
+                water[k] += Trace.MarkSeconds * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum)
+                    - (electricPerJ * all._build.Loop.PumpWatts * duty * duty * duty));
+            }
+
+            double[] air = prices.AirWorth[h];
+            double worth = (_air - _cell[_form.DuctShell]) * (mark.DuctShellC - mark.HouseC);
+            for (int k = 1; k < Levels.Air.Length; k++)
+            {
+                double duty = Levels.Air[k];
+                air[k] += Trace.MarkSeconds * ((DuctWPerK(duty) * worth)
+                    - (electricPerJ * all._build.Heap.Duct.BlowerWatts * duty * duty * duty));
+            }
+        }
+
+        private double DuctWPerK(double duty)
+        {
+            double carried = duty * all._build.Heap.Duct.FullFlowM3PerS * AirJPerM3K;
+            return carried > 0 ? carried * (1 - Math.Exp(-all._ductWPerK / carried)) : 0;
+        }
+    }
+}
