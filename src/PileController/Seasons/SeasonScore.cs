@@ -31,6 +31,9 @@ internal sealed class SeasonScore(ControlSettings settings)
     /// <summary>Hours in which the battery held off a draw that was wanted.</summary>
     public double BatteryHeldHours { get; private set; }
 
+    /// <summary>Hours in which a trip stopped the water; nobody clears one in a season.</summary>
+    public double TrippedHours { get; private set; }
+
     public double MinHouseC { get; private set; } = double.PositiveInfinity;
 
     public double? MinActiveZoneC { get; private set; }
@@ -62,6 +65,11 @@ internal sealed class SeasonScore(ControlSettings settings)
         if (decision.Mode == Mode.FrostGuard)
         {
             FrostGuardHours += hours;
+        }
+
+        if (decision.Mode == Mode.Tripped)
+        {
+            TrippedHours += hours;
         }
 
         if (decision.Curb == Curb.Power)

@@ -111,7 +111,7 @@ public sealed class PageBench : IAsyncDisposable
         "decisions" => Page.Locator("main .decision").First,
         "hand" => Page.Locator("main .choice small").First,
         "trips" => Page.Locator("main tbody tr").First,
-        "plan" => Page.Locator("main .plan-figures .chart path.series").First,
+        "plan" => Page.Locator("main .plan-figures .plan-list li").First,
         _ => Page.Locator("main .probe").First,
     };
 }

@@ -44,6 +44,25 @@ public sealed class PlanTests(BrowserBench browser) : IClassFixture<BrowserBench
     }
 
     [Fact]
+    public async Task Secondary_OnAPhone_IsFoldedAndOpensByKeyboardAndOnADeskStandsOpen()
+    {
+        await using PageBench phone = await browser.OpenAsync();
+        await phone.GoAsync("plan");
+        ILocator series = phone.Page.Locator("main .plan-figures .chart path.series").First;
+        await Expect(phone.Page.Locator("main .answer")).ToContainTextAsync("Worst night");
+        await Expect(series).ToBeHiddenAsync();
+
+        await phone.Page.Locator("summary", new() { HasText = "Week by week" }).FocusAsync();
+        await phone.Page.Keyboard.PressAsync("Enter");
+
+        await Expect(series).ToBeVisibleAsync();
+        await using PageBench desk = await browser.OpenAsync(1280);
+        await desk.GoAsync("plan");
+        await Expect(desk.Page.Locator("main .plan-figures .chart path.series").First).ToBeVisibleAsync();
+        Assert.Empty(phone.Troubles);
+    }
+
+    [Fact]
     public async Task Heap_MadeWider_StandsOverTheOutlineOfTheHeapAsBuilt()
     {
         await using PageBench bench = await browser.OpenAsync(1280);

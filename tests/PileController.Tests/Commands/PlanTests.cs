@@ -42,6 +42,17 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
+    public async Task Plan_OfAnOpenLoopWhoseLiftTheSlowPumpDoesNotOvercome_TellsThatATripStoppedIt()
+    {
+        string lifted = Write("lift.json", """{ "loop": { "staticLift": "5 ft" } }""");
+        CommandLine open = await CommandLine.RunAsync("plan", "--settings", lifted, "--seasons", "1", "--days", "40");
+        CommandLine closed = await CommandLine.RunAsync("plan", "--seasons", "1", "--days", "40");
+
+        Assert.Contains("Stopped by a trip in 100", open.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Stopped by a trip", closed.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Plan_WithoutAFile_RunsTheDemoAndJudgesAWish()
     {
         string settings = Write("wish.json", """{ "units": "us", "plan": { "wish": { "flow": "1 gal/min", "from": "50 °F", "to": "140 °F" } } }""");

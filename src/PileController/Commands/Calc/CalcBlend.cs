@@ -66,7 +66,7 @@ internal static class CalcBlend
     {
         List<(string, string)> rows =
         [
-            ("carbon to nitrogen", $"{blend.CarbonToNitrogen:F1}"),
+            ("carbon to nitrogen", $"{blend.CarbonToNitrogen:F1}, {Best(blend.CarbonToNitrogen)}"),
             ("mass", $"{Show.Both(s => Show.Mass(blend.WetMassKg, s))}, of which dry {Show.Both(s => Show.Mass(blend.DryMassKg, s))}"),
             ("moisture", $"{100 * blend.Moisture:F1} %"),
             ("water to add", $"{Show.Both(s => Show.Volume(blend.WaterToAddKg, s))}, to {100 * blend.WateredMoisture:F1} %"),
@@ -78,11 +78,19 @@ internal static class CalcBlend
         rows.AddRange(misses.Select(m => ("misses", $"{MendingText.Miss(m)} ({m.Band.Source}); would mend it: {MendingText.Mend(m)}")));
         if (misses.Count == 0)
         {
-            rows.Add(("bands", "every published band is met"));
+            rows.Add(("bands", "no published limit is missed: moisture, C:N, density, free air space; inside a limit is not the same as best"));
         }
 
         return rows;
     }
+
+    // The Composting Handbook (2021) ch. 4 table 4.2.
+    private static string Best(double ratio) => ratio switch
+    {
+        < 25 => "best 25 to 40, acceptable 20 to 60: rich, it may smell of ammonia",
+        > 40 => "best 25 to 40, acceptable 20 to 60: woody, it lights later and burns slowly",
+        _ => "in the best band, 25 to 40",
+    };
 
     private static string Density(double kgPerM3) => $"{kgPerM3:F0} kg/m3 ({kgPerM3 / Customary.PoundPerCubicYard:F0} lb/yd3)";
 

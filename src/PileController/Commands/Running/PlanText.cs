@@ -14,13 +14,15 @@ internal static class PlanText
     {
         AheadResult a = answer.Ahead;
         TextWriter output = parse.InvocationConfiguration.Output;
-        output.WriteLine("What can be said by sums");
+        WriteShort(output, answer, units);
+        output.WriteLine("What can be said by sums, of the heap as the settings tell it");
         Answer.WriteRows(parse, SketchText.Rows(answer.Sketch, units));
-        WriteWords(output, "What to change", answer.Sketch.Advice, units);
+        WriteWords(output, "What to change", [.. answer.Sketch.Advice.Where(w => w.Worth)], units);
+        WriteWords(output, "Not worth it here", [.. answer.Sketch.Advice.Where(w => !w.Worth)], units);
         WriteWords(output, "What is wished for", answer.Sketch.Claims, units);
         output.WriteLine();
         output.WriteLine("The season ahead, with the controller");
-        string Energy(Percentiles kWh) => Three(kWh, v => Show.Energy(v, units));
+        string Energy(Percentiles kWh) => Three(kWh, v => PlanShow.Heat(v, units));
         string Power(Percentiles watts) => Three(watts, v => Show.Power(v, units));
         Answer.WriteRows(
             parse,
@@ -34,8 +36,8 @@ internal static class PlanText
             ("Below its minimum", Three(a.HoursBelowMinimum, v => $"{v:F0} h")),
             ("Chance of holding it", $"{a.ChanceOfHoldingMinimum:P0}"),
             ("Heap lights", $"{Three(a.LitOnDay, v => $"day {v:F0}")}; chance {a.ChanceOfLighting:P0}"),
-            ("Heap fades", $"{Three(a.FadedOnDay, v => $"day {v:F0}")}; chance {a.ChanceOfFading:P0}"),
-            ("", "It fades on the first day after lighting on which a week's heat is below half that of its best week, or when it stalls."),
+            ("Heap past its best", $"{Three(a.FadedOnDay, v => $"day {v:F0}")}; chance {a.ChanceOfFading:P0}"),
+            ("", "That is the first day after lighting on which a week's heat is below half that of its best week, or it stalls. Less heat follows, for weeks or months."),
             ("Water it loses", $"{Three(a.WaterLostKg, v => Show.Volume(v, units))}: to be given back by rain or hose"),
             ("Dry mass it loses", Three(a.DryMassLostKg, v => Show.Mass(v, units))),
             ("Electricity", $"pump {Three(a.PumpKWh, v => $"{v:F1} kWh")}, blower {Three(a.BlowerKWh, v => $"{v:F1} kWh")}"));
@@ -49,6 +51,30 @@ internal static class PlanText
         output.WriteLine("Money");
         WriteMoney(parse, answer.Money);
         WriteWords(output, "Cautions: local codes and licensed trades decide", answer.Sketch.Cautions, units);
+    }
+
+    // What a grower asks first; all of it stands below at length.
+    private static void WriteShort(TextWriter output, PlanAnswer answer, UnitSystem u)
+    {
+        (SketchHeap heap, SketchCoil coil, SketchLoop loop, SketchHouse house) = (answer.Sketch.Heap, answer.Sketch.Coil, answer.Sketch.Loop, answer.Sketch.House);
+        AheadResult a = answer.Ahead;
+        output.WriteLine("In short");
+        output.WriteLine($"- Chips: {PlanShow.Bulk(heap.VolumeM3, u)}, {Show.Mass(heap.WetMassKg, u)} wet. Pipe: {Show.Length(coil.LengthM, u)} at {Show.Length(coil.RadiusM, u)} from the axis. "
+            + $"Pump: {Show.WaterFlow(loop.FlowLitresPerMinute, u)} against {Show.Length(loop.HeadM, u)}.");
+        output.WriteLine($"- Worst night: {Show.Temperature(house.DesignOutsideC, u)} outside, the house loses {Show.Power(house.DesignLossWatts, u)}; the heap bears {Show.Power(coil.MeanDrawnWatts, u)} on the mean. "
+            + $"The house holds its minimum all winter in {a.ChanceOfHoldingMinimum:P0} of the seasons; its coldest moment (P10 / P50 / P90) is {Three(a.ColdestC, v => Show.Temperature(v, u))}.");
+        output.WriteLine($"- Heat of use to the house: {Three(a.UsefulKWh, v => PlanShow.Heat(v, u))}; saved a season against {answer.Money.ReplacedFuel}: {Three(answer.Money.SavedASeason, v => $"{answer.Money.Money} {Whole(v)}")}.");
+        if (answer.Sketch.Advice.FirstOrDefault(w => w.Worth) is { } first)
+        {
+            output.WriteLine($"- First change: {(u == UnitSystem.Metric ? first.Metric : first.Us)}");
+        }
+
+        if (a.ChanceOfTrip > 0)
+        {
+            output.WriteLine($"- Stopped by a trip in {a.ChanceOfTrip:P0} of the seasons, for {Three(a.TrippedHours, v => $"{v:F0} h")}. A person must find the cause and clear it; here nobody does, so the heat drawn is too low.");
+        }
+
+        output.WriteLine();
     }
 
     private static void WriteWords(TextWriter output, string title, IReadOnlyList<PlanWords> words, UnitSystem units)
@@ -68,7 +94,7 @@ internal static class PlanText
 
     private static void WriteMoney(ParseResult parse, MoneyResult m)
     {
-        string Sum(Percentiles money) => Three(money, v => $"{m.Money} {v:F0}");
+        string Sum(Percentiles money) => Three(money, v => $"{m.Money} {Whole(v)}");
         List<(string, string)> rows = [.. m.Fuels.Select(f => (
             $"The same heat by {f.Name}",
             $"{Sum(f.Cost)}: {Three(f.Units, v => v < 10 ? $"{v:F1}" : $"{v:F0}")} {f.SoldBy} at {m.Money} {f.PricePerUnit:0.00} ({m.Money} {f.PricePerHeatKWh:0.000} a kWh of heat)"))];
@@ -77,7 +103,7 @@ internal static class PlanText
         rows.Add(("Saved a season", $"{Sum(m.SavedASeason)} against {m.ReplacedFuel}"));
         rows.Add(("Parts bought", $"{m.Money} {m.Ledger.BoughtTotal:F0}: {Names(m.Ledger, false)}"));
         rows.Add(("Parts reused", $"{m.Money} {m.Ledger.ReusedTotal:F0} not spent: {Names(m.Ledger, true)}"));
-        rows.Add(("Paid back", $"{Three(m.PaybackSeasons, v => $"{v:F1}")} seasons"));
+        rows.Add(("Paid back", Three(m.PaybackSeasons, v => $"after {v:F1} seasons")));
         Answer.WriteRows(parse, rows);
     }
 
@@ -90,6 +116,9 @@ internal static class PlanText
     private static string Winters(PlanAnswer answer) => answer.Winters.Count == 1
         ? $"the winter from {answer.Winters[0].Start:yyyy-MM-dd} of {answer.Winters[0].File}"
         : $"{answer.Winters.Count} winters: {string.Join(", ", answer.Winters.GroupBy(w => w.File).Select(f => $"{f.Key} {string.Join(", ", f.Select(w => w.Start.Year))}"))}";
+
+    // "-0" is noise to a reader.
+    private static string Whole(double value) => $"{Math.Round(value) + 0.0:F0}";
 
     private static string Three(Percentiles p, Func<double, string> show)
     {

@@ -27,6 +27,7 @@ internal static class SeasonText
             ("Heap gone quiet", r.StalledOnDay is { } stalled ? $"on day {stalled:F0}" : "no"),
             ("Frost guard", $"{r.FrostGuardHours:F1} h"),
             ("Held off by the battery", $"{r.BatteryHeldHours:F0} h"),
+            ("Stopped by a trip", $"{r.TrippedHours:F0} h"),
             ("Weather not measured", r.NotMeasured.Count == 0 ? "none" : string.Join("; ", r.NotMeasured)),
             ("Electricity", $"pump {r.PumpKWh:F2} kWh, blower {r.BlowerKWh:F2} kWh"));
     }

@@ -22,12 +22,15 @@ namespace PileController.Plans.Ahead;
 /// <param name="PumpKWh">Electricity of the pump.</param>
 /// <param name="BlowerKWh">Electricity of the blower.</param>
 /// <param name="LargestEnergyErrorFraction">The worst energy balance of all, of what passed.</param>
+/// <param name="TrippedHours">Hours in which a trip stopped the water: nobody clears one.</param>
+/// <param name="ChanceOfTrip">Share of the seasons with such an hour.</param>
 internal sealed record AheadResult(
     int Seasons, int Days, Percentiles DrawnKWh, Percentiles DrawnWatts, Percentiles UsefulKWh, Percentiles GeneratedKWh,
     Percentiles GeneratedWatts, Percentiles MostHeatKWh, Percentiles ColdestC, Percentiles HoursBelowMinimum,
     Percentiles ColdDegreeHours, double ChanceOfHoldingMinimum, Percentiles LitOnDay, double ChanceOfLighting,
     Percentiles FadedOnDay, double ChanceOfFading, Percentiles WaterLostKg, Percentiles DryMassLostKg, Percentiles PumpKWh,
-    Percentiles BlowerKWh, double LargestEnergyErrorFraction)
+    Percentiles BlowerKWh, double LargestEnergyErrorFraction, Percentiles TrippedHours,
+    double ChanceOfTrip)
 {
     /// <summary>Sums up the seasons.</summary>
     /// <param name="outcomes">What each came to, one at least.</param>
@@ -44,6 +47,7 @@ internal sealed record AheadResult(
             Over(o => o.MostHeatKWh), Over(o => o.ColdestC), Over(o => o.HoursBelowMinimum), Over(o => o.ColdDegreeHours),
             Chance(o => o.HoursBelowMinimum <= 0), Over(o => o.LitOnDay), Chance(o => o.LitOnDay is not null),
             Over(o => o.FadedOnDay), Chance(o => o.FadedOnDay is not null), Over(o => o.WaterLostKg), Over(o => o.DryMassLostKg),
-            Over(o => o.PumpKWh), Over(o => o.BlowerKWh), outcomes.Max(o => o.EnergyErrorFraction));
+            Over(o => o.PumpKWh), Over(o => o.BlowerKWh), outcomes.Max(o => o.EnergyErrorFraction), Over(o => o.TrippedHours),
+            Chance(o => o.TrippedHours > 0));
     }
 }

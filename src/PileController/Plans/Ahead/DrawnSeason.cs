@@ -43,7 +43,8 @@ internal static class DrawnSeason
             winter, result.DrawnKWh, result.UsefulKWh, result.GeneratedKWh, dryKg * (build.FastFraction + build.SlowFraction),
             result.MinHouseC, result.HoursBelowMinimum, result.ColdDegreeHours, result.LitOnDay,
             Earlier(fade.FadesOnDay, result.LitOnDay is null ? null : result.StalledOnDay), result.WaterLostKg,
-            result.DryMassLostKg, result.PumpKWh, result.BlowerKWh, result.EnergyErrorFraction);
+            result.DryMassLostKg, result.PumpKWh, result.BlowerKWh, result.EnergyErrorFraction,
+            result.TrippedHours);
     }
 
     private static double? Earlier(double? one, double? other) =>

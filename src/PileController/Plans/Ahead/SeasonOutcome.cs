@@ -18,10 +18,11 @@ namespace PileController.Plans.Ahead;
 /// <param name="PumpKWh">Electricity of the pump.</param>
 /// <param name="BlowerKWh">Electricity of the blower.</param>
 /// <param name="EnergyErrorFraction">What the heap's energy balance misses, of what passed.</param>
+/// <param name="TrippedHours">Hours in which a trip stopped the water: nobody clears one.</param>
 internal sealed record SeasonOutcome(
     int Winter, double DrawnKWh, double UsefulKWh, double GeneratedKWh, double DegradableKg, double ColdestC,
     double HoursBelowMinimum, double ColdDegreeHours, double? LitOnDay, double? FadedOnDay, double WaterLostKg,
-    double DryMassLostKg, double PumpKWh, double BlowerKWh, double EnergyErrorFraction)
+    double DryMassLostKg, double PumpKWh, double BlowerKWh, double EnergyErrorFraction, double TrippedHours = 0)
 {
     private const double JoulesPerKWh = 3.6e6;
 

@@ -11,8 +11,8 @@ internal static class PlanShow
 
     /// <summary>A season's heat: "1319 kWh", "4.50 million BTU".</summary>
     public static string Heat(double kilowattHours, UnitSystem u) => u == UnitSystem.Metric
-        ? Number(kilowattHours, "F0", "kWh")
-        : Number(To(kilowattHours, "kWh", "BTU", Dimension.Energy) / 1e6, "F2", "million BTU");
+        ? Number(Math.Round(kilowattHours) + 0.0, "F0", "kWh")
+        : Number(Math.Round(To(kilowattHours, "kWh", "BTU", Dimension.Energy) / 1e6, 2) + 0.0, "F2", "million BTU");
 
     /// <summary>Heat of a kilogram: "17.0 MJ/kg", "7309 BTU/lb".</summary>
     public static string HeatOfMass(double joulesPerKg, UnitSystem u) => u == UnitSystem.Metric

@@ -9,7 +9,7 @@ namespace PileController.Plans.Sketch;
 /// <param name="Loop">The pump on its loop.</param>
 /// <param name="Air">A closed duct beside air drawn through the heap.</param>
 /// <param name="House">The house on its design night and over the season.</param>
-/// <param name="Advice">What to change and what it brings, the best first.</param>
+/// <param name="Advice">What to change and what it brings, the best first, what is not worth it last.</param>
 /// <param name="Claims">What is wished for against what the heap holds.</param>
 /// <param name="Cautions">What can hurt someone here; local codes and licensed trades decide.</param>
 internal sealed record PlanSketch(
@@ -21,7 +21,8 @@ internal sealed record PlanSketch(
 /// <param name="Metric">The sentence in °C, W, L.</param>
 /// <param name="Us">The sentence in °F, BTU, gal.</param>
 /// <param name="Watts">What it brings, W on the season's mean; null where it is not a matter of watts.</param>
-internal sealed record PlanWords(string Kind, string Metric, string Us, double? Watts = null);
+/// <param name="Worth">False for a change that brings too little for its trouble.</param>
+internal sealed record PlanWords(string Kind, string Metric, string Us, double? Watts = null, bool Worth = true);
 
 /// <summary>The heap by itself.</summary>
 internal sealed record SketchHeap(

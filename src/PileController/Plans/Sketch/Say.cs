@@ -10,8 +10,11 @@ internal static class Say
 
     public const string LocalCodes = "Local codes and licensed trades decide.";
 
-    public static PlanWords Both(string kind, Func<UnitSystem, string> words, double? watts = null) =>
-        new(kind, words(UnitSystem.Metric), words(UnitSystem.Us), watts);
+    public static PlanWords Both(string kind, Func<UnitSystem, string> words, double? watts = null, bool worth = true) =>
+        new(kind, words(UnitSystem.Metric), words(UnitSystem.Us), watts, worth);
+
+    /// <summary>Whether a gain is worth having.</summary>
+    public static bool IsWorth(double watts, double ofWatts) => watts >= WorthShare * Math.Max(1, ofWatts);
 
     /// <summary>A caution; it always ends by saying who decides.</summary>
     public static PlanWords Caution(string kind, Func<UnitSystem, string> words) =>
@@ -24,7 +27,7 @@ internal static class Say
     public static string Gains(double watts, UnitSystem units) => Gain(watts, units, "");
 
     /// <summary>Whether a gain is worth having, as the end of a sentence.</summary>
-    public static string Worth(double watts, double ofWatts) => watts >= WorthShare * Math.Max(1, ofWatts) ? "" : ": not worth it";
+    public static string Worth(double watts, double ofWatts) => IsWorth(watts, ofWatts) ? "" : ": not worth it";
 
     private static string Gain(double watts, UnitSystem units, string ending) => Math.Abs(watts) < 0.5
         ? $"change{ending} nothing"

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json;
+using PileController.Control.Decisions;
 using PileController.Tests.Support;
 
 namespace PileController.Tests.Panel.Planning;
@@ -142,6 +143,8 @@ public class PlanApiTests
         await host.NextTickAsync();
 
         Assert.Equal(before, (await host.GetAsync("/api/now")).GetProperty("heap").GetRawText());
-        Assert.All(host.Control.Seen, Assert.Empty);
+
+        // What the shell says of itself, as of a late tick on a busy machine, is nobody's command.
+        Assert.All(host.Control.Seen, seen => Assert.DoesNotContain(seen, command => command is not ReportTick));
     }
 }

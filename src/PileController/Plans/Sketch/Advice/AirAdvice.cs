@@ -22,6 +22,6 @@ internal static class AirAdvice
             "ducts",
             u => $"Running the closed ducts all the while beside the water {Say.Gain(gain, u)} in all (the water itself: {Show.Power(water, u)})"
                 + $"{Say.Worth(gain, trials.Base.DrawnWatts)}. They draw on the same heap: keep them for the coldest nights.",
-            gain);
+            gain, Say.IsWorth(gain, trials.Base.DrawnWatts));
     }
 }

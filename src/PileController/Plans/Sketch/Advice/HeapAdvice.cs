@@ -25,14 +25,14 @@ internal static class HeapAdvice
             yield return Say.Both(
                 "cover",
                 u => $"A dry blanket {Show.Length(MoreCoverM, u)} thicker over top and side {Say.Gain(gain, u)}{Say.Worth(gain, now)}.",
-                gain);
+                gain, Say.IsWorth(gain, now));
         }
 
         double larger = trials.GainWatts(trials.With(Larger(build)));
         yield return Say.Both(
             "heap",
             u => $"{Show.Mass(MoreShare * build.WetMassKg, u)} more of the same mix in the same shape {Say.Gain(larger, u)}{Say.Worth(larger, now)}.",
-            larger);
+            larger, Say.IsWorth(larger, now));
 
         if (Mix(trials) is PlanWords mix)
         {
@@ -95,6 +95,6 @@ internal static class HeapAdvice
             u => $"A mix with {100 * best.MoistureFraction:F0} % of water instead of {100 * build.MoistureFraction:F0} % "
                 + $"({Show.Volume(litres, u)} {(drier ? "less" : "more")}) {Say.Gain(gain, u)}{Say.Worth(gain, trials.Base.DrawnWatts)}"
                 + $"; {(drier ? "a wetter one would shut out air" : "a drier one would slow the microbes")}.",
-            gain);
+            gain, Say.IsWorth(gain, trials.Base.DrawnWatts));
     }
 }

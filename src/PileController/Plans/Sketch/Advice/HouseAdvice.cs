@@ -15,14 +15,15 @@ internal static class HouseAdvice
             double savedKWh = seasonKWh - after.SeasonLossKWh;
             double watts = 1000 * savedKWh / (24.0 * trials.Days);
             double nightW = designW - after.DesignLossWatts;
-            string worth = Math.Max(watts, change.NightStoreWatts) >= Say.WorthShare * trials.Base.DrawnWatts ? "" : ": not worth it";
+            double most = Math.Max(watts, change.NightStoreWatts);
+            string worth = Say.Worth(most, trials.Base.DrawnWatts);
             yield return Say.Both(
                 change.Kind,
                 u => savedKWh > 0
                     ? $"{Capital(change.Name(u))} saves {Show.Power(watts, u)} on the season's mean ({PlanShow.Heat(savedKWh, u)}) and "
                         + $"{Show.Power(nightW, u)} on the design night{worth}."
-                    : $"{Capital(change.Name(u))} saves nothing over the season but carries {Show.Power(nightW, u)} through the design night{worth}.",
-                watts);
+                    : $"{Capital(change.Name(u))} saves nothing over the season, since it takes back by day what it gives, but gives {Show.Power(nightW, u)} on the design night{worth}.",
+                watts, Say.IsWorth(most, trials.Base.DrawnWatts));
         }
     }
 

@@ -21,8 +21,12 @@ internal static class LoopAdvice
             ". The heap, not the pump, sets the heat");
         if (loop.StaticLiftM > 0)
         {
+            // By the affinity laws head goes with the square of the speed.
+            double least = Math.Sqrt(loop.StaticLiftM / loop.PumpShutoffHeadM);
             yield return Told(
-                trials, "lift", loop with { StaticLiftM = 0 }, "A closed, full loop without the lift", "");
+                trials, "lift", loop with { StaticLiftM = 0 }, "A closed, full loop without the lift", "",
+                least <= loop.PumpStartDuty ? null : u => $" As it is, {Show.Length(loop.StaticLiftM, u)} of lift holds the water still while the pump runs below {100 * least:F0} % of its speed: "
+                    + "when the controller runs it slower than that it finds no flow and stops with a trip until a person clears it. Close the loop.");
         }
     }
 
@@ -33,16 +37,16 @@ internal static class LoopAdvice
         PumpWatts = Bigger * Bigger * loop.PumpWatts,
     };
 
-    private static PlanWords Told(SketchTrials trials, string kind, LoopBuild changed, string name, string whySmall)
+    private static PlanWords Told(SketchTrials trials, string kind, LoopBuild changed, string name, string whySmall, Func<UnitSystem, string>? risk = null)
     {
         double now = trials.FullFlow.FlowLitresPerMinute;
         OperatingPoint point = SketchTrials.FlowOf(changed, trials.Settings.Heap.Coil);
         double gain = trials.GainWatts(trials.With(changed));
-        bool small = gain < Say.WorthShare * trials.Base.DrawnWatts;
+        bool small = !Say.IsWorth(gain, trials.Base.DrawnWatts);
         return Say.Both(
             kind,
             u => $"{name} moves {Show.WaterFlow(point.FlowLitresPerMinute, u)} instead of {Show.WaterFlow(now, u)} and {Say.Gain(gain, u)} of heat"
-                + $"{Say.Worth(gain, trials.Base.DrawnWatts)}{(small ? whySmall : "")}.",
-            gain);
+                + (risk is null ? $"{Say.Worth(gain, trials.Base.DrawnWatts)}{(small ? whySmall : "")}." : $".{risk(u)}"),
+            gain, risk is not null || !small);
     }
 }

@@ -28,15 +28,16 @@ internal static class TurnsAdvice
                 u => $"Two more turns at {Show.Length(build.Coil.RadiusM, u)} ({Show.Length(more.Coil.LengthM - build.Coil.LengthM, u)} of pipe) "
                     + $"{Say.Gains(gain, u)} on the season's mean{Say.Worth(gain, now)}."
                     + (gain < Say.WorthShare * now ? " Conduction in the bed is the limit, not the length of the pipe." : ""),
-                gain);
+                gain, Say.IsWorth(gain, now));
         }
 
         double less = trials.GainWatts(trials.With(WithHalfThePipe(build)));
+        bool spare = -less < Say.WorthShare * now;
         yield return Say.Both(
             "lessPipe",
             u => $"Half the pipe ({Show.Length(build.Coil.LengthM / 2, u)} less) {Say.Gain(less, u)}"
-                + (-less < Say.WorthShare * now ? ": the other half can be left on the shelf." : "."),
-            less);
+                + (spare ? ": the other half can be left on the shelf." : ": keep all of it."),
+            less, spare);
 
         SketchPlace? best = coil.Places.MaxBy(p => p.MeanDrawnWatts);
         if (best is not null && Math.Abs(best.RadiusM - build.Coil.RadiusM) > NearM)
@@ -47,7 +48,7 @@ internal static class TurnsAdvice
                 u => $"The same pipe at {Show.Length(best.RadiusM, u)} instead of {Show.Length(build.Coil.RadiusM, u)} {Say.Gain(gain, u)}"
                     + $"{Say.Worth(gain, now)}. Turns further out lie in more chips and take heat that would leave through the side; "
                     + "keep the probe at the turns wherever they lie.",
-                gain);
+                gain, Say.IsWorth(gain, now));
         }
     }
 

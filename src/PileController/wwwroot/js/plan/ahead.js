@@ -10,7 +10,7 @@ const ROWS = [
   ["Coldest in the house", "temperature", ({ ahead }) => ahead.coldestC],
   ["Hours below its minimum", "count", ({ ahead }) => ahead.hoursBelowMinimum],
   ["Lights on day", "count", ({ ahead }) => ahead.litOnDay],
-  ["Fades on day", "count", ({ ahead }) => ahead.fadedOnDay],
+  ["Past half of its best on day", "count", ({ ahead }) => ahead.fadedOnDay],
   ["Water it loses", "volume", ({ ahead }) => ahead.waterLostKg],
 ];
 

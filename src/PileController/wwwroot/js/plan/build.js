@@ -1,6 +1,6 @@
 import { full } from "../units.js";
 import { span } from "../time.js";
-import { card, facts } from "./parts.js";
+import { folded, facts } from "./parts.js";
 
 const LOOP = [
   ["Flow at full pump, valve open", ({ loop }) => full("flow", loop.flowLitresPerMinute)],
@@ -30,7 +30,7 @@ const HEAP = [
 
 function factCard(title, rows) {
   const list = facts(rows);
-  const node = card(title, "w6", list.node);
+  const node = folded(title, "w6", list.node);
   return { node, set: (plan) => list.set(plan.sketch) };
 }
 

@@ -1,6 +1,6 @@
 import { h, put } from "../dom.js";
 import { full } from "../units.js";
-import { card, table } from "./parts.js";
+import { folded, table } from "./parts.js";
 
 const NAMES = {
   curtain: "Close night curtain",
@@ -17,7 +17,7 @@ const less = (from, to) => (from > 0 ? `−${Math.round((100 * (from - to)) / fr
 export function houseCard() {
   const hint = h("p", { class: "hint" });
   const rows = table("What changes to the house would save");
-  const node = card("House on its worst night", "w6", hint, rows.node);
+  const node = folded("House on its worst night", "w6", hint, rows.node);
   return {
     node,
     set({ sketch: { house, coil } }) {

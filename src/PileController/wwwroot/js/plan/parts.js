@@ -6,6 +6,14 @@ export function card(title, width, ...children) {
     h("div", { class: "spread" }, h("h2", {}, title), h("span", { class: "old-mark" }, "from before your change")), ...children);
 }
 
+/** The same, folded away on a phone behind its heading; the card stands open where there is room beside it. */
+export function folded(title, width, ...children) {
+  const node = h("details", { class: `card fold ${width}` },
+    h("summary", {}, h("h2", {}, title), h("span", { class: "old-mark" }, "from before your change")), ...children);
+  node.open = window.matchMedia("(min-width: 60rem)").matches;
+  return node;
+}
+
 /** A table that is filled anew: a head, and rows of a name and cells. */
 export function table(title) {
   const head = h("tr", {});

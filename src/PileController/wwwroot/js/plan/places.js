@@ -1,6 +1,6 @@
 import { h, s, put, mark } from "../dom.js";
 import { full } from "../units.js";
-import { card } from "./parts.js";
+import { folded } from "./parts.js";
 
 function bar(place, most, best, here) {
   const words = [here ?? "", best ? "the most" : ""].filter((one) => one !== "").join(", ");
@@ -16,7 +16,7 @@ function bar(place, most, best, here) {
 export function placesCard() {
   const hint = h("p", { class: "hint" });
   const bars = h("div", { class: "bars" });
-  const node = card("The same pipe elsewhere", "w6", hint, bars);
+  const node = folded("The same pipe elsewhere", "w6", hint, bars);
   return {
     node,
     set(plan) {

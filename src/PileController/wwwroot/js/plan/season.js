@@ -1,4 +1,5 @@
 import { dayOnly } from "../time.js";
+import { full } from "../units.js";
 
 const DAY = 86400000;
 
@@ -7,11 +8,11 @@ export const dayOf = (plan, day) => `day ${Math.round(day)} (${dayOnly(Date.pars
 
 /** When the heap lights and fades, in words. */
 export function litWords(plan) {
-  const { litOnDay, fadesOnDay } = plan.sketch.heap;
+  const { litOnDay, fadesOnDay, weeks } = plan.sketch.heap;
   if (litOnDay === null) {
     return `It does not light within ${plan.days} days.`;
   }
-  const fades = fadesOnDay === null ? `does not fade within ${plan.days} days` : `fades on ${dayOf(plan, fadesOnDay)}, when it makes less than half of its best`;
+  const fades = fadesOnDay === null ? `does not fade within ${plan.days} days` : `is past its best on ${dayOf(plan, fadesOnDay)}, when it makes less than half of that; it goes on more weakly, in the last week with ${full("power", weeks.at(-1).generatedWatts)}`;
   return `It lights on ${dayOf(plan, litOnDay)} and ${fades}.`;
 }
 

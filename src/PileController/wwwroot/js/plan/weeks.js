@@ -1,6 +1,7 @@
-import { h } from "../dom.js";
 import { chart } from "../charts/chart.js";
 import { WEEKS } from "../charts/axes.js";
+import { h } from "../dom.js";
+import { folded } from "./parts.js";
 
 const line = (name, label, color, dash) => ({ name, label, color: `c-${color}`, dash });
 
@@ -24,7 +25,7 @@ const CHARTS = [
 /** The season week by week, with tables. */
 export function weekCharts() {
   const charts = CHARTS.map(chart);
-  const node = h("div", { class: "charts w12" }, ...charts.map((one) => one.node));
+  const node = folded("Week by week", "w12", h("div", { class: "charts" }, ...charts.map((one) => one.node)));
   return {
     node,
     set(plan, now) {

@@ -1,6 +1,6 @@
 import { h } from "../dom.js";
 import { system } from "../units.js";
-import { card } from "./parts.js";
+import { card, folded } from "./parts.js";
 
 // What brings less than this is told, but not as a gain.
 const GAIN_WATTS = 10;
@@ -10,15 +10,29 @@ function item(one, gains) {
   return h("li", { "data-gain": gains && one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, text);
 }
 
-/** A list of sentences under a head; where they are advice, what gains heat is marked. */
-export function wordsCard(title, of, none, gains = false) {
+const fill = (list, words, none, gains) =>
+  list.replaceChildren(...(words.length === 0 ? [h("li", { class: "muted" }, none)] : words.map((one) => item(one, gains))));
+
+/** Sentences under a head, folded away on a phone. */
+export function wordsCard(title, of, none) {
   const list = h("ul", { class: "plan-list" });
-  const node = card(title, "w12", list);
+  const node = folded(title, "w12", list);
+  return { node, set: (plan) => fill(list, of(plan.sketch), none, false) };
+}
+
+/** Advice: what gains heat is marked, what is not worth its trouble is folded away. */
+export function adviceCard() {
+  const list = h("ul", { class: "plan-list" });
+  const small = h("ul", { class: "plan-list" });
+  const less = h("details", {}, h("summary", {}, "Not worth it here"), small);
+  const node = card("What to change", "w12", list, less);
   return {
     node,
-    set(plan) {
-      const words = of(plan.sketch);
-      list.replaceChildren(...(words.length === 0 ? [h("li", { class: "muted" }, none)] : words.map((one) => item(one, gains))));
+    set({ sketch: { advice } }) {
+      const idle = advice.filter((one) => one.worth === false);
+      fill(list, advice.filter((one) => one.worth !== false), "Nothing to change stands out.", true);
+      fill(small, idle, "", false);
+      less.hidden = idle.length === 0;
     },
   };
 }

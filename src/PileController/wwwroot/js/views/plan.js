@@ -13,7 +13,7 @@ import { placesCard } from "../plan/places.js";
 import { airCard } from "../plan/air.js";
 import { houseCard } from "../plan/house.js";
 import { loopCard, stuffCard } from "../plan/build.js";
-import { cautionsCard, wordsCard } from "../plan/words.js";
+import { adviceCard, cautionsCard, wordsCard } from "../plan/words.js";
 import { trialDrawing } from "../drawings/trial.js";
 
 // Long enough that a slider in motion asks now and then, short enough to be answered within the second.
@@ -30,8 +30,9 @@ export function planView() {
   const compare = compareCard();
   const weeks = weekCharts();
   const ahead = aheadCard();
+  const advice = adviceCard();
   const parts = [
-    wordsCard("What to change", (sketch) => sketch.advice, "Nothing to change stands out.", true),
+    advice,
     wordsCard("Wishes and what the heap holds", (sketch) => sketch.claims, "No wish is set."),
     placesCard(), airCard(), houseCard(), loopCard(), stuffCard(), cautionsCard(),
   ];
@@ -39,7 +40,7 @@ export function planView() {
   const trouble = h("p", { class: "error", role: "alert" });
   const controls = tries((next) => change(next), state);
   const sheet = h("a", { class: "button", target: "_blank", rel: "noopener" }, "Open the build sheet to print");
-  const figures = h("div", { class: "plan-figures", hidden: true }, compare.node, weeks.node, ...parts.map((one) => one.node));
+  const figures = h("div", { class: "plan-figures", hidden: true }, compare.node, advice.node, weeks.node, ...parts.slice(1).map((one) => one.node));
   const top = h("div", { class: "plan-figures" }, give.node);
   let tried = NOTHING;
   let built = null;

@@ -55,12 +55,29 @@ public class AdvisingTests
     }
 
     [Fact]
-    public void Advice_Counted_ComesBestFirst()
+    public void Advice_Counted_ComesBestFirstAndWhatIsNotWorthItLast()
     {
-        double[] watts = [.. Sketched.Demo.Advice.TakeWhile(a => a.Kind is not "rewetting").Select(a => a.Watts!.Value)];
+        IReadOnlyList<PlanWords> all = Sketched.Demo.Advice;
+        PlanWords[] idle = [.. all.Where(a => !a.Worth)];
+        double[] worth = [.. all.TakeWhile(a => a.Kind is not "rewetting").Select(a => a.Watts!.Value)];
 
-        Assert.True(watts.Length >= 10, $"{watts.Length} advised");
-        Assert.Equal(watts.OrderDescending(), watts);
+        Assert.Equal(idle, all.TakeLast(idle.Length));
+        Assert.Contains(idle, a => a.Kind == "pump");
+        Assert.DoesNotContain(all, a => a.Worth && a.Metric.Contains("not worth it", StringComparison.Ordinal));
+        Assert.True(worth.Length >= 5 && worth.Length + idle.Length >= 10, $"{worth.Length} advised, {idle.Length} not worth it");
+        Assert.Equal(worth.OrderDescending(), worth);
+        Assert.Equal(idle.Select(a => a.Watts!.Value).OrderDescending(), idle.Select(a => a.Watts!.Value));
+    }
+
+    [Fact]
+    public void Lift_OfAnOpenLoop_TellsTheSpeedBelowWhichNothingFlows()
+    {
+        // 2 m of 8 m of head: by the affinity laws half the speed.
+        SketchTrials trials = Sketched.Trials(PileSettings.AlderBank with { Loop = PileSettings.AlderBank.Loop with { StaticLiftM = 2 } });
+        PlanWords advice = Assert.Single(LoopAdvice.Of(trials), a => a.Kind == "lift");
+
+        Assert.True(advice.Worth);
+        Assert.Contains("below 50 % of its speed", advice.Metric, StringComparison.Ordinal);
     }
 
     [Fact]
