@@ -88,6 +88,13 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
+    public async Task Plan_OnTheSameFileTwice_IsToldSoWithCodeTwo()
+    {
+        string path = AheadBench.PathOf(AheadBench.NewYork);
+        await AssertWrongAsync("2 times; allowed: each file once.", ["--weather", path, "--weather", path]);
+    }
+
+    [Fact]
     public async Task Plan_OnAWinterWithAGap_NamesFileSpanAndWhatIsAllowed()
     {
         string[] lines = File.ReadAllLines(AheadBench.PathOf(AheadBench.NewYork));

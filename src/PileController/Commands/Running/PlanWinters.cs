@@ -26,6 +26,13 @@ internal static partial class PlanWinters
     /// <param name="error">Where complaints go.</param>
     public static IReadOnlyList<AheadWinter>? Read(IReadOnlyList<string> paths, PileSettings settings, Span span, TextWriter error)
     {
+        if (paths.GroupBy(Path.GetFullPath).FirstOrDefault(same => same.Count() > 1) is { } twice)
+        {
+            // Counted twice its winters would weigh twice.
+            error.WriteLine($"--weather is \"{twice.First()}\" {twice.Count()} times; allowed: each file once.");
+            return null;
+        }
+
         int offset = HoldingBuild.StandardOffsetMinutes(settings);
         (string Name, WeatherSeries? Weather)[] files = paths.Count == 0
             ? [(Demo.WeatherFileName, Demo.Weather(HoldingBuild.Place(settings)))]
