@@ -79,6 +79,15 @@ public sealed record ControlSettings
     /// <summary>Most flow asked of the pump, L/min.</summary>
     public double MostFlowLitresPerMinute { get; init; } = 4;
 
+    /// <summary>Duty below which a running pump is not asked to go where nothing is told of the loop.</summary>
+    public const double UsualLeastDuty = 0.35;
+
+    /// <summary>
+    /// Duty from which the pump surely moves water through this loop, 0 to 1; 0 where <see cref="UsualLeastDuty"/> does. A loop
+    /// that lifts its water needs it: below it the pump turns and nothing flows.
+    /// </summary>
+    public double MovingDuty { get; init; }
+
     /// <summary>Least run of the pump, s.</summary>
     public double LeastRunSeconds { get; init; } = 300;
 

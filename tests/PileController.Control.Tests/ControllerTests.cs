@@ -246,6 +246,15 @@ public sealed class ControllerTests
     }
 
     [Fact]
+    public void Step_LineNearFreezingInALoopThatLiftsItsWater_TheGuardRunsThePumpHardEnoughToMoveIt()
+    {
+        Bench bench = new(new ControlSettings { MovingDuty = 0.62 });
+        bench.Readings = bench.Readings.With(Channel.Supply, 1).With(Channel.Return, 1);
+
+        Assert.Equal(0.62, bench.RunUntil(d => d.Mode == Mode.FrostGuard, 120).Outputs.PumpDuty);
+    }
+
+    [Fact]
     public void Step_FirstTick_SaysStartAndAddsNothingUp()
     {
         Decision decision = new Bench().Tick();

@@ -20,10 +20,11 @@ internal static class OutputRule
             return Outputs.Safe;
         }
 
+        double guard = Math.Max(GuardDuty, settings.MovingDuty);
         Outputs outputs = mode switch
         {
             Mode.Priming or Mode.Drawing => wish,
-            Mode.FrostGuard => new Outputs(GuardDuty, 1, 0, false),
+            Mode.FrostGuard => new Outputs(guard, 1, 0, false),
             Mode.ByHand => Hold(hands),
             _ => Outputs.Safe,
         };
@@ -32,7 +33,7 @@ internal static class OutputRule
         double blower = effect.HoldAir || !settings.BlowerFitted ? 0 : outputs.BlowerDuty;
         if (effect.GuardFrost)
         {
-            pump = Math.Max(pump, GuardDuty);
+            pump = Math.Max(pump, guard);
             valve = 1;
         }
 

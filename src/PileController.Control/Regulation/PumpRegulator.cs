@@ -7,7 +7,7 @@ namespace PileController.Control.Regulation;
 /// </summary>
 internal static class PumpRegulator
 {
-    private const double LeastDuty = 0.35;
+    private const double StartDuty = 0.5;
     private const double StartCreditJ = 1.5e6;
     private const double StopCreditJ = -1.5e6;
     private const double MostCreditJ = 3e6;
@@ -36,7 +36,7 @@ internal static class PumpRegulator
         if (!running)
         {
             bool start = grantWatts > 0 && credit >= (urgent ? UrgentCreditJ : StartCreditJ) && held >= settings.LeastRestSeconds;
-            return (start ? Math.Max(LeastDuty, 0.5) : 0, next);
+            return (start ? Math.Max(StartDuty, settings.MovingDuty) : 0, next);
         }
 
         bool stop = (grantWatts <= 0 || credit <= StopCreditJ) && held >= settings.LeastRunSeconds;
@@ -58,6 +58,6 @@ internal static class PumpRegulator
 
         double step = settings.DutySlewPerSecond * seconds;
         duty = Math.Clamp(duty, memory.PumpDuty - step, memory.PumpDuty + step);
-        return (Math.Clamp(duty, LeastDuty, 1), next);
+        return (Math.Clamp(duty, Math.Max(ControlSettings.UsualLeastDuty, settings.MovingDuty), 1), next);
     }
 }

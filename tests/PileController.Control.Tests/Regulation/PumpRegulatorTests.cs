@@ -93,6 +93,18 @@ public sealed class PumpRegulatorTests
     }
 
     [Fact]
+    public void Step_LoopThatLiftsItsWater_StartsAndStaysAboveTheDutyThatMovesIt()
+    {
+        ControlSettings lifting = Settings with { MovingDuty = 0.62 };
+        (double start, _) = PumpRegulator.Step(lifting, new RegulatorMemory { WaterCreditJoules = 3e6 }, 500, true, 0, 0, 10, Hour);
+        RegulatorMemory running = new() { PumpDuty = 0.63, DrawWatts = 3000 };
+        (double slowed, _) = PumpRegulator.Step(lifting, running, 500, true, 3000, 2, 10, Hour);
+
+        Assert.Equal(0.62, start);
+        Assert.Equal(0.62, slowed);
+    }
+
+    [Fact]
     public void Step_AnyGrantsAndDraws_CreditStaysBoundedAndTheDutySlews() =>
         Gen.Select(Gen.Double[0, 20_000], Gen.Double[-5000, 20_000], Gen.Double[0, 8], Gen.Double[1, 60]).Array[1, 200].Sample(steps =>
         {

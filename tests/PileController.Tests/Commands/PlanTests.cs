@@ -42,9 +42,9 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
-    public async Task Plan_OfAnOpenLoopWhoseLiftTheSlowPumpDoesNotOvercome_TellsThatATripStoppedIt()
+    public async Task Plan_OfALiftThePumpDoesNotOvercome_TellsThatATripStoppedIt()
     {
-        string lifted = Write("lift.json", """{ "loop": { "staticLift": "5 ft" } }""");
+        string lifted = Write("lift.json", """{ "loop": { "staticLift": "7.9 m" } }""");
         CommandLine open = await CommandLine.RunAsync("plan", "--settings", lifted, "--seasons", "1", "--days", "40");
         CommandLine closed = await CommandLine.RunAsync("plan", "--seasons", "1", "--days", "40");
 

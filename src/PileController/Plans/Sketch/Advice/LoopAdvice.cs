@@ -26,7 +26,7 @@ internal static class LoopAdvice
             yield return Told(
                 trials, "lift", loop with { StaticLiftM = 0 }, "A closed, full loop without the lift", "",
                 least <= loop.PumpStartDuty ? null : u => $" As it is, {Show.Length(loop.StaticLiftM, u)} of lift holds the water still while the pump runs below {100 * least:F0} % of its speed: "
-                    + "when the controller runs it slower than that it finds no flow and stops with a trip until a person clears it. Close the loop.");
+                    + "the controller keeps it above that, which takes more of the battery; by hand below it nothing flows and the draw trips. Close the loop if it can be closed.");
         }
     }
 
