@@ -15,11 +15,13 @@ internal static class Scoreboard
     private static readonly string[] Quick = ["Alder Bank", "small heap", "dead probe at the turns", "told 40 % too little"];
 
     /// <summary>Runs it.</summary>
-    /// <param name="args">--cells quick, --weather FILE (repeatable), --policy RULE (repeatable), --tick SECONDS (longer ticks for a quick look), --json FILE.</param>
+    /// <param name="args">--cells quick, --weather FILE (repeatable), --policy RULE (repeatable), --rig NAME (repeatable), --tick SECONDS (longer ticks for a quick look), --json FILE.</param>
     /// <param name="output">Where the table goes.</param>
     public static int Run(string[] args, TextWriter output)
     {
         RigCase[] rigs = Given(args, "--cells").Contains("quick") ? [.. RigCase.All.Where(r => Quick.Contains(r.Name))] : [.. RigCase.All];
+        string[] names = [.. Given(args, "--rig")];
+        rigs = names.Length > 0 ? [.. rigs.Where(r => names.Contains(r.Name))] : rigs;
         string[] files = [.. Given(args, "--weather")];
         DrawPolicy[] policies = [.. Given(args, "--policy").Select(p => Enum.Parse<DrawPolicy>(p, true))];
         policies = policies.Length > 0 ? [.. policies.Append(DrawPolicy.None).Distinct()] : Enum.GetValues<DrawPolicy>();
