@@ -48,8 +48,8 @@ public class TravellingValveTests
                     sum += parts.Travel(to, 10.0 / steps);
                 }
 
-                Assert.Equal(mean, sum / steps, 9);
-                Assert.Equal(whole.Position, parts.Position, 9);
+                Assert.Equal(mean, sum / steps, 1e-9);
+                Assert.Equal(whole.Position, parts.Position, 1e-9);
                 Assert.InRange(whole.Position, Math.Min(from, to), Math.Max(from, to));
             });
 
