@@ -186,6 +186,9 @@ public sealed class PlanTests(BrowserBench browser) : IClassFixture<BrowserBench
 
         IPage sheet = await bench.Page.Context.RunAndWaitForPageAsync(
             () => bench.Page.GetByRole(AriaRole.Link, new() { Name = "Open the build sheet to print" }).ClickAsync());
+
+        // Loaded once more from its start with ears open; a page still on its way there cannot be.
+        await Expect(sheet.GetByRole(AriaRole.Heading).First).ToContainTextAsync("Alder Bank");
         sheet.Console += (_, message) => troubles.Add($"{message.Text} {message.Location}");
         sheet.PageError += (_, fault) => troubles.Add(fault);
         await sheet.ReloadAsync();
