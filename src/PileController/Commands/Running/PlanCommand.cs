@@ -20,11 +20,11 @@ internal static class PlanCommand
         AllowMultipleArgumentsPerToken = true,
     };
 
-    private static readonly Option<int> Seasons = Ask.Of<int>("--seasons", "How many seasons are drawn, 1 to 5000; 200 when left out.", ReadWhole(1, 5000)).Unless(200);
-    private static readonly Option<int> Days = Ask.Of<int>("--days", "How long a season is, 1 to 365 days; 150 when left out.", ReadWhole(1, 365)).Unless(150);
+    private static readonly Option<int> Seasons = Ask.Whole("--seasons", "How many seasons are drawn, 1 to 5000; 200 when left out.", 1, 5000).Unless(200);
+    private static readonly Option<int> Days = Ask.Whole("--days", "How long a season is, 1 to 365 days; 150 when left out.", 1, 365).Unless(150);
     private static readonly Option<DateOnly> Start = Ask.Of<DateOnly>("--start", "Day of the year on which it begins, as 11-01; that when left out.", ReadDay).Unless(new DateOnly(2001, 11, 1));
-    private static readonly Option<int> Seed = Ask.Of<int>("--seed", "Seed of all that is drawn, 0 to 1000000; 1 when left out.", ReadWhole(0, 1_000_000)).Unless(1);
-    private static readonly Option<int> CheckTick = Ask.Of<int>("--check-tick", "Run this many seasons, 1 to 100, in full and in planning steps and tell how far they differ, instead.", ReadWhole(1, 100)).Unless(0);
+    private static readonly Option<int> Seed = Ask.Whole("--seed", "Seed of all that is drawn, 0 to 1000000; 1 when left out.", 0, 1_000_000).Unless(1);
+    private static readonly Option<int> CheckTick = Ask.Whole("--check-tick", "Run this many seasons, 1 to 100, in full and in planning steps and tell how far they differ, instead.", 1, 100).Unless(0);
     private static readonly Option<string?> Sheet = new("--sheet") { Description = "Write a printable page to build by to this file, HTML." };
     private static readonly Option<bool> Json = Ask.Json();
 
@@ -108,13 +108,4 @@ internal static class PlanCommand
         allowed = good ? null : "a month and a day as 11-01";
         return good;
     }
-
-    private static Ask.Reader<int> ReadWhole(int least, int most) =>
-        (string text, out int value, [NotNullWhen(false)] out string? allowed) =>
-        {
-            bool good = int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value)
-                && value >= least && value <= most;
-            allowed = good ? null : $"a whole number from {least} to {most}";
-            return good;
-        };
 }

@@ -15,11 +15,11 @@ internal static class SeasonCommand
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file; Alder Bank's when left out." };
     private static readonly Option<string?> WeatherPath = new("--weather") { Description = "Weather: hourly CSV, daily CSV or EPW; the demo's when left out." };
     private static readonly Option<DateOnly> Start = Ask.Of<DateOnly>("--start", "First day, as 2012-11-01.", ReadDay).Needed();
-    private static readonly Option<int> Days = Ask.Of<int>("--days", "How many days, 1 to 400.", ReadWhole(1, 400)).Needed();
+    private static readonly Option<int> Days = Ask.Whole("--days", "How many days, 1 to 400.", 1, 400).Needed();
     private static readonly Option<DrawPolicy> Policy = Ask.Word(
         "--policy", "The draw rule:", [.. Enum.GetValues<DrawPolicy>().Select(p => (p.ToString().ToLowerInvariant(), p))]).Needed();
     private static readonly Option<double> TickSeconds = Ask.Number("--tick", "Length of a tick; as in the settings when left out,", 1, 60, "s").Unless(0);
-    private static readonly Option<int> Seed = Ask.Of<int>("--seed", "Seed of the probes' noise, 0 to 1000000; as in the settings when left out.", ReadWhole(0, 1_000_000)).Unless(-1);
+    private static readonly Option<int> Seed = Ask.Whole("--seed", "Seed of the probes' noise, 0 to 1000000; as in the settings when left out.", 0, 1_000_000).Unless(-1);
     private static readonly Option<string?> Keep = new("--keep") { Description = "Write the holding as it stands at the end to this file, to go on from." };
     private static readonly Option<bool> Json = Ask.Json();
 
@@ -131,13 +131,4 @@ internal static class SeasonCommand
         allowed = good ? null : "a day as 2012-11-01";
         return good;
     }
-
-    private static Ask.Reader<int> ReadWhole(int least, int most) =>
-        (string text, out int value, [System.Diagnostics.CodeAnalysis.NotNullWhen(false)] out string? allowed) =>
-        {
-            bool good = int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value)
-                && value >= least && value <= most;
-            allowed = good ? null : $"a whole number from {least} to {most}";
-            return good;
-        };
 }

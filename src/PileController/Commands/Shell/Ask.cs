@@ -36,6 +36,16 @@ internal static class Ask
             return good;
         });
 
+    /// <summary>A whole number; the description says its limits.</summary>
+    public static Option<int> Whole(string name, string description, int least, int most) =>
+        Of(name, description, (string text, out int value, [NotNullWhen(false)] out string? allowed) =>
+        {
+            bool good = int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value)
+                && value >= least && value <= most;
+            allowed = good ? null : $"a whole number from {least} to {most}";
+            return good;
+        });
+
     /// <summary>One word of a list.</summary>
     public static Option<T> Word<T>(string name, string description, params IReadOnlyList<(string Word, T Meaning)> words) =>
         Of(name, $"{description} {string.Join(" or ", words.Select(w => w.Word))}.", Read(new WordKind<T>(words)));

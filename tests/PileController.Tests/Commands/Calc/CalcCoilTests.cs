@@ -89,9 +89,7 @@ public class CalcCoilTests
     [InlineData("--after", "0 d", "--after is \"0 d\"; allowed:")]
     public async Task Coil_ThatCannotBe_IsWrongUse(string option, string given, string words)
     {
-        int at = Array.IndexOf(Plain, option);
-        string[] args = at < 0 ? [.. Plain, option, given] : [.. Plain[..(at + 1)], given, .. Plain[(at + 2)..]];
-        CommandLine run = await CommandLine.RunAsync(args);
+        CommandLine run = await CommandLine.RunAsync(CommandLine.With(Plain, option, given));
         Assert.Equal(2, run.ExitCode);
         Assert.Equal("", run.Output);
         Assert.Contains(words, run.Error, StringComparison.Ordinal);

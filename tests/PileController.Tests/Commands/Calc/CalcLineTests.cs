@@ -88,9 +88,7 @@ public class CalcLineTests
     [InlineData("--buried", "2 cm", "--buried is 0.02 m (0.1 ft), within the line itself; allowed: more than 0.03 m")]
     public async Task Line_ThatCannotBe_IsWrongUse(string option, string given, string words)
     {
-        int at = Array.IndexOf(Plain, option);
-        string[] args = at < 0 ? [.. Plain, option, given] : [.. Plain[..(at + 1)], given, .. Plain[(at + 2)..]];
-        CommandLine run = await CommandLine.RunAsync(args);
+        CommandLine run = await CommandLine.RunAsync(CommandLine.With(Plain, option, given));
         Assert.Equal(2, run.ExitCode);
         Assert.Equal("", run.Output);
         Assert.Contains(words, run.Error, StringComparison.Ordinal);

@@ -94,9 +94,7 @@ public class CalcPipeTests
     [InlineData("--fitting", "elbow:many", "--fitting is \"elbow:many\"")]
     public async Task Pipe_ThatCannotBe_IsWrongUse(string option, string given, string words)
     {
-        int at = Array.IndexOf(Plain, option);
-        string[] args = at < 0 ? [.. Plain, option, given] : [.. Plain[..(at + 1)], given, .. Plain[(at + 2)..]];
-        CommandLine run = await CommandLine.RunAsync([.. args, "--json"]);
+        CommandLine run = await CommandLine.RunAsync([.. CommandLine.With(Plain, option, given), "--json"]);
         Assert.Equal(2, run.ExitCode);
         Assert.Equal("", run.Output);
         Assert.Contains(words, run.Error, StringComparison.Ordinal);
