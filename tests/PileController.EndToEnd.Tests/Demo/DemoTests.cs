@@ -72,12 +72,21 @@ public sealed class DemoTests : IDisposable
         HttpResponseMessage again = await demo.PostAsync("/api/hand", new { actuator = "pump", value = 1, minutes = 5, who = "Robin" });
         Assert.Equal(HttpStatusCode.Conflict, again.StatusCode);
         await demo.Client.DeleteAsync("/api/faults?kind=deadPump");
-        foreach (JsonElement trip in tripped.GetProperty("trips").EnumerateArray())
+        // A trip whose cause still stands at the next tick is refused, and a second one may have latched since: a person
+        // clears what the page shows until nothing stands.
+        JsonElement now = await demo.NowAsync();
+        for (int tries = 0; tries < 20 && now.GetProperty("mode").GetString() == "tripped"; tries++)
         {
-            await demo.PostAsync($"/api/trips/{trip.GetString()}/clear", new { });
+            foreach (JsonElement trip in now.GetProperty("trips").EnumerateArray())
+            {
+                await demo.PostAsync($"/api/trips/{trip.GetString()}/clear", new { });
+            }
+
+            long cleared = now.GetProperty("sequence").GetInt64();
+            now = await demo.UntilAsync(n => n.GetProperty("sequence").GetInt64() > cleared + 1);
         }
 
-        await demo.UntilAsync(n => n.GetProperty("mode").GetString() != "tripped");
+        Assert.NotEqual("tripped", now.GetProperty("mode").GetString());
     }
 
     [Fact]
