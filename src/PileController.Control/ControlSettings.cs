@@ -132,6 +132,24 @@ public sealed record ControlSettings
 
     /// <summary>Limits of the interlocks.</summary>
     public InterlockLimits Limits { get; init; } = new();
+
+    /// <summary>What is told of the house besides its loss, as reckoned from house and loop as built.</summary>
+    public HouseTold House { get; init; } = new();
+
+    /// <summary>Height of the heap, m, as built.</summary>
+    public double HeapHeightM { get; init; } = 2.0;
+
+    /// <summary>Water in the buried drum, L, as built; 0 for none.</summary>
+    public double DrumLitres { get; init; } = 208.2;
+
+    /// <summary>Distance of the coil's turns from the axis, m, as built.</summary>
+    public double CoilRadiusM { get; init; } = 1.0;
+
+    /// <summary>Distance of the ducts from the axis, m, as built.</summary>
+    public double DuctRadiusM { get; init; } = 0.6;
+
+    /// <summary>Conductance from the bed to the air of the closed duct, W/K; 0 without one or where the air runs through the heap.</summary>
+    public double DuctWPerK { get; init; } = 14.2;
 }
 
 /// <summary>Where the heap's probes sit, as distances from its axis, and how wide the heap is, m.</summary>

@@ -1,6 +1,7 @@
 using PileController.Control.Allocation;
 using PileController.Control.Decisions;
 using PileController.Control.Estimation;
+using PileController.Control.Foresight;
 using PileController.Control.Interlocks;
 using PileController.Control.Metering;
 using PileController.Control.Modes;
@@ -38,8 +39,14 @@ public static class Controller
         Totals totals = Totaliser.Add(memory.Totals, settings, draw, sound, memory.Outputs, seconds);
         (HeapEstimate estimate, EstimatorMemory estimator) = Estimator.Step(
             settings, memory.Estimator, sound, draw.WaterWatts + draw.AirWatts, seconds, at);
+        (Forecast? forecast, string? refused) = ForecastRule.Of(memory.Forecast, commands, at);
+        WeatherMemory weather = WeatherMemory.Step(
+            settings, memory.Weather, estimator.OutsideC, sound.TryGet(Channel.Outside, out _), forecast, seconds, at);
+        HouseMemory dwelling = HouseMemory.Step(
+            settings, memory.House, sound, draw, memory.Outputs.BackupOn, estimator.OutsideC, forecast, seconds, at);
 
         HandRule.Result asked = HandRule.Apply(memory.Hands, memory.Interlocks, memory.Servicing, commands, now);
+        asked = refused is null ? asked : asked.With(DecisionKinds.Warning, refused);
         Span<double> signals = stackalloc double[Signals.Count];
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
@@ -120,6 +127,10 @@ public static class Controller
             Totals = totals,
             Probes = probes,
             Estimator = estimator,
+            House = dwelling,
+            Weather = weather,
+            Forecast = forecast,
+            Plan = memory.Plan,
             Regulators = regulators,
             Interlocks = interlocks,
             Hands = asked.Hands,

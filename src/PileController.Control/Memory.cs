@@ -1,5 +1,6 @@
 using PileController.Control.Decisions;
 using PileController.Control.Estimation;
+using PileController.Control.Foresight;
 using PileController.Control.Interlocks;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
@@ -33,6 +34,18 @@ public sealed record Memory
 
     /// <summary>What the estimator remembers.</summary>
     public EstimatorMemory Estimator { get; init; } = EstimatorMemory.Fresh;
+
+    /// <summary>What is remembered of the house.</summary>
+    public HouseMemory House { get; init; } = HouseMemory.Fresh;
+
+    /// <summary>What is remembered of the air outside.</summary>
+    public WeatherMemory Weather { get; init; } = WeatherMemory.Fresh;
+
+    /// <summary>The forecast that was last taken, or null.</summary>
+    public Forecast? Forecast { get; init; }
+
+    /// <summary>What is meant to be drawn in the hours ahead, or null.</summary>
+    public HorizonPlan? Plan { get; init; }
 
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
@@ -68,7 +81,7 @@ public sealed record Memory
     public static Memory Fresh { get; } = new();
 
     /// <summary>
-    /// What is kept over a restart: totals, estimates, latched trips. Nothing is running, nothing is held by hand, and
+    /// What is kept over a restart: totals, estimates, what was learned of house and weather, the forecast, latched trips. Nothing is running, nothing is held by hand, and
     /// the monotonic clock starts anew. A trip's cause is taken to stand until it is seen to be gone, and the estimate
     /// to hold only if the probes bear it out.
     /// </summary>
@@ -81,6 +94,9 @@ public sealed record Memory
             Mode = tripped ? Mode.Tripped : Servicing ? Mode.Servicing : Mode.Standby,
             Totals = Totals,
             Estimator = Estimator with { HotSinceMilliseconds = -1, Started = false },
+            House = House,
+            Weather = Weather,
+            Forecast = Forecast,
             Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, i.Latched, i.Latched))],
             Servicing = Servicing,
         };

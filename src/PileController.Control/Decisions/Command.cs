@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using PileController.Control.Foresight;
 
 namespace PileController.Control.Decisions;
 
@@ -8,6 +9,7 @@ namespace PileController.Control.Decisions;
 [JsonDerivedType(typeof(ClearTrip), "clearTrip")]
 [JsonDerivedType(typeof(SetServicing), "servicing")]
 [JsonDerivedType(typeof(ReportTick), "report")]
+[JsonDerivedType(typeof(TakeForecast), "forecast")]
 public abstract record Command;
 
 /// <summary>Take one actuator by hand until an end time. Interlocks still outrank it.</summary>
@@ -34,3 +36,7 @@ public sealed record SetServicing(bool On) : Command;
 /// <param name="ClockJumpMilliseconds">Wall clock against monotonic clock since the tick before, 0 when they agree.</param>
 /// <param name="LateMilliseconds">How late this tick began, 0 when on time.</param>
 public sealed record ReportTick(bool StoreFailing, long ClockJumpMilliseconds, long LateMilliseconds) : Command;
+
+/// <summary>Take a forecast of the weather, in place of the one before.</summary>
+/// <param name="Forecast">The forecast; refused with a note when it is not sound.</param>
+public sealed record TakeForecast(Forecast Forecast) : Command;

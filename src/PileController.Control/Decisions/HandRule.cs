@@ -9,7 +9,11 @@ internal static class HandRule
     private const long MostMilliseconds = 24 * 3_600_000L;
 
     internal sealed record Result(
-        HandHold[] Hands, InterlockMemory[] Interlocks, bool Servicing, ReportTick? Report, DecisionKinds Kinds, string? Note);
+        HandHold[] Hands, InterlockMemory[] Interlocks, bool Servicing, ReportTick? Report, DecisionKinds Kinds, string? Note)
+    {
+        /// <summary>The same with one thing more to tell.</summary>
+        public Result With(DecisionKinds kinds, string note) => this with { Kinds = Kinds | kinds, Note = Add(Note, note) };
+    }
 
     public static Result Apply(
         HandHold[] hands, InterlockMemory[] interlocks, bool servicing, IReadOnlyList<Command> commands, long now)

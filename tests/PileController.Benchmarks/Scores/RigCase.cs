@@ -69,12 +69,11 @@ internal sealed record RigCase(string Name, PileSettings Settings)
         };
         return settings with
         {
-            Control = settings.Control with
+            Control = Derived.Of(settings) with
             {
                 HeapHeatCapacityJPerK = ToldJPerKgK * heap.WetMassKg,
                 CoilWPerK = ToldCoilWPerMK * heap.Coil.LengthM,
                 BlowerFullFlowM3PerS = heap.Duct.FullFlowM3PerS,
-                Places = ProbePlaces.Of(settings),
             },
         };
     }
@@ -82,7 +81,8 @@ internal sealed record RigCase(string Name, PileSettings Settings)
     private static PileSettings Housed(Func<HouseBuild, HouseBuild> change)
     {
         HouseBuild house = change(Standard.House);
-        return Standard with { House = house, Control = Standard.Control with { HouseLossWPerK = Math.Round(house.LossWPerK) } };
+        PileSettings settings = Standard with { House = house };
+        return settings with { Control = Derived.Of(settings) with { HouseLossWPerK = Math.Round(house.LossWPerK) } };
     }
 
     private static PileSettings Without(Channel channel) => Standard with
@@ -97,6 +97,12 @@ internal sealed record RigCase(string Name, PileSettings Settings)
             HeapHeatCapacityJPerK = share * Standard.Control.HeapHeatCapacityJPerK,
             CoilWPerK = share * Standard.Control.CoilWPerK,
             HouseLossWPerK = share * Standard.Control.HouseLossWPerK,
+            House = Standard.Control.House with
+            {
+                FloorJPerK = share * Standard.Control.House.FloorJPerK,
+                FloorWPerK = share * Standard.Control.House.FloorWPerK,
+                PipeWPerK = share * Standard.Control.House.PipeWPerK,
+            },
         },
     };
 }

@@ -65,9 +65,15 @@ public class FieldTableTests
         Assert.All(rows, r => Assert.NotEqual("", r.Allowed));
     }
 
-    // The duty that moves water is reckoned from pump and loop; nobody sets it.
+    // What follows from how heap and loop are built; nobody sets it by itself.
+    private static readonly string[] Reckoned =
+    [
+        nameof(ControlSettings.MovingDuty), nameof(ControlSettings.HeapHeightM), nameof(ControlSettings.DrumLitres),
+        nameof(ControlSettings.CoilRadiusM), nameof(ControlSettings.DuctRadiusM), nameof(ControlSettings.DuctWPerK),
+    ];
+
     private static bool IsSingleValue(PropertyInfo property) =>
-        property.CanWrite && property.Name != nameof(ControlSettings.MovingDuty) && (property.PropertyType.IsValueType || property.PropertyType == typeof(string));
+        property.CanWrite && !Reckoned.Contains(property.Name) && (property.PropertyType.IsValueType || property.PropertyType == typeof(string));
 
     private static object Other(object? value, Type type) => value switch
     {
