@@ -1,0 +1,59 @@
+namespace PileController.Control.Estimation;
+
+/// <summary>What the observer's heap reckons with: its shape and what is told, and how far both are off as learned.</summary>
+/// <param name="Shape">How the heap is cut.</param>
+/// <param name="JPerM3K">Heat capacity of the bed, J/(m³·K).</param>
+/// <param name="DemandWPerM3">Heat the microbes would make at their best temperature with plenty of air, W/m³.</param>
+/// <param name="PermeabilityM2">Permeability of the bed to air, m².</param>
+/// <param name="ConductivityFactor">Conductivity of the bed, as a multiple of what chips usually have.</param>
+/// <param name="CoverM2KPerW">Resistance of cover and air film on top and side, m²·K/W.</param>
+/// <param name="CoilWPerK">Conductance from the bed at the turns to the water at 40 °C, W/K.</param>
+public readonly record struct HeapFigures(
+    HeapShape Shape, double JPerM3K, double DemandWPerM3, double PermeabilityM2, double ConductivityFactor,
+    double CoverM2KPerW, double CoilWPerK)
+{
+    // A heap some weeks old (common practice, no source).
+    private const double UsualDemandWPerM3 = 110;
+
+    // Settled chips (common practice, no source).
+    private const double UsualPermeabilityM2 = 1e-9;
+
+    // A hand and a half of loose dry cover at 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009) and a light wind.
+    private const double UsualCoverM2KPerW = (0.15 / 0.08) + 0.07;
+
+    /// <summary>What is told of a heap, before anything is learned.</summary>
+    /// <param name="settings">What the controller is told.</param>
+    /// <param name="shape">The heap as cut from the same settings.</param>
+    public static HeapFigures Told(ControlSettings settings, HeapShape shape)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(shape);
+        return new(
+            shape, settings.HeapHeatCapacityJPerK / shape.BedM3, UsualDemandWPerM3, UsualPermeabilityM2, 1, UsualCoverM2KPerW,
+            Math.Max(0.1, settings.CoilWPerK));
+    }
+}
+
+/// <summary>What bears on the heap during a step.</summary>
+/// <param name="CoilWatts">Heat the coil's water takes, W.</param>
+/// <param name="DrumWatts">Heat the water takes in the drum, W.</param>
+/// <param name="DuctWatts">Heat the air of the ducts takes, W.</param>
+/// <param name="OutsideC">Air outside, °C.</param>
+/// <param name="GroundC">Deep ground, °C.</param>
+public readonly record struct HeapLoad(
+    double CoilWatts, double DrumWatts, double DuctWatts, double OutsideC, double GroundC);
+
+/// <summary>Water that runs through coil and drum, in that order.</summary>
+/// <param name="WPerK">Flow × heat capacity, W/K; 0 at rest.</param>
+/// <param name="ReturnC">As it comes in, °C.</param>
+public readonly record struct HeapFlow(double WPerK, double ReturnC);
+
+/// <summary>What became of a step.</summary>
+/// <param name="CoilWatts">Heat taken by the coil's water, W.</param>
+/// <param name="DrumWatts">Heat taken from the drum, W.</param>
+/// <param name="NetWatts">Heat made less heat lost by itself, W.</param>
+public readonly record struct HeapStep(double CoilWatts, double DrumWatts, double NetWatts)
+{
+    /// <summary>Heat the water took, W.</summary>
+    public double WaterWatts => CoilWatts + DrumWatts;
+}

@@ -1,0 +1,241 @@
+using PileController.Physics;
+using PileController.Physics.Heaps;
+
+namespace PileController.Control.Estimation;
+
+/// <summary>
+/// The observer's own heap: rings and a sleeve that conduct, lose heat through cover and ground, and make it as far as the
+/// draught of their own warmth brings air. One backward Euler step of any length; what is made and what the draught
+/// carries off are taken at the step's start, since they change over days. Works on the caller's temperatures, allocates nothing.
+/// </summary>
+/// <remarks>
+/// Net heat as a function of temperature is not fitted: it is what microbes make of the oxygen the draught carries in
+/// (weight of the warm column over the resistance of its path, Darcy; Haug's oxygen factor) less the enthalpy with which
+/// that gas leaves saturated. It rises to about 58 °C, falls above, and a cool heap breathes less.
+/// </remarks>
+public static class HeapRings
+{
+    private const double GravityMPerS2 = 9.80665;
+    private const double AirPaS = 1.85e-5;
+
+    // Outside air is humid by night and winter (common practice, no source); it hardly matters beside the heap's own vapour.
+    private const double OutsideHumidity = 0.8;
+
+    // Heat per kilogram of dry air whose oxygen is all used, J/kg.
+    private const double JPerKgAir = Stuff.OxygenInAir * Stuff.HeatPerSolids / Stuff.OxygenPerSolids;
+
+    // Resistance of the ground under the heap, m²·K/W (common practice, no source).
+    private const double GroundM2KPerW = 1.5;
+
+    // Of the resistance between bed and water seven tenths lie within the sleeve: two cylinders, pipe to the sleeve's mean
+    // radius and from there to half way between the turns.
+    private const double WallShare = 0.72;
+
+    /// <summary>A step with a draw that is known, as metered.</summary>
+    /// <param name="t">Temperatures, °C: <see cref="HeapShape.Nodes"/> of them.</param>
+    /// <param name="p">The heap.</param>
+    /// <param name="seconds">Length, s; 10 minutes to an hour.</param>
+    /// <param name="load">What is drawn and what is round it.</param>
+    public static HeapStep Step(Span<double> t, in HeapFigures p, double seconds, in HeapLoad load) =>
+        Step(t, p, seconds, load, default);
+
+    /// <summary>A step with water running through coil and drum: what it takes is found with the cooling it causes.</summary>
+    /// <param name="t">Temperatures, °C: <see cref="HeapShape.Nodes"/> of them.</param>
+    /// <param name="p">The heap.</param>
+    /// <param name="seconds">Length, s; 10 minutes to an hour.</param>
+    /// <param name="load">What is drawn besides, and what is round it.</param>
+    /// <param name="flow">The water, as a mean over the step.</param>
+    public static HeapStep Step(Span<double> t, in HeapFigures p, double seconds, in HeapLoad load, in HeapFlow flow)
+    {
+        const int n = HeapShape.Rings;
+        HeapShape shape = p.Shape;
+        ReadOnlySpan<double> volume = shape.VolumeM3;
+        ReadOnlySpan<double> face = shape.FaceM;
+        ReadOnlySpan<double> planM2 = shape.PlanM2;
+        Span<double> ratio = stackalloc double[n];
+        double inverse = 1 / seconds;
+        double store = p.JPerM3K * inverse;
+        BedAt outside = BedCurves.At(load.OutsideC);
+        double dryKgPerM3 = outside.GasKgPerM3;
+        double outsideJPerKg = (Stuff.GasJPerKgK * load.OutsideC)
+            + (OutsideHumidity * (outside.GasJPerKg - (Stuff.GasJPerKgK * load.OutsideC)));
+        double draught = p.PermeabilityM2 / AirPaS * GravityMPerS2 * dryKgPerM3;
+
+        double before = Stored(t, p);
+        BedAt sleeveBed = BedCurves.At(t[HeapShape.Sleeve]);
+        double coil = p.CoilWPerK * sleeveBed.ConductivityWPerMK / BedCurves.ReferenceWPerMK;
+        double toWater = Exchange(coil / WallShare, flow.WPerK);
+        double toRing = coil / (1 - WallShare);
+        double outC = flow.ReturnC + (flow.WPerK > 0 ? toWater / flow.WPerK * (t[HeapShape.Sleeve] - flow.ReturnC) : 0);
+
+        // The drum: first node of the chain.
+        double left = 0;
+        BedAt bed = BedCurves.At(t[0]);
+        double conductivity = p.ConductivityFactor * bed.ConductivityWPerMK;
+        double right = shape.DrumFaceM * conductivity;
+        double drumStore = shape.DrumJPerK * inverse;
+        double drumScale = 1 / (drumStore + right + flow.WPerK);
+        double lastRatio = right * drumScale;
+        double last = ((drumStore * t[HeapShape.Drum]) - load.DrumWatts + (flow.WPerK * outC)) * drumScale;
+        double drumRatio = lastRatio;
+        double drumValue = last;
+
+        // The sleeve: a leaf on the coil's ring, taken out beforehand.
+        double sleeveStore = store * shape.SleeveM3;
+        double sleeveScale = 1 / (sleeveStore + toRing + toWater);
+        double sleeveMade = shape.SleeveM3 * Made(p, sleeveBed, draught * shape.DraughtPerM[shape.CoilRing], outside.GasKgPerM3, outsideJPerKg);
+        double sleeveValue = ((sleeveStore * t[HeapShape.Sleeve]) + sleeveMade - load.CoilWatts + (toWater * flow.ReturnC)) * sleeveScale;
+        double sleeveRatio = toRing * sleeveScale;
+
+        for (int i = 0; i < n; i++)
+        {
+            left = right;
+            double k = conductivity;
+            double made = volume[i] * Made(p, bed, draught * shape.DraughtPerM[i], outside.GasKgPerM3, outsideJPerKg);
+            double plan = planM2[i];
+            double quarter = 0.25 * shape.HeightM / k;
+            double top = plan / (quarter + p.CoverM2KPerW);
+            double ground = plan / (quarter + GroundM2KPerW);
+            double ring = store * volume[i];
+            double value = (ring * t[i]) + made + (ground * load.GroundC);
+            if (i + 1 < n)
+            {
+                bed = BedCurves.At(t[i + 1]);
+                conductivity = p.ConductivityFactor * bed.ConductivityWPerMK;
+                right = face[i] * 0.5 * (k + conductivity);
+            }
+            else
+            {
+                right = 0;
+                top += face[i] * shape.ThicknessM / ((0.5 * shape.ThicknessM / k) + p.CoverM2KPerW);
+            }
+
+            value += top * load.OutsideC;
+            double diagonal = ring + left + right + top + ground;
+            if (i == shape.CoilRing)
+            {
+                diagonal += toRing * (1 - sleeveRatio);
+                value += toRing * sleeveValue;
+            }
+
+            if (i == shape.DuctRing)
+            {
+                value -= load.DuctWatts;
+            }
+
+            double scale = 1 / (diagonal - (left * lastRatio));
+            value = (value + (left * last)) * scale;
+            lastRatio = right * scale;
+            last = value;
+            ratio[i] = lastRatio;
+            t[i] = value;
+        }
+
+        for (int i = n - 2; i >= 0; i--)
+        {
+            t[i] += ratio[i] * t[i + 1];
+        }
+
+        t[HeapShape.Drum] = drumValue + (drumRatio * t[0]);
+        t[HeapShape.Sleeve] = sleeveValue + (sleeveRatio * t[shape.CoilRing]);
+        double coilWatts = load.CoilWatts + (toWater * (t[HeapShape.Sleeve] - flow.ReturnC));
+        double drumWatts = load.DrumWatts + (flow.WPerK * (t[HeapShape.Drum] - outC));
+        double drawn = coilWatts + drumWatts + load.DuctWatts;
+        return new HeapStep(coilWatts, drumWatts, ((Stored(t, p) - before) * inverse) + drawn);
+    }
+
+    /// <summary>Heat stored in bed and drum above 0 °C, J.</summary>
+    /// <param name="t">Temperatures, °C.</param>
+    /// <param name="p">The heap.</param>
+    public static double Stored(ReadOnlySpan<double> t, in HeapFigures p)
+    {
+        ReadOnlySpan<double> volume = p.Shape.VolumeM3;
+        double sum = p.Shape.SleeveM3 * t[HeapShape.Sleeve];
+        for (int i = 0; i < volume.Length; i++)
+        {
+            sum += volume[i] * t[i];
+        }
+
+        return (p.JPerM3K * sum) + (p.Shape.DrumJPerK * t[HeapShape.Drum]);
+    }
+
+    /// <summary>Mean of the hottest half of the bed, °C.</summary>
+    /// <param name="t">Temperatures, °C.</param>
+    /// <param name="shape">How the heap is cut.</param>
+    public static double ActiveZone(ReadOnlySpan<double> t, HeapShape shape)
+    {
+        ArgumentNullException.ThrowIfNull(shape);
+        Span<double> weights = stackalloc double[HeapShape.Nodes];
+        return ActiveZone(t, shape, weights);
+    }
+
+    /// <summary>Mean of the hottest half of the bed, °C, and what share each temperature has in it: the slope of that mean.</summary>
+    /// <param name="t">Temperatures, °C.</param>
+    /// <param name="shape">How the heap is cut.</param>
+    /// <param name="weights">Filled with the shares; they sum to 1.</param>
+    public static double ActiveZone(ReadOnlySpan<double> t, HeapShape shape, Span<double> weights)
+    {
+        ArgumentNullException.ThrowIfNull(shape);
+        Span<int> order = stackalloc int[HeapShape.Rings + 1];
+        for (int i = 0; i < order.Length; i++)
+        {
+            int at = i;
+            for (; at > 0 && t[order[at - 1]] < t[i]; at--)
+            {
+                order[at] = order[at - 1];
+            }
+
+            order[at] = i;
+        }
+
+        weights.Clear();
+        double half = 0.5 * shape.BedM3;
+        double left = half;
+        double sum = 0;
+        for (int i = 0; i < order.Length && left > 0; i++)
+        {
+            double part = Math.Min(left, shape.BedM3Of(order[i]));
+            weights[order[i]] = part / half;
+            sum += part * t[order[i]];
+            left -= part;
+        }
+
+        return sum / half;
+    }
+
+    /// <summary>What the water would take from coil and drum at this moment, W, as the bed stands: in the long run it takes less.</summary>
+    /// <param name="t">Temperatures, °C.</param>
+    /// <param name="p">The heap.</param>
+    /// <param name="flow">The water.</param>
+    public static (double CoilWatts, double DrumWatts) Reach(ReadOnlySpan<double> t, in HeapFigures p, in HeapFlow flow)
+    {
+        if (flow.WPerK <= 0)
+        {
+            return (0, 0);
+        }
+
+        double coil = SleeveWPerK(t, p, flow.WPerK) * (t[HeapShape.Sleeve] - flow.ReturnC);
+        double outC = flow.ReturnC + (coil / flow.WPerK);
+        return (coil, flow.WPerK * (t[HeapShape.Drum] - outC));
+    }
+
+    /// <summary>Conductance from the sleeve to water of a flow, referred to the water as it comes in, W/K.</summary>
+    /// <param name="t">Temperatures, °C.</param>
+    /// <param name="p">The heap.</param>
+    /// <param name="flowWPerK">Flow × heat capacity of the water, W/K.</param>
+    public static double SleeveWPerK(ReadOnlySpan<double> t, in HeapFigures p, double flowWPerK)
+    {
+        double bed = BedCurves.At(t[HeapShape.Sleeve]).ConductivityWPerMK / BedCurves.ReferenceWPerMK;
+        return Exchange(p.CoilWPerK * bed / WallShare, flowWPerK);
+    }
+
+    private static double Exchange(double conductance, double flowWPerK) =>
+        flowWPerK > 0 ? flowWPerK * (1 - Portable.Exp(-conductance / flowWPerK)) : 0;
+
+    // Heat made less what the draught carries off, W/m³.
+    private static double Made(in HeapFigures p, in BedAt bed, double draught, double outsideKgPerM3, double outsideJPerKg)
+    {
+        double airKg = draught * Math.Abs(outsideKgPerM3 - bed.GasKgPerM3);
+        return HeapAir.TakenKgPerS(p.DemandWPerM3 * bed.Work, airKg * JPerKgAir) - (airKg * (bed.GasJPerKg - outsideJPerKg));
+    }
+}
