@@ -62,7 +62,13 @@ public sealed record ControlSettings
     public double PreWarmHours { get; init; } = 1;
 
     /// <summary>Heap temperature above which heat is given for comfort, not only against frost, K above the floor (0 to 20).</summary>
-    public double ComfortReserveKelvin { get; init; } = 8;
+    public double ComfortReserveKelvin { get; init; } = 4;
+
+    /// <summary>The same in the coldest weeks of the year, K above the floor (0 to 25); see <see cref="Means.SeasonReserve"/>.</summary>
+    public double MidwinterReserveKelvin { get; init; } = 18;
+
+    /// <summary>Latitude of the holding, degrees north (-90 to 90): tells when its coldest weeks come.</summary>
+    public double LatitudeDegrees { get; init; } = 45;
 
     /// <summary>Heat capacity of the heap, J/K, as told to the controller.</summary>
     public double HeapHeatCapacityJPerK { get; init; } = 2.6e7;

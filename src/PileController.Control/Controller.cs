@@ -62,7 +62,7 @@ public static class Controller
         double house = houseKnown ? houseC : settings.HouseMinimumC;
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
-            ? MeansPolicy.Decide(settings, estimate, estimator.BodyC, reach, house, outside, at.LocalHour)
+            ? MeansPolicy.Decide(settings, estimate, reach, house, outside, at)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
 

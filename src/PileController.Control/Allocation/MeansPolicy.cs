@@ -16,23 +16,23 @@ internal static class MeansPolicy
     // must bear a little before it has, or the mode would swing from tick to tick.
     private const double RecoveredWatts = 50;
 
-    // Above this the microbes work less well the hotter it gets: heat is banked in the house rather than lost.
-    private const double BankFromC = 57;
+    // What the heap holds above the season's reserve is banked in the house, up to so far above its set point: there it is
+    // of use, in the heap it only burns fuel.
     private const double BankMostKelvin = 6;
 
     public static Grant Decide(
-        ControlSettings settings, in HeapEstimate estimate, double bodyC, in Reach reach, double houseC, double outsideC,
-        double localHour)
+        ControlSettings settings, in HeapEstimate estimate, in Reach reach, double houseC, double outsideC, in Instant at)
     {
-        double banked = Math.Clamp(estimate.ActiveZoneCelsius - BankFromC, 0, BankMostKelvin);
-        HouseWant want = WantRule.Of(settings, houseC, outsideC, localHour, banked);
-        HeapMeans means = MeansRule.Of(settings, estimate, bodyC);
+        double reserve = SeasonReserve.Kelvin(settings, at);
+        double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, BankMostKelvin);
+        HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked);
+        HeapMeans means = MeansRule.Of(settings, estimate, reserve);
         double frost = Math.Min(want.FrostW, means.FrostW);
         // With too few probes to trust the estimate, frost is kept out and no more is risked.
         double comfort = estimate.Trusted ? Math.Min(want.ComfortW, means.ComfortW) : 0;
         double granted = Math.Max(frost, comfort);
         bool floorNear = means.FrostW <= 0;
-        bool recovered = means.FrostW >= RecoveredWatts && Math.Min(estimate.ActiveZoneCelsius, bodyC) > settings.HeapFloorC + RecoveredKelvin
+        bool recovered = means.FrostW >= RecoveredWatts && estimate.ActiveZoneCelsius > settings.HeapFloorC + RecoveredKelvin
             + (MeansRule.Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
         if (!estimate.Lit)
         {

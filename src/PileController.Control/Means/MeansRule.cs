@@ -9,22 +9,22 @@ namespace PileController.Control.Means;
 public readonly record struct HeapMeans(double FrostW, double ComfortW);
 
 /// <summary>
-/// The first form of the means: a draw that would spend what the heap holds above its floor, less a margin for what the
-/// estimate may be wrong by, within the look-ahead. Comfort spends it over the whole of it and has to leave a reserve;
-/// against frost it may go faster. It is found anew each tick, so the draw slows as the floor comes near.
+/// What the heap holds above its floor, less a margin for what the estimate may be wrong by, over the time in which it may
+/// be spent. Comfort spends it over the look-ahead and has to leave the season's reserve. Against frost it may go as fast as
+/// coil and ducts can take it: in a cold spell every joule is worth the same whenever it comes, and one that stays in the
+/// heap when the spell ends has been of no use. It is found anew each tick, so the draw slows as the floor comes near.
 /// </summary>
-/// <remarks>
-/// The lower of active zone and body counts: heat taken at the turns is felt by the active zone a day later, when the
-/// cold bed has drunk from its neighbours.
-/// </remarks>
 public static class MeansRule
 {
     // What the active zone still falls once the means are nil: the cold bed drinks on, and the frost guard takes its part
     // (from seasons of the simulated heap).
-    private const double AfterfallKelvin = 1.5;
+    private const double AfterfallKelvin = 0.2;
 
-    // Against frost the reserve may be spent in this share of the look-ahead: a cold snap is shorter than that.
-    private const double FrostPace = 0.3;
+    // Against frost the draw is held back only within so many hours of the floor.
+    private const double FrostHours = 3;
+
+    // Comfort takes what lies above the season's reserve within half a day.
+    private const double ComfortHours = 12;
 
     // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
     private const double FullTrustKelvin = 8;
@@ -32,17 +32,17 @@ public static class MeansRule
     /// <summary>Finds the means.</summary>
     /// <param name="settings">What is known of the heap.</param>
     /// <param name="estimate">What is believed of it.</param>
-    /// <param name="bodyC">Estimate of the inner body's mean, °C.</param>
-    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double bodyC)
+    /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
+    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double reserveKelvin)
     {
         double margin = AfterfallKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
-        double above = Math.Min(estimate.ActiveZoneCelsius, bodyC) - settings.HeapFloorC - margin;
+        double above = estimate.ActiveZoneCelsius - settings.HeapFloorC - margin;
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
-        double seconds = settings.LookAheadHours * 3600;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
-        double frost = Math.Max(0, net + (capacity * above / (FrostPace * seconds)));
-        double comfort = Math.Max(0, net + (capacity * (above - settings.ComfortReserveKelvin) / seconds));
+        double frost = Math.Max(0, net + (capacity * above / (FrostHours * 3600)));
+        double spare = estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin;
+        double comfort = spare <= 0 ? 0 : Math.Max(0, estimate.GenerationWatts + (capacity * spare / (ComfortHours * 3600)));
         return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
     }
 

@@ -13,7 +13,7 @@ public readonly record struct HouseWant(double FrostW, double ComfortW, double S
 public static class WantRule
 {
     // The minimum is held from a little above it, K: the loop answers late.
-    private const double FrostHeadKelvin = 0.8;
+    private const double FrostHeadKelvin = 0.5;
 
     // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient; never by
     // more than the loss again, since a cold house cannot be warmed at once.

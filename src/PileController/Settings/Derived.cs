@@ -17,6 +17,7 @@ internal static class Derived
     public static ControlSettings Of(PileSettings settings) => settings.Control with
     {
         Places = ProbePlaces.Of(settings),
+        LatitudeDegrees = settings.Site.LatitudeDegrees,
         MovingDuty = PumpDuty.Moving(settings),
         House = House(settings.House, settings.Loop),
         HeapHeightM = settings.Heap.HeightM,

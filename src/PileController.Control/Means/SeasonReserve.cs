@@ -1,0 +1,40 @@
+namespace PileController.Control.Means;
+
+/// <summary>
+/// How far above its floor the heap is kept by the time of year before heat goes to comfort. A cool heap breathes and
+/// burns slowly: drawn on for comfort in autumn, it keeps its fuel and its water for the coldest weeks. Before those it
+/// is left to warm up, since no spell can be met with heat that is not there; after them the rest may be spent.
+/// </summary>
+public static class SeasonReserve
+{
+    // The coldest weeks come about a month after the shortest day (common practice, no source): day of the year in the north.
+    private const double ColdestDay = 15;
+    private const double DaysAYear = 365.25;
+
+    // Days from there, between which the reserve rises and falls. A heap takes two to three weeks to warm up by itself
+    // (from seasons of the simulated heap); before that, warmth only burns fuel.
+    private const double RiseFrom = -25;
+    private const double RiseTo = -8;
+    private const double FallFrom = 20;
+    private const double FallTo = 40;
+
+    /// <summary>The reserve for comfort at a moment, K above the floor.</summary>
+    /// <param name="settings">Its two ends, and the latitude: south of the equator the year is turned.</param>
+    /// <param name="at">The moment.</param>
+    public static double Kelvin(ControlSettings settings, in Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        double share = Share(at.Utc.DayOfYear + (settings.LatitudeDegrees < 0 ? 0.5 * DaysAYear : 0));
+        return settings.ComfortReserveKelvin
+            + (share * Math.Max(0, settings.MidwinterReserveKelvin - settings.ComfortReserveKelvin));
+    }
+
+    private static double Share(double dayOfYear)
+    {
+        double days = (dayOfYear - ColdestDay) % DaysAYear;
+        days = days > 0.5 * DaysAYear ? days - DaysAYear : days < -0.5 * DaysAYear ? days + DaysAYear : days;
+        double rise = (days - RiseFrom) / (RiseTo - RiseFrom);
+        double fall = (FallTo - days) / (FallTo - FallFrom);
+        return Math.Clamp(Math.Min(rise, fall), 0, 1);
+    }
+}
