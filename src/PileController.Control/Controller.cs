@@ -62,7 +62,7 @@ public static class Controller
         double house = houseKnown ? houseC : settings.HouseMinimumC;
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
-            ? MeansPolicy.Decide(settings, estimate, reach, house, outside, at)
+            ? MeansPolicy.Decide(settings, estimate, reach, house, outside, at, memory.Course, BatteryRule.ComfortShare(settings, sound))
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
 
@@ -131,6 +131,7 @@ public static class Controller
             Weather = weather,
             Forecast = forecast,
             Plan = memory.Plan,
+            Course = memory.Course,
             Regulators = regulators,
             Interlocks = interlocks,
             Hands = asked.Hands,

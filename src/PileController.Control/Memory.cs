@@ -47,6 +47,9 @@ public sealed record Memory
     /// <summary>What is meant to be drawn in the hours ahead, or null.</summary>
     public HorizonPlan? Plan { get; init; }
 
+    /// <summary>The course that is followed.</summary>
+    public Course Course { get; init; } = Course.Usual;
+
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
 

@@ -1,4 +1,5 @@
 using PileController.Control.Decisions;
+using PileController.Control.Foresight;
 using PileController.Control.Means;
 
 namespace PileController.Control.Allocation;
@@ -16,20 +17,17 @@ internal static class MeansPolicy
     // must bear a little before it has, or the mode would swing from tick to tick.
     private const double RecoveredWatts = 50;
 
-    // What the heap holds above the season's reserve is banked in the house, up to so far above its set point: there it is
-    // of use, in the heap it only burns fuel.
-    private const double BankMostKelvin = 6;
-
     public static Grant Decide(
-        ControlSettings settings, in HeapEstimate estimate, in Reach reach, double houseC, double outsideC, in Instant at)
+        ControlSettings settings, in HeapEstimate estimate, in Reach reach, double houseC, double outsideC, in Instant at,
+        in Course course, double powerShare)
     {
         double reserve = SeasonReserve.Kelvin(settings, at);
-        double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, BankMostKelvin);
-        HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked);
+        double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, WantRule.BankMostKelvin);
+        HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
         HeapMeans means = MeansRule.Of(settings, estimate, reserve);
         double frost = Math.Min(want.FrostW, means.FrostW);
         // With too few probes to trust the estimate, frost is kept out and no more is risked.
-        double comfort = estimate.Trusted ? Math.Min(want.ComfortW, means.ComfortW) : 0;
+        double comfort = estimate.Trusted && course.Comfort ? powerShare * Math.Min(want.ComfortW, means.ComfortW) : 0;
         double granted = Math.Max(frost, comfort);
         bool floorNear = means.FrostW <= 0;
         bool recovered = means.FrostW >= RecoveredWatts && estimate.ActiveZoneCelsius > settings.HeapFloorC + RecoveredKelvin
@@ -41,7 +39,7 @@ internal static class MeansPolicy
 
         double water = Math.Min(granted, reach.WaterW);
         double left = granted - water;
-        double air = left >= LeastAirWatts && want.FrostW > 0 ? Math.Min(left, reach.AirW) : 0;
+        double air = course.Air && left >= LeastAirWatts && want.FrostW > 0 ? Math.Min(left, reach.AirW) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
             : want.ComfortW <= 0 ? Curb.NoWant
             : !estimate.Trusted ? Curb.Probes
@@ -49,6 +47,7 @@ internal static class MeansPolicy
             : granted >= want.ComfortW - 1 ? (water + air < granted - 1 ? Curb.Reach : Curb.None)
             : want.FrostW > means.FrostW ? Curb.Means
             : water + air < granted - 1 ? Curb.Reach
+            : course.Comfort && powerShare < 1 && means.ComfortW > 0 ? Curb.Power
             : Curb.Saving;
         return new Grant(
             want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered,

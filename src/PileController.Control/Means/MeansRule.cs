@@ -12,7 +12,7 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 /// What the heap holds above its floor, less a margin for what the estimate may be wrong by, over the time in which it may
 /// be spent. Comfort spends it over the look-ahead and has to leave the season's reserve. Against frost it may go as fast as
 /// coil and ducts can take it: in a cold spell every joule is worth the same whenever it comes, and one that stays in the
-/// heap when the spell ends has been of no use. It is found anew each tick, so the draw slows as the floor comes near.
+/// heap when the spell ends has been of no use. An estimate in doubt is met with a slower pace and a wider margin. It is found anew each tick, so the draw slows as the floor comes near.
 /// </summary>
 public static class MeansRule
 {
@@ -23,8 +23,13 @@ public static class MeansRule
     // Against frost the draw is held back only within so many hours of the floor.
     private const double FrostHours = 3;
 
-    // Comfort takes what lies above the season's reserve within half a day.
-    private const double ComfortHours = 12;
+    /// <summary>Comfort takes what lies above the season's reserve within half a day, h.</summary>
+    internal const double ComfortHours = 12;
+
+    // With an estimate that is not to be trusted the reserve is spent over this share of the look-ahead, and a little more
+    // of it is kept.
+    private const double DoubtPace = 0.3;
+    private const double DoubtKelvin = 1.5;
 
     // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
     private const double FullTrustKelvin = 8;
@@ -35,16 +40,24 @@ public static class MeansRule
     /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
     public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double reserveKelvin)
     {
-        double margin = AfterfallKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
+        double margin = (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
         double above = estimate.ActiveZoneCelsius - settings.HeapFloorC - margin;
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
-        double frost = Math.Max(0, net + (capacity * above / (FrostHours * 3600)));
+        double spent = estimate.Trusted
+            ? FrostWatts(capacity, above)
+            : capacity * above / (DoubtPace * settings.LookAheadHours * 3600);
+        double frost = Math.Max(0, net + spent);
         double spare = estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin;
         double comfort = spare <= 0 ? 0 : Math.Max(0, estimate.GenerationWatts + (capacity * spare / (ComfortHours * 3600)));
         return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
     }
+
+    /// <summary>What may be drawn against frost of the heat stored so far above the margin, W.</summary>
+    /// <param name="capacityJPerK">Heat capacity of the inner body, J/K.</param>
+    /// <param name="aboveKelvin">How far the active zone stands above floor and margin, K.</param>
+    internal static double FrostWatts(double capacityJPerK, double aboveKelvin) => capacityJPerK * aboveKelvin / (FrostHours * 3600);
 
     /// <summary>Standard deviations to one side for a confidence, 0.5 to 0.999 (linear between published points of the normal distribution).</summary>
     public static double Quantile(double confidence)

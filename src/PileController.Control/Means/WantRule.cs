@@ -12,8 +12,11 @@ public readonly record struct HouseWant(double FrostW, double ComfortW, double S
 /// </summary>
 public static class WantRule
 {
-    // The minimum is held from a little above it, K: the loop answers late.
-    private const double FrostHeadKelvin = 0.5;
+    /// <summary>
+    /// What the heap holds above the season's reserve is banked in the house, up to so far above its set point, K: there it
+    /// is of use, in the heap it only burns fuel.
+    /// </summary>
+    internal const double BankMostKelvin = 6;
 
     // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient; never by
     // more than the loss again, since a cold house cannot be warmed at once.
@@ -28,11 +31,13 @@ public static class WantRule
     /// <param name="outsideC">Air outside, °C.</param>
     /// <param name="localHour">Local time of day, h.</param>
     /// <param name="bankedKelvin">How far above the set point comfort may go to bank heat in the house, K, 0 or more.</param>
+    /// <param name="headKelvin">How far above its minimum the house is held against frost, K, 0 or more.</param>
     public static HouseWant Of(
-        ControlSettings settings, double houseC, double outsideC, double localHour, double bankedKelvin = 0)
+        ControlSettings settings, double houseC, double outsideC, double localHour, double bankedKelvin = 0,
+        double headKelvin = Foresight.Course.UsualHeadKelvin)
     {
         double set = SetPointC(settings, localHour);
-        double frost = FrostWatts(settings, houseC, outsideC);
+        double frost = FrostWatts(settings, houseC, outsideC, headKelvin);
         double comfort = Watts(settings, set + bankedKelvin, houseC, outsideC);
         return new HouseWant(frost, Math.Max(frost, comfort), set);
     }
@@ -41,8 +46,10 @@ public static class WantRule
     /// <param name="settings">What is known of the house.</param>
     /// <param name="houseC">House air, °C.</param>
     /// <param name="outsideC">Air outside, °C.</param>
-    public static double FrostWatts(ControlSettings settings, double houseC, double outsideC) =>
-        Watts(settings, settings.HouseMinimumC + FrostHeadKelvin, houseC, outsideC);
+    /// <param name="headKelvin">How far above the minimum it is held, K, 0 or more.</param>
+    public static double FrostWatts(
+        ControlSettings settings, double houseC, double outsideC, double headKelvin = Foresight.Course.UsualHeadKelvin) =>
+        Watts(settings, settings.HouseMinimumC + headKelvin, houseC, outsideC);
 
     /// <summary>The house set point at a time of day, °C: day, night, and a pre-warm before dawn.</summary>
     public static double SetPointC(ControlSettings settings, double localHour)

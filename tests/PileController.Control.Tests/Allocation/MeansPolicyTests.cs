@@ -1,11 +1,13 @@
 using PileController.Control.Allocation;
 using PileController.Control.Decisions;
+using PileController.Control.Foresight;
 
 namespace PileController.Control.Tests.Allocation;
 
 public sealed class MeansPolicyTests
 {
     private static readonly ControlSettings Settings = new() { Confidence = 0.5 };
+    private static readonly Instant Autumn = new(new DateTimeOffset(2025, 11, 10, 3, 0, 0, TimeSpan.Zero).ToUnixTimeMilliseconds(), 0, 0);
     private static readonly Reach Wide = new(20_000, 2000);
 
     [Fact]
@@ -20,7 +22,7 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_WantBeyondTheMeans_GivesTheMeans()
     {
-        Grant grant = Decide(Heap(50, 0), house: 4, outside: -10);
+        Grant grant = Decide(Heap(46, 0), house: 4, outside: -10);
 
         Assert.Equal(Curb.Means, grant.Curb);
         Assert.Equal(grant.MeansW, grant.TotalW, 1e-9);
@@ -30,7 +32,7 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_ComfortWithoutReserve_IsKeptForAColderHour()
     {
-        Grant grant = Decide(Heap(52, 0), house: 9, outside: 6);
+        Grant grant = Decide(Heap(48, 0), house: 9, outside: 6);
 
         Assert.Equal(Curb.Saving, grant.Curb);
         Assert.True(grant.TotalW < grant.WantW);
@@ -58,9 +60,9 @@ public sealed class MeansPolicyTests
     }
 
     [Fact]
-    public void Decide_HeapThatCoolsByItselfWellAboveItsFloor_HasNotRecovered()
+    public void Decide_HeapThatCoolsByItselfAboveItsFloor_HasNotRecovered()
     {
-        Grant grant = Decide(Heap(55, -3000), house: 0, outside: -10);
+        Grant grant = Decide(Heap(47, -3000), house: 0, outside: -10);
 
         Assert.True(grant.FloorNear);
         Assert.False(grant.Recovered);
@@ -79,8 +81,8 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_WaterReachesTooLittle_AirTakesTheRestNearTheMinimum()
     {
-        Grant near = MeansPolicy.Decide(Settings, Heap(60, 1000), 60, new Reach(800, 500), 4, -10, 3);
-        Grant far = MeansPolicy.Decide(Settings, Heap(60, 2000), 60, new Reach(800, 500), 9, 8, 3);
+        Grant near = Decide(Heap(60, 1000), house: 4, outside: -10, new Reach(800, 500));
+        Grant far = Decide(Heap(60, 2000), house: 9, outside: 8, new Reach(800, 500));
 
         Assert.Equal(800, near.WaterW);
         Assert.Equal(500, near.AirW);
@@ -90,18 +92,45 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_LittleLeftOver_IsNotWorthTheBlower()
     {
-        double means = Decide(Heap(50, 0), house: 4, outside: -10).TotalW;
+        double asked = Decide(Heap(60, 0), house: 4, outside: -10).TotalW;
 
-        Assert.Equal(0, MeansPolicy.Decide(Settings, Heap(50, 0), 50, new Reach(means - 149, 500), 4, -10, 3).AirW);
-        Assert.Equal(151, MeansPolicy.Decide(Settings, Heap(50, 0), 50, new Reach(means - 151, 500), 4, -10, 3).AirW, 1e-9);
+        Assert.Equal(0, Decide(Heap(60, 0), 4, -10, new Reach(asked - 149, 500)).AirW);
+        Assert.Equal(151, Decide(Heap(60, 0), 4, -10, new Reach(asked - 151, 500)).AirW, 1e-9);
     }
 
     [Fact]
-    public void Decide_HeapTooHot_BanksHeatInAHouseAtItsSetPoint() =>
-        Assert.True(Decide(Heap(64, 1000), house: 12.5, outside: 10).WantW > Decide(Heap(61, 1000), house: 12.5, outside: 10).WantW);
+    public void Decide_CourseWithoutAir_LeavesTheBlowerOff() =>
+        Assert.Equal(0, Decide(Heap(60, 0), 4, -10, new Reach(800, 500), Course.Usual with { Air = false }).AirW);
 
-    private static Grant Decide(HeapEstimate heap, double house, double outside) =>
-        MeansPolicy.Decide(Settings, heap, heap.ActiveZoneCelsius, Wide, house, outside, 3);
+    [Fact]
+    public void Decide_CourseWithoutComfort_KeepsItForAColderHour()
+    {
+        Grant grant = Decide(Heap(62, 1000), 9, 6, Wide, Course.Usual with { Comfort = false });
+
+        Assert.Equal((0, Curb.Saving), (grant.TotalW, grant.Curb));
+    }
+
+    [Fact]
+    public void Decide_CourseThatBanksAgainstFrost_HoldsTheHouseHigher() =>
+        Assert.True(Decide(Heap(60, 0), 6.5, -10, Wide, new Course(false, true, 3)).TotalW > Decide(Heap(60, 0), 6.5, -10, Wide, new Course(false, true, 0.5)).TotalW);
+
+    [Fact]
+    public void Decide_BatteryLow_KeepsItForFrost()
+    {
+        Grant comfort = Decide(Heap(62, 1000), 9, 6, Wide, power: 0);
+        Grant frost = Decide(Heap(62, 1000), 4, -10, Wide, power: 0);
+
+        Assert.Equal((0, Curb.Power), (comfort.TotalW, comfort.Curb));
+        Assert.True(frost.TotalW > 1000);
+    }
+
+    [Fact]
+    public void Decide_HeapAboveTheSeasonsReserve_BanksHeatInAHouseAtItsSetPoint() =>
+        Assert.True(Decide(Heap(53, 1000), house: 12.5, outside: 10).WantW > Decide(Heap(49, 1000), house: 12.5, outside: 10).WantW);
+
+    private static Grant Decide(
+        HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, double power = 1) =>
+        MeansPolicy.Decide(Settings, heap, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, power);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }

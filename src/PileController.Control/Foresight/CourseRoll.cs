@@ -1,0 +1,106 @@
+using PileController.Control.Estimation;
+using PileController.Control.Means;
+using PileController.Physics;
+using PileController.Physics.Plants;
+
+namespace PileController.Control.Foresight;
+
+/// <summary>
+/// One course lived through the hours ahead on the controller's own models of heap and house. An hour a step; what is
+/// drawn in it follows the same rules as the tick's own: frost first, comfort above the season's reserve, nothing that
+/// would take the active zone below its margin.
+/// </summary>
+internal static class CourseRoll
+{
+    private const double HourSeconds = 3600;
+    private const double WaterWPerKPerLitreMinute = 4170.0 / 60;
+
+    // A kelvin of comfort missed for an hour against a kelvin below the minimum (the grower's priorities: plants first).
+    private const double ComfortWorth = 0.02;
+
+    // An hour's kelvin below the floor is never worth what it gives to the house.
+    private const double FloorWorth = 50;
+
+    // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for.
+    private const double LaterShare = 0.5;
+
+    /// <summary>What a course comes to: the smaller, the better, K·h.</summary>
+    /// <param name="task">Where it begins.</param>
+    /// <param name="course">The course.</param>
+    /// <param name="houseC">Takes the house air at the end of each hour, °C; or empty.</param>
+    /// <param name="waterW">Takes the water's draw of each hour, W; or empty.</param>
+    /// <param name="airW">Takes the air's draw of each hour, W; or empty.</param>
+    public static double Cost(
+        in HorizonTask task, in Course course, Span<double> houseC, Span<double> waterW, Span<double> airW)
+    {
+        ControlSettings settings = task.Settings;
+        HeapFigures heap = task.Heap;
+        HeapShape shape = heap.Shape;
+        Span<double> t = stackalloc double[HeapShape.Nodes];
+        task.HeapC.CopyTo(t);
+        HouseState house = task.HouseNow;
+        double fullWPerK = settings.MostFlowLitresPerMinute * WaterWPerKPerLitreMinute;
+        double ductWPerK = DuctWPerK(settings);
+        double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
+        double minimum = settings.HouseMinimumC;
+        double zone = HeapRings.ActiveZone(t, shape);
+        double cost = 0;
+        for (int h = 0; h < task.OutsideC.Length; h++)
+        {
+            double outside = task.OutsideC[h];
+            double gain = task.GainW[h];
+            double above = zone - task.LeastZoneC;
+            double hour = (task.At.LocalHour + h) % 24;
+            double bank = Math.Clamp(zone - settings.HeapFloorC - task.ReserveKelvin, 0, WantRule.BankMostKelvin);
+            double set = WantRule.SetPointC(settings, hour);
+            double frostWish = minimum + course.HeadKelvin;
+
+            // What the house would want in this hour is what its own model says, the sun of the hour taken off.
+            HouseState idle = task.House.Step(house, HourSeconds, outside, gain, 0, 0);
+            double frost = Wanted(task.House, frostWish, idle.AirC);
+            double comfort = course.Comfort && bank > 0 ? Wanted(task.House, set + bank, idle.AirC) : 0;
+            double borne = above > 0 ? MeansRule.FrostWatts(capacity, above) : 0;
+            double granted = Math.Min(Math.Max(frost, Math.Min(comfort, capacity * bank / (MeansRule.ComfortHours * HourSeconds))), borne);
+
+            (double coil, double drum) = HeapRings.Reach(t, heap, new HeapFlow(fullWPerK, house.TankC));
+            double reach = Math.Max(0, coil + drum);
+            double share = reach > 0 ? Math.Min(1, granted / reach) : 0;
+            double left = granted - (share * reach);
+            double air = course.Air && frost > 0 && left > 0
+                ? Math.Min(left, Math.Max(0, ductWPerK * (t[shape.DuctRing] - house.AirC)))
+                : 0;
+            HeapStep step = HeapRings.Step(
+                t, heap, HourSeconds, new HeapLoad(0, 0, air, outside, settings.House.GroundC),
+                new HeapFlow(share * fullWPerK, house.TankC));
+            double water = share > 0 ? Math.Max(0, step.WaterWatts) : 0;
+            house = task.House.Step(house, HourSeconds, outside, gain, water, air);
+            zone = HeapRings.ActiveZone(t, shape);
+            cost += Math.Max(0, minimum - house.AirC) + (ComfortWorth * Math.Max(0, set - house.AirC))
+                + (FloorWorth * Math.Max(0, settings.HeapFloorC - zone));
+            Keep(houseC, h, house.AirC);
+            Keep(waterW, h, water);
+            Keep(airW, h, air);
+        }
+
+        double lacking = Math.Max(0, settings.HeapFloorC + task.ReserveKelvin - zone);
+        return cost + (LaterShare * lacking * capacity / (task.House.LossWPerK * HourSeconds));
+    }
+
+    // The air answers an hour's heat as its own store, its floor and its losses together let it.
+    private static double Wanted(in HouseModel house, double wishC, double idleC) =>
+        Math.Max(0, wishC - idleC) * ((house.AirJPerK / HourSeconds) + house.LossWPerK + house.FloorWPerK);
+
+    private static double DuctWPerK(ControlSettings settings)
+    {
+        double carried = settings.BlowerFitted ? settings.BlowerFullFlowM3PerS * DuctBed.AirJPerM3K : 0;
+        return carried > 0 ? carried * -Portable.ExpMinusOne(-settings.DuctWPerK / carried) : 0;
+    }
+
+    private static void Keep(Span<double> into, int hour, double value)
+    {
+        if (into.Length > 0)
+        {
+            into[hour] = value;
+        }
+    }
+}

@@ -1,0 +1,54 @@
+namespace PileController.Control.Foresight;
+
+/// <summary>
+/// The receding horizon: lives each course through the hours ahead on the models of heap and house, takes the best and
+/// begins with it; a quarter of an hour later it looks again. It always ends after the same few runs, so its time is
+/// bounded, and the same beliefs give the same course.
+/// </summary>
+/// <remarks>
+/// What lies beyond the hours it sees is in the value of the heat that is left: a heap short of the season's reserve will
+/// be missed in the weeks to come. A course other than the usual one has to be better by a little, or it would change back
+/// and forth with every breath of wind.
+/// </remarks>
+public static class Horizon
+{
+    /// <summary>How often it looks, s.</summary>
+    public const double SolveSeconds = 900;
+
+    /// <summary>Furthest it looks, h.</summary>
+    public const int MostHours = 96;
+
+    // By so much a course must be better than the one that is kept, K·h.
+    private const double LeastGain = 0.5;
+
+    /// <summary>Finds the best course and what is expected of it.</summary>
+    /// <param name="task">Where it begins, and the hours to come: 1 to <see cref="MostHours"/>.</param>
+    /// <param name="kept">The course that is followed now.</param>
+    public static (Course Course, HorizonPlan Plan) Solve(in HorizonTask task, Course kept)
+    {
+        Course best = kept;
+        double least = CourseRoll.Cost(task, kept, [], [], []) - LeastGain;
+        foreach (Course course in Course.All)
+        {
+            if (course == kept)
+            {
+                continue;
+            }
+
+            double cost = CourseRoll.Cost(task, course, [], [], []);
+            if (cost < least)
+            {
+                least = cost;
+                best = course;
+            }
+        }
+
+        int hours = task.OutsideC.Length;
+        double[] house = new double[hours];
+        double[] water = new double[hours];
+        double[] air = new double[hours];
+        CourseRoll.Cost(task, best, house, water, air);
+        long from = task.At.UtcMilliseconds / HourClock.Milliseconds * HourClock.Milliseconds;
+        return (best, new HorizonPlan(task.At.MonotonicMilliseconds, from, house, water, air));
+    }
+}

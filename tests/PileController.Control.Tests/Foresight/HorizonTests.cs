@@ -1,0 +1,100 @@
+using PileController.Control.Estimation;
+using PileController.Control.Foresight;
+
+namespace PileController.Control.Tests.Foresight;
+
+public sealed class HorizonTests
+{
+    private const int Hours = 48;
+    private static readonly ControlSettings Settings = new();
+    private static readonly HeapShape Shape = new(Settings);
+    private static readonly HeapFigures Told = HeapFigures.Told(Settings, Shape);
+
+    [Fact]
+    public void Solve_MildHoursAndAHotHeap_StaysWithTheUsualCourse() =>
+        Assert.Equal(Course.Usual, Solve(heapC: 62, outsideC: _ => 6, reserveKelvin: 4).Course);
+
+    [Fact]
+    public void Solve_ColdSpellTomorrowAndLittleHeat_GivesNoComfortBeforeIt() =>
+        Assert.False(Solve(heapC: 50.5, outsideC: h => h < 16 ? 7 : -9, reserveKelvin: 4).Course.Comfort);
+
+    [Fact]
+    public void Solve_SpellThatTheWaterCannotMeet_TakesTheAir() =>
+        Assert.True(Solve(heapC: 66, outsideC: _ => -14, reserveKelvin: 4).Course.Air);
+
+    [Fact]
+    public void Solve_AnyHours_ForetellsAHouseNoColderThanWithoutDraw()
+    {
+        (_, HorizonPlan plan) = Solve(heapC: 60, outsideC: h => -4 + (4 * Math.Sin(h / 3.8)), reserveKelvin: 4);
+        HouseModel model = HouseModel.Of(Settings, HouseMemory.Fresh);
+        HouseState idle = new(6, 9, 12);
+        for (int h = 0; h < Hours; h++)
+        {
+            idle = model.Step(idle, 3600, -4 + (4 * Math.Sin(h / 3.8)), 0, 0, 0);
+            Assert.True(plan.HouseC[h] >= idle.AirC - 1e-9);
+            Assert.True(plan.WaterW[h] >= 0 && plan.AirW[h] >= 0);
+        }
+
+        Assert.Equal(Hours, plan.HouseC.Length);
+    }
+
+    [Fact]
+    public void Solve_HeapAtItsFloor_PlansNoDraw()
+    {
+        (_, HorizonPlan plan) = Solve(heapC: 44, outsideC: _ => -6, reserveKelvin: 4, figures: Told with { DemandWPerM3 = 0 });
+
+        Assert.All(plan.WaterW, w => Assert.Equal(0, w));
+        Assert.All(plan.AirW, w => Assert.Equal(0, w));
+    }
+
+    [Fact]
+    public void Solve_LongSpell_SpendsTheReserveAndStopsAtTheMargin()
+    {
+        (_, HorizonPlan plan) = Solve(heapC: 51, outsideC: _ => -12, reserveKelvin: 4);
+        double[] t = Level(51);
+        for (int h = 0; h < Hours; h++)
+        {
+            HeapRings.Step(t, Told, 3600, new HeapLoad(plan.WaterW[h], 0, plan.AirW[h], -12, 9));
+        }
+
+        Assert.InRange(HeapRings.ActiveZone(t, Shape), 45, 49);
+    }
+
+    [Fact]
+    public void Solve_Twice_GivesTheSameBits()
+    {
+        (Course one, HorizonPlan first) = Solve(58, h => -h / 6.0, 18);
+        (Course two, HorizonPlan second) = Solve(58, h => -h / 6.0, 18);
+
+        Assert.Equal(one, two);
+        Assert.Equal(first.HouseC, second.HouseC);
+        Assert.Equal(first.WaterW, second.WaterW);
+    }
+
+    private static (Course Course, HorizonPlan Plan) Solve(
+        double heapC, Func<int, double> outsideC, double reserveKelvin, HeapFigures? figures = null)
+    {
+        double[] outside = [.. Enumerable.Range(0, Hours).Select(outsideC)];
+        HorizonTask task = new()
+        {
+            Settings = Settings,
+            Heap = figures ?? Told,
+            HeapC = Level(heapC),
+            LeastZoneC = 46,
+            ReserveKelvin = reserveKelvin,
+            House = HouseModel.Of(Settings, HouseMemory.Fresh),
+            HouseNow = new HouseState(6, 9, 12),
+            OutsideC = outside,
+            GainW = new double[Hours],
+            At = new Instant(1_763_000_000_000, 5_000_000, 0),
+        };
+        return Horizon.Solve(task, Course.Usual);
+    }
+
+    private static double[] Level(double celsius)
+    {
+        double[] t = new double[HeapShape.Nodes];
+        Array.Fill(t, celsius);
+        return t;
+    }
+}

@@ -1,0 +1,44 @@
+using PileController.Control.Means;
+
+namespace PileController.Control.Tests.Means;
+
+public sealed class SeasonReserveTests
+{
+    private static readonly ControlSettings North = new() { ComfortReserveKelvin = 4, MidwinterReserveKelvin = 18 };
+    private static readonly ControlSettings South = North with { LatitudeDegrees = -38 };
+
+    [Theory]
+    [InlineData("2025-11-15", 4)]
+    [InlineData("2025-12-20", 4)]
+    [InlineData("2026-01-08", 18)]
+    [InlineData("2026-02-02", 18)]
+    [InlineData("2026-03-01", 4)]
+    [InlineData("2026-07-15", 4)]
+    public void Kelvin_InTheNorth_StandsHighInTheColdestWeeks(string day, double expected) =>
+        Assert.Equal(expected, SeasonReserve.Kelvin(North, At(day)), 1e-9);
+
+    [Theory]
+    [InlineData("2026-07-20", 18)]
+    [InlineData("2026-01-15", 4)]
+    public void Kelvin_InTheSouth_TheYearIsTurned(string day, double expected) =>
+        Assert.Equal(expected, SeasonReserve.Kelvin(South, At(day)), 1e-9);
+
+    [Fact]
+    public void Kelvin_FromDayToDay_NeverLeaps()
+    {
+        for (int day = 0; day < 730; day++)
+        {
+            double today = SeasonReserve.Kelvin(North, At("2025-01-01", day));
+            double tomorrow = SeasonReserve.Kelvin(North, At("2025-01-01", day + 1));
+            Assert.True(Math.Abs(tomorrow - today) <= 1.1, $"day {day}: {today} K, then {tomorrow} K");
+            Assert.InRange(today, 4, 18);
+        }
+    }
+
+    [Fact]
+    public void Kelvin_MidwinterSetBelowTheRest_IsTheRestAllYear() =>
+        Assert.Equal(4, SeasonReserve.Kelvin(North with { MidwinterReserveKelvin = 0 }, At("2026-01-15")));
+
+    private static Instant At(string day, int later = 0) => new(
+        new DateTimeOffset(DateTime.Parse(day, System.Globalization.CultureInfo.InvariantCulture), TimeSpan.Zero).AddDays(later).ToUnixTimeMilliseconds(), 0, 0);
+}
