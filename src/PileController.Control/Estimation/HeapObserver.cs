@@ -355,23 +355,27 @@ public static class HeapObserver
         h[HeapBelief.FirstProbe + probe] = 1;
         HeapProbePlaces places = settings.Places;
         double radius = probe switch { 0 => places.CoreM, 1 => places.MiddleM, 2 => places.TurnsM, _ => places.EdgeM };
-        double share = 1;
-        if (probe == 2 && Math.Abs(radius - settings.CoilRadiusM) < shape.ThicknessM)
+        if (probe == 2 && shape.RingAt(radius) == shape.CoilRing)
         {
             h[HeapShape.Sleeve] = TurnsSleeveShare;
             h[shape.CoilRing] = 1 - TurnsSleeveShare;
             return;
         }
 
-        Between(shape, radius, h, share);
+        Between(shape, radius, h);
     }
 
-    private static void Between(HeapShape shape, double radius, Span<double> h, double share)
+    private static void Between(HeapShape shape, double radius, Span<double> h)
     {
-        double place = Math.Clamp(((radius - shape.InnerM) / shape.ThicknessM) - 0.5, 0, HeapShape.Rings - 1);
-        int i = Math.Min((int)place, HeapShape.Rings - 2);
-        h[i] += share * (1 - (place - i));
-        h[i + 1] += share * (place - i);
+        int i = 0;
+        while (i < HeapShape.Rings - 2 && radius > shape.CentreM(i + 1))
+        {
+            i++;
+        }
+
+        double place = Math.Clamp((radius - shape.CentreM(i)) / (shape.CentreM(i + 1) - shape.CentreM(i)), 0, 1);
+        h[i] += 1 - place;
+        h[i + 1] += place;
     }
 
     private static void Lay(

@@ -113,7 +113,7 @@ public static class HeapRings
             else
             {
                 right = 0;
-                top += face[i] * shape.ThicknessM / ((0.5 * shape.ThicknessM / k) + p.CoverM2KPerW);
+                top += shape.SideM2 / ((shape.RimM / k) + p.CoverM2KPerW);
             }
 
             value += top * load.OutsideC;
@@ -221,7 +221,7 @@ public static class HeapRings
         for (int i = 0; i < HeapShape.Rings; i++)
         {
             // The ring in which the body ends counts as far as it lies within, by its thickness.
-            double within = Math.Clamp(((end - shape.CentreM(i)) / shape.ThicknessM) + 0.5, 0, 1);
+            double within = Math.Clamp((end - shape.EdgeM[i]) / (shape.EdgeM[i + 1] - shape.EdgeM[i]), 0, 1);
             double sleeve = i == shape.CoilRing ? shape.SleeveM3 : 0;
             sum += within * ((shape.VolumeM3[i] * t[i]) + (sleeve * t[HeapShape.Sleeve]));
             whole += within * (shape.VolumeM3[i] + sleeve);
