@@ -40,8 +40,9 @@ public readonly record struct HeapFigures(
 /// <param name="DuctWatts">Heat the air of the ducts takes, W.</param>
 /// <param name="OutsideC">Air outside, °C.</param>
 /// <param name="GroundC">Deep ground, °C.</param>
+/// <param name="BlownM3PerS">Air drawn through the heap itself, m³/s of outside air.</param>
 public readonly record struct HeapLoad(
-    double CoilWatts, double DrumWatts, double DuctWatts, double OutsideC, double GroundC);
+    double CoilWatts, double DrumWatts, double DuctWatts, double OutsideC, double GroundC, double BlownM3PerS = 0);
 
 /// <summary>Water that runs through coil and drum, in that order.</summary>
 /// <param name="WPerK">Flow × heat capacity, W/K; 0 at rest.</param>

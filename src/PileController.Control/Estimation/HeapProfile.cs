@@ -81,6 +81,34 @@ public readonly record struct HeapProfile(double ActiveZoneC, double BodyC, doub
         return new HeapProfile(HottestHalf(t, weight), body / bodyWeight, core, turns, used);
     }
 
+    /// <summary>What those lines say at one radius without the dip, °C; the air outside where no probe can be believed.</summary>
+    /// <param name="places">Where the probes sit.</param>
+    /// <param name="readings">Validated readings.</param>
+    /// <param name="outsideC">Air outside, °C.</param>
+    /// <param name="radiusM">Where, m from the axis.</param>
+    public static double AtRadius(HeapProbePlaces places, RigReadings readings, double outsideC, double radiusM)
+    {
+        Span<double> radius = stackalloc double[6];
+        Span<double> value = stackalloc double[6];
+        int n = 0;
+        Add(readings, Channel.HeapCore, places.CoreM, radius, value, ref n);
+        Add(readings, Channel.HeapMiddle, places.MiddleM, radius, value, ref n);
+        Add(readings, Channel.HeapEdge, places.EdgeM, radius, value, ref n);
+        if (n < 2)
+        {
+            Add(readings, Channel.HeapTurns, places.TurnsM, radius, value, ref n);
+        }
+
+        if (n == 0)
+        {
+            return outsideC;
+        }
+
+        radius[n] = places.RadiusM;
+        value[n] = 0.5 * (value[n - 1] + outsideC);
+        return At(radiusM, radius[..(n + 1)], value[..(n + 1)]);
+    }
+
     private static double Fading(double metres) => Portable.Exp(-0.5 * metres * metres / (DipM * DipM));
 
     private static void Add(
