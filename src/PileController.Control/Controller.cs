@@ -60,9 +60,11 @@ public static class Controller
         // Without a house probe the house is taken to stand at its minimum: the want is reckoned from the air outside.
         bool houseKnown = sound.TryGet(Channel.House, out double houseC);
         double house = houseKnown ? houseC : settings.HouseMinimumC;
+        (Course course, HorizonPlan? plan) =
+            HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, at);
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
-            ? MeansPolicy.Decide(settings, estimate, reach, house, outside, at, memory.Course, BatteryRule.ComfortShare(settings, sound))
+            ? MeansPolicy.Decide(settings, estimate, reach, house, outside, at, course, BatteryRule.ComfortShare(settings, sound))
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
 
@@ -130,8 +132,8 @@ public static class Controller
             House = dwelling,
             Weather = weather,
             Forecast = forecast,
-            Plan = memory.Plan,
-            Course = memory.Course,
+            Plan = plan,
+            Course = course,
             Regulators = regulators,
             Interlocks = interlocks,
             Hands = asked.Hands,

@@ -40,8 +40,7 @@ public static class MeansRule
     /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
     public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double reserveKelvin)
     {
-        double margin = (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
-        double above = estimate.ActiveZoneCelsius - settings.HeapFloorC - margin;
+        double above = estimate.ActiveZoneCelsius - settings.HeapFloorC - MarginKelvin(settings, estimate);
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
@@ -53,6 +52,10 @@ public static class MeansRule
         double comfort = spare <= 0 ? 0 : Math.Max(0, estimate.GenerationWatts + (capacity * spare / (ComfortHours * 3600)));
         return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
     }
+
+    /// <summary>What is kept above the floor, K: for what the estimate may be wrong by, and for what the zone still falls by itself.</summary>
+    internal static double MarginKelvin(ControlSettings settings, in HeapEstimate estimate) =>
+        (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
 
     /// <summary>What may be drawn against frost of the heat stored so far above the margin, W.</summary>
     /// <param name="capacityJPerK">Heat capacity of the inner body, J/K.</param>
