@@ -18,13 +18,13 @@ internal static class MeansPolicy
     private const double RecoveredWatts = 50;
 
     public static Grant Decide(
-        ControlSettings settings, in HeapEstimate estimate, in Reach reach, double houseC, double outsideC, in Instant at,
+        ControlSettings settings, in HeapEstimate estimate, double leastZoneC, in Reach reach, double houseC, double outsideC, in Instant at,
         in Course course, double powerShare)
     {
         double reserve = SeasonReserve.Kelvin(settings, at);
         double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, WantRule.BankMostKelvin);
         HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
-        HeapMeans means = MeansRule.Of(settings, estimate, reserve);
+        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve);
         double frost = Math.Min(want.FrostW, means.FrostW);
         // With too few probes to trust the estimate, frost is kept out and no more is risked.
         double comfort = estimate.Trusted && course.Comfort ? powerShare * Math.Min(want.ComfortW, means.ComfortW) : 0;

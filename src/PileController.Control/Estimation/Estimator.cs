@@ -106,6 +106,8 @@ public static class Estimator
             NetW = belief.NetW,
             VarianceK2 = variance,
             Belief = belief,
+            LeastZoneC = RestRoll.LeastZoneC(
+                belief.Mean, belief.Learned(HeapFigures.Told(settings, shape)), memory.OutsideC, settings.House.GroundC, settings.LookAheadHours),
         };
     }
 

@@ -21,6 +21,10 @@ internal static class CourseRoll
     // An hour's kelvin below the floor is never worth what it gives to the house.
     private const double FloorWorth = 50;
 
+    // The hottest half falls on at rest by so much of what it stands above the inner body's mean (from seasons of the
+    // simulated heap; the tick itself asks its model, see RestRoll).
+    private const double SettlingShare = 0.7;
+
     // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for.
     private const double LaterShare = 0.5;
 
@@ -49,7 +53,7 @@ internal static class CourseRoll
         {
             double outside = task.OutsideC[h];
             double gain = task.GainW[h];
-            double above = zone - task.LeastZoneC;
+            double above = zone - (SettlingShare * Math.Max(0, zone - HeapRings.Body(t, shape))) - task.LeastZoneC;
             double hour = (task.At.LocalHour + h) % 24;
             double bank = Math.Clamp(zone - settings.HeapFloorC - task.ReserveKelvin, 0, WantRule.BankMostKelvin);
             double set = WantRule.SetPointC(settings, hour);

@@ -16,8 +16,7 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 /// </summary>
 public static class MeansRule
 {
-    // What the active zone still falls once the means are nil: the cold bed drinks on, and the frost guard takes its part
-    // (from seasons of the simulated heap).
+    // What the draw takes on after it is told to stop, and the frost guard's part (from seasons of the simulated heap).
     private const double AfterfallKelvin = 0.2;
 
     // Against frost the draw is held back only within so many hours of the floor.
@@ -37,10 +36,11 @@ public static class MeansRule
     /// <summary>Finds the means.</summary>
     /// <param name="settings">What is known of the heap.</param>
     /// <param name="estimate">What is believed of it.</param>
+    /// <param name="leastZoneC">What the active zone would come to at rest, °C; see <see cref="RestRoll"/>.</param>
     /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
-    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double reserveKelvin)
+    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double leastZoneC, double reserveKelvin)
     {
-        double above = estimate.ActiveZoneCelsius - settings.HeapFloorC - MarginKelvin(settings, estimate);
+        double above = Math.Min(leastZoneC, estimate.ActiveZoneCelsius) - settings.HeapFloorC - MarginKelvin(settings, estimate);
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;

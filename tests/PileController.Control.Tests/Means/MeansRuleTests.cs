@@ -12,44 +12,48 @@ public sealed class MeansRuleTests
     public void Of_HeatAboveTheFloor_IsThereAgainstFrostWithinHours()
     {
         // 10 K above 45 °C and the 0.2 K it still falls by itself, in 0.65 × 26 MJ/K, over 3 h.
-        HeapMeans means = MeansRule.Of(Settings, Heap(55.2, 0), 4);
+        HeapMeans means = Of(Settings, Heap(55.2, 0), 4);
 
         Assert.Equal(0.65 * 2.6e7 * 10 / 10_800, means.FrostW, 1e-6);
     }
 
     [Fact]
     public void Of_HeatAboveTheReserve_IsThereForComfortWithinHalfADay() =>
-        Assert.Equal(300 + (0.65 * 2.6e7 * 6 / 43_200), MeansRule.Of(Settings, Heap(55, 300), 4).ComfortW, 1e-6);
+        Assert.Equal(300 + (0.65 * 2.6e7 * 6 / 43_200), Of(Settings, Heap(55, 300), 4).ComfortW, 1e-6);
 
     [Fact]
     public void Of_HeapBelowItsReserve_HasNothingForComfort() =>
-        Assert.Equal(0, MeansRule.Of(Settings, Heap(55, 900), 10).ComfortW);
+        Assert.Equal(0, Of(Settings, Heap(55, 900), 10).ComfortW);
+
+    [Fact]
+    public void Of_ZoneThatFallsOnAtRest_CountsFromWhereItWouldEnd() =>
+        Assert.Equal(Of(Settings, Heap(49, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 49, 4).FrostW, 1e-6);
 
     [Fact]
     public void Of_EstimateInDoubt_IsSpentSlowlyAndKeepsMore()
     {
         // 10 K above 45 °C and 1.5 K, over 0.3 of 48 h.
-        HeapMeans means = MeansRule.Of(Settings, Heap(56.5, 0) with { Trusted = false }, 4);
+        HeapMeans means = Of(Settings, Heap(56.5, 0) with { Trusted = false }, 4);
 
         Assert.Equal(0.65 * 2.6e7 * 10 / (0.3 * 172_800), means.FrostW, 1e-6);
     }
 
     [Fact]
     public void Of_NetHeatFarAboveTheFloor_CountsInFull() =>
-        Assert.Equal(500, MeansRule.Of(Settings, Heap(55, 500), 4).FrostW - MeansRule.Of(Settings, Heap(55, 0), 4).FrostW, 1e-6);
+        Assert.Equal(500, Of(Settings, Heap(55, 500), 4).FrostW - Of(Settings, Heap(55, 0), 4).FrostW, 1e-6);
 
     [Fact]
     public void Of_NetHeatNearTheFloor_CountsByHowFarAboveTheHeapStands() =>
-        Assert.Equal(250, MeansRule.Of(Settings, Heap(49.2, 500), 4).FrostW - MeansRule.Of(Settings, Heap(49.2, 0), 4).FrostW, 1e-6);
+        Assert.Equal(250, Of(Settings, Heap(49.2, 500), 4).FrostW - Of(Settings, Heap(49.2, 0), 4).FrostW, 1e-6);
 
     [Fact]
     public void Of_HeapThatCoolsByItself_CountsTheLossInFull() =>
-        Assert.Equal((0.65 * 2.6e7 * 4 / 10_800) - 200, MeansRule.Of(Settings, Heap(49.2, -200), 4).FrostW, 1e-6);
+        Assert.Equal((0.65 * 2.6e7 * 4 / 10_800) - 200, Of(Settings, Heap(49.2, -200), 4).FrostW, 1e-6);
 
     [Theory]
     [InlineData(45)]
     [InlineData(30)]
-    public void Of_ZoneAtTheFloor_IsNothing(double zone) => Assert.Equal(default, MeansRule.Of(Settings, Heap(zone, 1000), 4));
+    public void Of_ZoneAtTheFloor_IsNothing(double zone) => Assert.Equal(default, Of(Settings, Heap(zone, 1000), 4));
 
     [Fact]
     public void Of_UnsureEstimate_TakesTheMarginOff()
@@ -58,8 +62,8 @@ public sealed class MeansRuleTests
 
         // 1.6449 standard deviations of 2 K: the one-sided 95 % point of the normal distribution (any table).
         Assert.Equal(
-            MeansRule.Of(Settings, Heap(55 - (2 * 1.6449), 0), 4).FrostW,
-            MeansRule.Of(sure, Heap(55, 0) with { UncertaintyKelvin = 2 }, 4).FrostW, 1e-6);
+            Of(Settings, Heap(55 - (2 * 1.6449), 0), 4).FrostW,
+            Of(sure, Heap(55, 0) with { UncertaintyKelvin = 2 }, 4).FrostW, 1e-6);
     }
 
     // Normal distribution, one-sided points: NIST/SEMATECH e-Handbook, section 1.3.6.7.1 (from memory).
@@ -76,10 +80,13 @@ public sealed class MeansRuleTests
         Gen.Select(Gen.Double[20, 80], Gen.Double[0, 10], Gen.Double[-3000, 5000], Gen.Double[0, 5]).Sample(
             (zone, warmer, net, sigma) =>
             {
-                HeapMeans cool = MeansRule.Of(Settings, Heap(zone, net) with { UncertaintyKelvin = sigma }, 4);
-                HeapMeans warm = MeansRule.Of(Settings, Heap(zone + warmer, net) with { UncertaintyKelvin = sigma }, 4);
+                HeapMeans cool = Of(Settings, Heap(zone, net) with { UncertaintyKelvin = sigma }, 4);
+                HeapMeans warm = Of(Settings, Heap(zone + warmer, net) with { UncertaintyKelvin = sigma }, 4);
                 return warm.FrostW >= cool.FrostW && cool.ComfortW <= cool.FrostW && cool.ComfortW >= 0;
             });
+
+    private static HeapMeans Of(ControlSettings settings, HeapEstimate heap, double reserveKelvin) =>
+        MeansRule.Of(settings, heap, heap.ActiveZoneCelsius, reserveKelvin);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }
