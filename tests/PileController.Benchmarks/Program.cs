@@ -18,6 +18,7 @@ return args switch
 static int Steps(string[] rest)
 {
     BenchmarkRunner.Run<StepBenchmarks>(args: rest);
+    BenchmarkRunner.Run<HorizonBenchmarks>(args: rest);
     return 0;
 }
 
@@ -29,7 +30,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- scoreboard   all draw rules on all winters and rigs [--cells quick] [--weather FILE …] [--policy RULE …] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- bound        the best any planner could do; --help tells more
-        dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick
+        dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick, and of one look of the horizon
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;
