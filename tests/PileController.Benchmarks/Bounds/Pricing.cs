@@ -51,18 +51,30 @@ internal sealed class Pricing
     /// <param name="trace">The run.</param>
     /// <param name="floorWorth">Worth of a kelvin in the active zone for an hour, K·h, at each hour.</param>
     /// <param name="batteryWorthPerJ">Worth of electricity at each hour, K·h/J.</param>
-    /// <param name="softK">Width over which the worth of warmth fades at the house's minimum, K.</param>
-    public Prices Of(Trace trace, double[] floorWorth, double[] batteryWorthPerJ, double softK)
+    /// <param name="softK">Width over which the worth of warmth fades at the house's minimum, K; 0 where warmth is to be worth nothing.</param>
+    /// <param name="lastHour">The hour to begin at, going back; the run's last when left out.</param>
+    public Prices Of(Trace trace, double[] floorWorth, double[] batteryWorthPerJ, double softK, int? lastHour = null)
     {
         int hours = trace.Hours.Count - 1;
         Prices prices = new(hours, _form.Cells);
         Walk walk = new(this, prices);
-        for (int h = hours - 1; h >= 0; h--)
+        for (int h = lastHour ?? (hours - 1); h >= 0; h--)
         {
             walk.Hour(h, trace, floorWorth[h], ElectricWorthPerJ + batteryWorthPerJ[h], softK);
         }
 
         return prices;
+    }
+
+    /// <summary>How the active zone at one hour answers heat drawn at the hours before it, from coil, drum and duct, K/J.</summary>
+    public Answer AnswerAt(Trace trace, int hour)
+    {
+        double[] pulse = new double[trace.Hours.Count - 1];
+        pulse[hour] = 1;
+        Prices prices = Of(trace, pulse, new double[pulse.Length], 0, hour);
+        double[] Back(Func<int, double> of) => [.. Enumerable.Range(0, hour + 1).Select(ago => of(hour - ago))];
+        return new Answer(
+            hour, Back(h => prices.Cell[h][_form.WallCell]), Back(h => prices.Drum[h]), Back(h => prices.Cell[h][_form.DuctShell]));
     }
 
     private double FlowAt(double level)
@@ -200,7 +212,7 @@ internal sealed class Pricing
                 ? _house.LossWPerK
                 : _house.LossWPerK - (_house.CurtainSaving * _house.GlazingAreaM2 * _house.GlazingUWPerM2K);
             double cold = (all._season.Control.HouseMinimumC - mark.HouseC) / softK;
-            double source = 1 / (1 + Math.Exp(-Math.Clamp(cold, -30, 30))) / 3600;
+            double source = softK > 0 ? 1 / (1 + Math.Exp(-Math.Clamp(cold, -30, 30))) / 3600 : 0;
             LoopShares loop = mark.FlowLitresPerMinute > 0
                 ? all._loop.At(mark.FlowLitresPerMinute, mark.WallWPerK)
                 : default;
@@ -294,6 +306,8 @@ internal sealed class Pricing
                 (double coil, double drum, double pipe, double tank) =
                     loop.Flux(mark.WallC, mark.DrumC, mark.TankC, mark.HouseC, groundC);
                 double duty = Levels.Water[k];
+                prices.CoilJ[h][k] += Trace.MarkSeconds * coil;
+                prices.DrumJ[h][k] += Trace.MarkSeconds * drum;
                 water[k] += Trace.MarkSeconds * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum)
                     - (electricPerJ * all._build.Loop.PumpWatts * duty * duty * duty));
             }
@@ -303,6 +317,7 @@ internal sealed class Pricing
             for (int k = 1; k < Levels.Air.Length; k++)
             {
                 double duty = Levels.Air[k];
+                prices.DuctJ[h][k] += Trace.MarkSeconds * DuctWPerK(duty) * (mark.DuctShellC - mark.HouseC);
                 air[k] += Trace.MarkSeconds * ((DuctWPerK(duty) * worth)
                     - (electricPerJ * all._build.Heap.Duct.BlowerWatts * duty * duty * duty));
             }
