@@ -17,8 +17,11 @@ internal sealed record Pace(int Rounds)
     private const double LastStep = 0.03;
     private const double Settling = 0.7;
 
-    // Width over which the worth of warmth fades at the house's minimum, K.
-    private const double FirstSoftK = 8;
+    // Width over which the worth of warmth fades at the house's minimum, K, which falls in this share of the rounds. A plan that
+    // is begun with warmth worth something all the time has unlike starts forgotten: a heap may be led hot and drawn on little
+    // or cool and drawn on much, and either is best among those near it.
+    private const double FirstSoftK = 5;
+    private const double SoftShare = 0.6;
     private const double LastSoftK = 0.1;
 
     // Worth too little to choose by, K·h an hour.
@@ -30,16 +33,16 @@ internal sealed record Pace(int Rounds)
 
     // The last rounds only settle on the floor.
     public double Step(int round) =>
-        Between(FirstStep, LastStep, round) * Math.Pow(Settling, Math.Max(0, round - (Rounds - ExactRounds)));
+        Between(FirstStep, LastStep, round, 1) * Math.Pow(Settling, Math.Max(0, round - (Rounds - ExactRounds)));
 
-    public double SoftK(int round) => Between(FirstSoftK, LastSoftK, round);
+    public double SoftK(int round) => Between(FirstSoftK, LastSoftK, round, SoftShare);
 
-    public double Even(int round) => Between(FirstEven, LastEven, round);
+    public double Even(int round) => Between(FirstEven, LastEven, round, SoftShare);
 
     public double TickSeconds(int round) => round >= Rounds - ExactRounds ? Replay.ExactSeconds : Replay.QuickSeconds;
 
-    private double Between(double first, double last, int round) =>
-        first * Math.Pow(last / first, Math.Min(1, (double)round / Math.Max(1, Rounds - ExactRounds)));
+    private double Between(double first, double last, int round, double share) =>
+        first * Math.Pow(last / first, Math.Min(1, round / Math.Max(1, share * (Rounds - ExactRounds))));
 }
 
 /// <summary>
@@ -117,11 +120,6 @@ internal sealed class Seeker(SeasonPlan season)
             for (int day = 0; day < at.Length; day++)
             {
                 pulses[at[day]] += floorWorth[day];
-            }
-
-            if (Environment.GetEnvironmentVariable("DBG") is not null)
-            {
-                Console.Error.WriteLine($"  {round} cold {lived.ColdDegreeHours:F1} drawn {lived.DrawnKWh:F0} lacks {string.Join(' ', lackK.Select((l, i) => (l, i)).OrderByDescending(x => x.l).Take(6).Select(x => $"{x.i}@{at[x.i]}:{x.l:F2}"))} total worth {floorWorth.Sum():F2} {string.Join(' ', floorWorth.Select((l, i) => (l, i)).OrderByDescending(x => x.l).Take(6).Select(x => $"{x.i}:{x.l:F2}"))}");
             }
 
             Battery(trace, batteryWorth);
