@@ -31,8 +31,6 @@ internal sealed class BoundText(TextWriter output, TextWriter error)
         Row("their spread", Line($"{bound.Spread:P2} of what the bound avoids"));
         Row("certificate", Line($"{bound.CertificateColdDegreeHours:F1}"));
         Row("gap", Line($"{bound.ColdDegreeHours - bound.CertificateColdDegreeHours:F1}, {bound.Gap:P1} of what the bound avoids"));
-        error.WriteLine("BOUND\n" + Habits.Of(season, bound.Plan));
-        error.WriteLine("MEANS\n" + Habits.Of(season, means.Drawn));
         Row("took", Line($"{clock.Elapsed.TotalSeconds:F0} s"));
     }
 

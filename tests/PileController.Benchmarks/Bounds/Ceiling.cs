@@ -21,7 +21,10 @@ namespace PileController.Benchmarks.Bounds;
 /// difference from the house air, the tank likewise, the closed duct at most what the bed round it hands on to its full flow.
 /// What is left out, each in the plan's favour: that the bed at the pipe cools, what the heap holds and makes, its floor,
 /// the battery, the flow, the lines' losses and the time water takes. So it is loose where a cold spell outlasts what the
-/// bed can hand on: there the gap to the plan is not all the plan's fault.
+/// bed can hand on: there the gap to the plan is not all the plan's fault. No budget of the heap's heat is set beside it: one
+/// that holds for every plan must start from a bed as hot as any can be and let all of it but the active zone go cold, which
+/// at Alder Bank is several times what a cold spell takes, so it would seldom bind. One that binds has to follow the active
+/// zone itself under every plan, and that is not proven here.
 /// </remarks>
 internal static class Ceiling
 {

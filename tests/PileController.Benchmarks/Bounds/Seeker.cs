@@ -15,7 +15,7 @@ internal sealed record Pace(int Rounds)
     // How far an hour's level may move in a round, 0 to 1.
     private const double FirstStep = 0.35;
     private const double LastStep = 0.03;
-    private const double Settling = 0.7;
+    private const double Settling = 0.5;
 
     // Width over which the worth of warmth fades at the house's minimum, K, which falls in this share of the rounds. A plan that
     // is begun with warmth worth something all the time has unlike starts forgotten: a heap may be led hot and drawn on little

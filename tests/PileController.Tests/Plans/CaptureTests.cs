@@ -56,12 +56,13 @@ public class CaptureTests
         Cell[] cells = Capture.Filled([.. Board(100, 40, 20), .. Board(220, 120, 20).Select(c => c with { Rig = "other" })]);
         string[] lines = [.. Summary.Lines(cells)];
         Assert.Contains("means: captured in 2 scored cells: median 0.625, worst 0.500.", lines);
-        Assert.Contains("means beats cutout in 2 of 2 scored cells (100 %).", lines);
+        Assert.Contains("means beats cutout in 1 of 2 scored cells (50 %).", lines);
+        Assert.Contains("means − cutout, avoided: 0.0 K·h (other, winter).", lines);
         Assert.Contains("means − cutout, avoided: +20.0 K·h (rig, winter).", lines);
         Assert.Contains("means: 4.0 h below the floor where the bound had none.", lines);
     }
 
-    // Cutout lies half way between none and bound, or as much above means as means above the bound.
+    // Cutout lies half way between none and bound: above means on the first board, level with it on the second.
     private static Cell[] Board(double none, double means, double bound) =>
     [
         One("none", none), One("means", means), One("cutout", 0.5 * (none + bound)),
