@@ -9,7 +9,7 @@ namespace PileController.Benchmarks.Bounds;
 internal static class Bound
 {
     /// <summary>Rounds a start is given; a round is one season of the plant.</summary>
-    public const int Rounds = 44;
+    public const int Rounds = 60;
 
     /// <summary>Finds the bound, or takes it from the cache.</summary>
     /// <param name="season">Rig, weather, days. The draw rule in its settings does not matter.</param>
