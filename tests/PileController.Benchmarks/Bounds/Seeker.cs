@@ -67,6 +67,9 @@ internal sealed class Seeker(SeasonPlan season)
     // About what it costs to mend an undershoot, K·h per K and per hour; only for choosing among plans.
     private const double UndershootWorth = 100;
     private const double HourBelowWorth = 0.05;
+
+    // Cold degree-hours of a house that is never cold, K·h.
+    private const double NothingLeft = 0.05;
     private const double SpareCharge = 0.5;
     private const double ChargeWorth = 2e-7;
 
@@ -98,13 +101,16 @@ internal sealed class Seeker(SeasonPlan season)
                 best = new Sought(plan.Copy(), lived);
             }
 
-            if (best is not null && (round >= rounds - 1 || trace.LitHour >= hours))
+            bool over = trace.LitHour >= hours || (lived.ColdDegreeHours < NothingLeft && lived.HoursBelowFloor <= 0);
+            if (best is not null && (over || round >= rounds - 1))
             {
                 return best;
             }
 
-            if (trace.LitHour >= hours)
+            if (over)
             {
+                // Only the ticks of the score have yet to say so.
+                round = Math.Max(round, rounds - Pace.ExactRounds - 1);
                 continue;
             }
 
