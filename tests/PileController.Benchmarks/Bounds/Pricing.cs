@@ -8,7 +8,7 @@ namespace PileController.Benchmarks.Bounds;
 /// <summary>
 /// Finds prices backwards along a run. House, loop and the bed at the pipe go back by the minute, the body of the heap
 /// and its life by ten minutes, with the slopes of the run's own hour. It is the adjoint of the plant but for the water
-/// under way in the pipes, which is taken as settled.
+/// under way in the pipes, which is taken as settled, and for how the heat of air through the heap hangs on the bed's warmth.
 /// </summary>
 internal sealed class Pricing
 {
@@ -46,8 +46,6 @@ internal sealed class Pricing
                 + (1 / (10 * Math.PI * duct.DiameterM * duct.LengthM)))
             : 0;
     }
-
-    public double[] FlowAtLevels => _flowAt;
 
     public HeapForm Form => _form;
 
