@@ -27,7 +27,7 @@ static int Usage()
     Console.Error.WriteLine(
         """
         dotnet run -c Release --project tests/PileController.Benchmarks -- winters      all draw rules on all winters, one table
-        dotnet run -c Release --project tests/PileController.Benchmarks -- scoreboard   all draw rules on all winters and rigs [--cells quick] [--weather FILE …] [--policy RULE …] [--json FILE]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- scoreboard   all draw rules on all winters and rigs [--cells quick] [--weather FILE …] [--policy RULE …] [--bound] [--cache DIR] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- bound        the best any planner could do; --help tells more
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick, and of one look of the horizon

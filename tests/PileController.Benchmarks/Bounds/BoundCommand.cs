@@ -15,7 +15,7 @@ internal static class BoundCommand
     private static readonly Option<int> Days = Ask.Of<int>("--days", "How many days, 20 to 400; 150 when left out.", ReadWhole(20, 400)).Unless(150);
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file; Alder Bank's when left out." };
     private static readonly Option<string?> Winter = new("--winter") { Description = "Only the recorded winters whose name has this in it." };
-    private static readonly Option<int> Rounds = Ask.Of<int>("--rounds", "Bold rounds a start is given, and as many careful ones, 5 to 500; each lives the season once.", ReadWhole(5, 500)).Unless(Bound.Rounds);
+    private static readonly Option<int> Rounds = Ask.Of<int>("--rounds", "Rounds a start is given, 12 to 500; each lives the season once.", ReadWhole(12, 500)).Unless(Bound.Rounds);
     private static readonly Option<string?> Cache = new("--cache") { Description = "Folder the bounds are kept in; beside the program when left out." };
     private static readonly Option<bool> Check = new("--check") { Description = "Only holds the pieces of the bound against the plant." };
 
@@ -64,7 +64,8 @@ internal static class BoundCommand
             return ExitCodes.WrongUse;
         }
 
-        IReadOnlyList<string> wrong = SelfTest.Faults();
+        bool check = parse.GetValue(Check);
+        IReadOnlyList<string> wrong = [.. SelfTest.Faults(), .. check ? SelfTest.RuleFaults() : []];
         foreach (string fault in wrong)
         {
             shell.Error.WriteLine(fault);
@@ -75,7 +76,7 @@ internal static class BoundCommand
             return ExitCodes.No;
         }
 
-        if (parse.GetValue(Check))
+        if (check)
         {
             shell.Output.WriteLine("The bound's own pieces hold against the plant.");
             return ExitCodes.Done;

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using PileController.Benchmarks.Scores;
 
 namespace PileController.Benchmarks.Bounds;
 
@@ -18,9 +19,6 @@ internal sealed record BoundResult(
     double NoneColdDegreeHours, double ColdDegreeHours, double HoursBelowFloor, double LeastActiveZoneC, double DrawnKWh,
     double CertificateColdDegreeHours, IReadOnlyList<StartResult> Starts, Schedule Plan)
 {
-    /// <summary>Cells with less to win are told, not scored, K·h.</summary>
-    public const double LeastScored = 50;
-
     /// <summary>What the best plan avoids, K·h.</summary>
     [JsonIgnore]
     public double Avoided => NoneColdDegreeHours - ColdDegreeHours;
@@ -37,7 +35,7 @@ internal sealed record BoundResult(
     /// <param name="noneColdDegreeHours">Of the rule that draws nothing, on the same probes, K·h.</param>
     /// <param name="ruleColdDegreeHours">Of the rule, K·h.</param>
     public double? Captured(double noneColdDegreeHours, double ruleColdDegreeHours) =>
-        noneColdDegreeHours - ColdDegreeHours < LeastScored
+        noneColdDegreeHours - ColdDegreeHours < Capture.LeastScored
             ? null
-            : (noneColdDegreeHours - ruleColdDegreeHours) / (noneColdDegreeHours - ColdDegreeHours);
+            : Capture.Share(noneColdDegreeHours, ColdDegreeHours, ruleColdDegreeHours);
 }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using PileController.Benchmarks.Scores;
 using PileController.Control;
 using PileController.Seasons;
 
@@ -19,7 +20,7 @@ internal sealed class BoundText(TextWriter output, TextWriter error)
         RuleRun none = Starts.Live(season, DrawPolicy.None);
         RuleRun cutout = Starts.Live(season, DrawPolicy.Cutout);
         RuleRun means = Starts.Live(season, DrawPolicy.Means);
-        BoundResult bound = Bound.Of(season, () => Starts.Of(season, means, cutout), cache, rounds, Told);
+        BoundResult bound = Bound.Of(season, () => Starts.Of(season, means, cutout), cache, rounds, Environment.ProcessorCount, Told);
         output.WriteLine();
         output.WriteLine(asked.Name);
         Row("none", Line($"{none.ColdDegreeHours:F1}"));
@@ -36,7 +37,7 @@ internal sealed class BoundText(TextWriter output, TextWriter error)
     private static string Share(BoundResult bound, RuleRun none, RuleRun rule) =>
         bound.Captured(none.ColdDegreeHours, rule.ColdDegreeHours) is { } share
             ? Line($"{share:F3}")
-            : Line($"not scored: less than {BoundResult.LeastScored:F0} K·h to win");
+            : Line($"not scored: less than {Capture.LeastScored:F0} K·h to win");
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 

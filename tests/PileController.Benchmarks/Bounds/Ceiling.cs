@@ -1,3 +1,4 @@
+using PileController.Physics;
 using PileController.Physics.Fluids;
 using PileController.Physics.Heaps;
 using PileController.Physics.Houses;
@@ -17,14 +18,16 @@ namespace PileController.Benchmarks.Bounds;
 /// sun) hangs on its own temperature and on the weather; so more heat leaves it as warm or warmer ever after.
 /// (3) No cell is ever hotter than the hotter of 71.6 °C, where the microbes make nothing, and the hottest cell there was
 /// when the heap lit; neither is any water, nor the air of the ducts. (4) The pipe gives at most its conductance times the
-/// difference from the house air, the tank likewise, the closed duct at most what its full flow carries.
+/// difference from the house air, the tank likewise, the closed duct at most what the bed round it hands on to its full flow.
 /// What is left out, each in the plan's favour: that the bed at the pipe cools, what the heap holds and makes, its floor,
 /// the battery, the flow, the lines' losses and the time water takes. So it is loose where a cold spell outlasts what the
-/// bed can hand on: there the gap to the plan is not all the plan's fault.
+/// bed can hand on: there the gap to the plan is not all the plan's fault. No budget of the heap's heat is set beside it: one
+/// that holds for every plan must start from a bed as hot as any can be and let all of it but the active zone go cold, which
+/// at Alder Bank is several times what a cold spell takes, so it would seldom bind. One that binds has to follow the active
+/// zone itself under every plan, and that is not proven here.
 /// </remarks>
 internal static class Ceiling
 {
-    private const double AirJPerM3K = 1.2 * 1006;
     private const double CondenserYield = 0.6;
 
     /// <summary>Fewest cold degree-hours any plan can come to, K·h.</summary>
@@ -62,7 +65,14 @@ internal static class Ceiling
         DuctBuild duct = season.Build.Heap.Duct;
         bool closed = season.Control.BlowerFitted && duct.LengthM > 0 && !duct.ThroughHeap;
         return (season.Build.Loop.HousePipeM * season.Build.Loop.HousePipeWPerMK) + season.Build.Loop.TankLossWPerK
-            + (closed ? duct.FullFlowM3PerS * AirJPerM3K : 0);
+            + (closed ? ClosedDuctWPerK(duct) : 0);
+    }
+
+    // What the air takes grows with its flow, so that no other duty takes more.
+    private static double ClosedDuctWPerK(DuctBuild duct)
+    {
+        double carried = duct.FullFlowM3PerS * DuctBed.AirJPerM3K;
+        return carried > 0 ? carried * (1 - Portable.Exp(-DuctBed.ConductanceWPerK(duct) / carried)) : 0;
     }
 
     // All the air of the full blower saturated at the hottest, from dry air at −40 °C.

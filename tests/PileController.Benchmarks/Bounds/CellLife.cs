@@ -58,8 +58,15 @@ internal sealed class CellLife(HeapBuild build)
             * (1 + ((build.FreshPermeabilityRatio - 1) * Portable.Exp(-ageSeconds / SettlingSeconds)));
     }
 
-    /// <summary>The rates of a cell of a volume, m³, whose air takes a path, m.</summary>
-    public CellRates Of(in Cell cell, double volumeM3, double pathM)
+    /// <summary>Dry air in a cubic metre of the air outside, kg.</summary>
+    public double DryAirKgPerM3 => _dryInKgPerM3;
+
+    /// <summary>The rates of a cell of a volume, m³, whose air takes a path, m, while the blower draws dry air through it, kg/s.</summary>
+    public CellRates Of(in Cell cell, double volumeM3, double pathM, double blownKgPerS = 0) =>
+        Blown(cell, volumeM3, pathM, blownKgPerS).Rates;
+
+    /// <summary>The same, and what the blower's share of the gas carries out beyond what it brought in, W.</summary>
+    public (CellRates Rates, double ThroughW) Blown(in Cell cell, double volumeM3, double pathM, double blownKgPerS)
     {
         double t = cell.Celsius;
         double kelvin = t + 273.15;
@@ -69,6 +76,7 @@ internal sealed class CellLife(HeapBuild build)
         double insideKgPerM3 = ((PressurePa - vapourPa) / (DryAirGasConstant * kelvin)) + (vapourPa / (VapourGasConstant * kelvin));
         double airKg = volumeM3 / build.HeightM * _dryInKgPerM3
             * HeapAir.DraughtMPerS(_permeabilityM2, build.HeightM, pathM, _outsideKgPerM3, insideKgPerM3);
+        airKg += blownKgPerS;
         double gas = Math.Max(0, 1 - (((dry / Stuff.SolidsKgPerM3) + (cell.WaterKg * 0.001)) / volumeM3));
         double slowdown = Microbes.Moisture(moisture) * Microbes.FreeAirSpace(gas);
         double warm = Microbes.Thermophilic.At(t);
@@ -82,9 +90,10 @@ internal sealed class CellLife(HeapBuild build)
         double vapourOut = Math.Min(
             gasOut * 0.621945 * vapourPa / (PressurePa - vapourPa), (0.5 * cell.WaterKg / StepSeconds) + (airKg * _ratioIn));
         double outW = (gasOut * Stuff.GasJPerKgK * t) + (vapourOut * (Stuff.VapourJPerKg + (Stuff.VapourJPerKgK * t)));
-        return new CellRates(
+        CellRates rates = new(
             (Stuff.HeatPerSolids * burnt) + (airKg * _enthalpyIn) - outW, -share * fast, -share * slow,
             (Stuff.WaterPerSolids * burnt) + (airKg * _ratioIn) - vapourOut);
+        return (rates, airKg > 0 ? (outW - (airKg * _enthalpyIn)) * blownKgPerS / airKg : 0);
     }
 
     private static double SaturationPa(double celsius) => MoistAir.SaturationPressureFastPa(Math.Clamp(celsius, -40, 95));

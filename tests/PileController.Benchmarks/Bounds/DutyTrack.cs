@@ -10,6 +10,9 @@ internal sealed class DutyTrack(double leastDuty, ControlSettings settings)
 {
     private double _duty;
     private double _sinceSeconds = double.PositiveInfinity;
+    private double _intoHour = double.PositiveInfinity;
+    private double _onSeconds;
+    private double _owedSeconds;
 
     /// <summary>The duty of the next tick.</summary>
     /// <param name="level">Level of this hour, 0 to 1.</param>
@@ -40,17 +43,32 @@ internal sealed class DutyTrack(double leastDuty, ControlSettings settings)
     {
         _sinceSeconds = _duty > 0 ? 0 : _sinceSeconds;
         _duty = 0;
+        _intoHour = double.PositiveInfinity;
     }
 
     private double Wish(double level, double intoHour, bool late)
     {
+        if (intoHour < _intoHour)
+        {
+            Begin(level);
+        }
+
+        _intoHour = intoHour;
         if (level >= leastDuty)
         {
             return Math.Min(1, level);
         }
 
-        double on = 3600 * level / leastDuty;
-        bool within = late ? intoHour >= 3600 - on : intoHour < on;
-        return on >= settings.LeastRunSeconds && within ? leastDuty : 0;
+        bool within = late ? intoHour >= 3600 - _onSeconds : intoHour < _onSeconds;
+        return within ? leastDuty : 0;
+    }
+
+    // A run too short for the device is owed to the next hours, so that a little more of a plan always draws a little more.
+    private void Begin(double level)
+    {
+        double on = level >= leastDuty ? 0 : Math.Min(3600, (3600 * level / leastDuty) + _owedSeconds);
+        bool runs = on >= settings.LeastRunSeconds;
+        _onSeconds = runs ? on : 0;
+        _owedSeconds = runs ? 0 : on;
     }
 }

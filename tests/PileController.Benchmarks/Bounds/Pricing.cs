@@ -8,7 +8,7 @@ namespace PileController.Benchmarks.Bounds;
 /// <summary>
 /// Finds prices backwards along a run. House, loop and the bed at the pipe go back by the minute, the body of the heap
 /// and its life by ten minutes, with the slopes of the run's own hour. It is the adjoint of the plant but for the water
-/// under way in the pipes, which is taken as settled.
+/// under way in the pipes, which is taken as settled, and for how the heat of air through the heap hangs on the bed's warmth.
 /// </summary>
 internal sealed class Pricing
 {
@@ -16,6 +16,8 @@ internal sealed class Pricing
     private const double AirJPerM3K = 1.2 * 1006;
     private const double VentWPerKPerK = 400;
     private const double VentMostWPerK = 4000;
+    private const double CondenserYield = 0.6;
+    private const double CondenserFullKelvin = 20;
 
     // A watt of electricity costs a little, so that of two plans as good the sparing one is chosen.
     private const double ElectricWorthPerJ = 2e-8;
@@ -27,6 +29,7 @@ internal sealed class Pricing
     private readonly CellLife _life;
     private readonly double[] _flowAt;
     private readonly double _ductWPerK;
+    private readonly bool _through;
 
     public Pricing(SeasonPlan season)
     {
@@ -37,13 +40,12 @@ internal sealed class Pricing
         _life = new CellLife(_build.Heap);
         _flowAt = [.. Levels.Water.Select(FlowAt)];
         DuctBuild duct = _build.Heap.Duct;
+        _through = duct.ThroughHeap && season.Control.BlowerFitted;
         _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap && season.Control.BlowerFitted
             ? 1 / ((Math.Log(0.3 / (0.5 * duct.DiameterM)) / (2 * Math.PI * 0.35 * duct.LengthM))
                 + (1 / (10 * Math.PI * duct.DiameterM * duct.LengthM)))
             : 0;
     }
-
-    public double[] FlowAtLevels => _flowAt;
 
     public HeapForm Form => _form;
 
@@ -51,18 +53,42 @@ internal sealed class Pricing
     /// <param name="trace">The run.</param>
     /// <param name="floorWorth">Worth of a kelvin in the active zone for an hour, K·h, at each hour.</param>
     /// <param name="batteryWorthPerJ">Worth of electricity at each hour, K·h/J.</param>
-    /// <param name="softK">Width over which the worth of warmth fades at the house's minimum, K.</param>
-    public Prices Of(Trace trace, double[] floorWorth, double[] batteryWorthPerJ, double softK)
+    /// <param name="softK">Width over which the worth of warmth fades at the house's minimum, K; 0 where warmth is to be worth nothing.</param>
+    /// <param name="lastHour">The hour to begin at, going back; the run's last when left out.</param>
+    public Prices Of(Trace trace, double[] floorWorth, double[] batteryWorthPerJ, double softK, int? lastHour = null)
     {
         int hours = trace.Hours.Count - 1;
         Prices prices = new(hours, _form.Cells);
         Walk walk = new(this, prices);
-        for (int h = hours - 1; h >= 0; h--)
+        for (int h = lastHour ?? (hours - 1); h >= 0; h--)
         {
             walk.Hour(h, trace, floorWorth[h], ElectricWorthPerJ + batteryWorthPerJ[h], softK);
         }
 
         return prices;
+    }
+
+    /// <summary>How the active zone at one hour answers heat drawn at the hours before it, from coil, drum and duct, K/J.</summary>
+    public Answer AnswerAt(Trace trace, int hour)
+    {
+        double[] pulse = new double[trace.Hours.Count - 1];
+        pulse[hour] = 1;
+        Prices prices = Of(trace, pulse, new double[pulse.Length], 0, hour);
+        double[] Back(Func<int, double> of) => [.. Enumerable.Range(0, hour + 1).Select(ago => of(hour - ago))];
+        return new Answer(
+            hour, Back(h => prices.Cell[h][_form.WallCell]), Back(h => prices.Drum[h]), Back(h => _through ? Mean(prices.Cell[h]) : prices.Cell[h][_form.DuctShell]));
+    }
+
+    // Air through the heap takes its heat from all the bed.
+    private double Mean(double[] cells)
+    {
+        double sum = 0;
+        for (int i = 0; i < cells.Length; i++)
+        {
+            sum += cells[i] * _form.VolumeM3[i];
+        }
+
+        return sum / _form.BedM3;
     }
 
     private double FlowAt(double level)
@@ -102,12 +128,13 @@ internal sealed class Pricing
             Mark first = trace.Marks[h * Trace.MarksAnHour];
             HeapLinks links = _form.Links(state, first.Sky.WindMPerS);
             all._life.Under(first.Sky.OutsideC, first.Sky.Humidity, state.AgeSeconds);
+            double blown = all._through ? BlownKgPerS(MeanBlowerDuty(trace, h)) : 0;
             for (int i = 0; i < _form.Cells; i++)
             {
                 Cell cell = HeapForm.At(state, i);
                 _perK[i] = 1 / cell.JPerK;
                 _celsius[i] = cell.Celsius;
-                _slopes[i] = Slopes.Of(all._life, cell, _form.VolumeM3[i], _form.PathM[i]);
+                _slopes[i] = Slopes.Of(all._life, cell, _form.VolumeM3[i], _form.PathM[i], blown * _form.VolumeM3[i]);
             }
 
             HotHalf();
@@ -117,6 +144,11 @@ internal sealed class Pricing
                 Body(links, floorWorth);
                 Quickly(mark, links, softK);
                 Weigh(h, mark, electricPerJ);
+            }
+
+            if (all._through)
+            {
+                WeighThrough(h, state, first);
             }
 
             Array.Copy(_cell, prices.Cell[h], _cell.Length);
@@ -200,7 +232,7 @@ internal sealed class Pricing
                 ? _house.LossWPerK
                 : _house.LossWPerK - (_house.CurtainSaving * _house.GlazingAreaM2 * _house.GlazingUWPerM2K);
             double cold = (all._season.Control.HouseMinimumC - mark.HouseC) / softK;
-            double source = 1 / (1 + Math.Exp(-Math.Clamp(cold, -30, 30))) / 3600;
+            double source = softK > 0 ? 1 / (1 + Math.Exp(-Math.Clamp(cold, -30, 30))) / 3600 : 0;
             LoopShares loop = mark.FlowLitresPerMinute > 0
                 ? all._loop.At(mark.FlowLitresPerMinute, mark.WallWPerK)
                 : default;
@@ -294,18 +326,69 @@ internal sealed class Pricing
                 (double coil, double drum, double pipe, double tank) =
                     loop.Flux(mark.WallC, mark.DrumC, mark.TankC, mark.HouseC, groundC);
                 double duty = Levels.Water[k];
+                prices.CoilJ[h][k] += Trace.MarkSeconds * coil;
+                prices.DrumJ[h][k] += Trace.MarkSeconds * drum;
                 water[k] += Trace.MarkSeconds * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum)
                     - (electricPerJ * all._build.Loop.PumpWatts * duty * duty * duty));
             }
 
             double[] air = prices.AirWorth[h];
+            if (all._through)
+            {
+                for (int k = 1; k < Levels.Air.Length; k++)
+                {
+                    air[k] -= Trace.MarkSeconds * electricPerJ * BlowerW(Levels.Air[k]);
+                }
+
+                return;
+            }
+
             double worth = (_air - _cell[_form.DuctShell]) * (mark.DuctShellC - mark.HouseC);
             for (int k = 1; k < Levels.Air.Length; k++)
             {
                 double duty = Levels.Air[k];
+                prices.DuctJ[h][k] += Trace.MarkSeconds * DuctWPerK(duty) * (mark.DuctShellC - mark.HouseC);
                 air[k] += Trace.MarkSeconds * ((DuctWPerK(duty) * worth)
-                    - (electricPerJ * all._build.Heap.Duct.BlowerWatts * duty * duty * duty));
+                    - (electricPerJ * BlowerW(duty)));
             }
+        }
+
+        // Air drawn through the heap for an hour: what every cell then makes, burns and loses otherwise, and the condenser's heat.
+        private void WeighThrough(int h, HeapState state, in Mark mark)
+        {
+            const double seconds = Trace.MarkSeconds * Trace.MarksAnHour;
+            double yield = CondenserYield * Math.Clamp((mark.ActiveZoneC - mark.HouseC) / CondenserFullKelvin, 0, 1);
+            for (int i = 0; i < _form.Cells; i++)
+            {
+                Cell cell = HeapForm.At(state, i);
+                CellRates worth = new(_cell[i], _fast[i], _slow[i], _water[i]);
+                CellRates still = all._life.Of(cell, _form.VolumeM3[i], _form.PathM[i]);
+                for (int k = 1; k < Levels.Air.Length; k++)
+                {
+                    (CellRates rates, double throughW) = all._life.Blown(
+                        cell, _form.VolumeM3[i], _form.PathM[i], BlownKgPerS(Levels.Air[k]) * _form.VolumeM3[i]);
+                    CellRates more = rates.Less(still, 1);
+                    prices.AirWorth[h][k] += seconds * (more.Dot(worth) + (_air * yield * throughW));
+                    prices.DuctJ[h][k] -= seconds * more.HeatW;
+                }
+            }
+        }
+
+        // Dry air through a cubic metre of the bed, kg/s.
+        private double BlownKgPerS(double duty) =>
+            duty * all._build.Heap.Duct.FullFlowM3PerS * all._life.DryAirKgPerM3 / _form.BedM3;
+
+        private double BlowerW(double duty) => all._build.Heap.Duct.BlowerWatts * duty * duty * duty;
+
+        private static double MeanBlowerDuty(Trace trace, int h)
+        {
+            double sum = 0;
+            for (int m = 0; m < Trace.MarksAnHour; m++)
+            {
+                sum += trace.Marks[(h * Trace.MarksAnHour) + m].BlowerDuty;
+            }
+
+            return sum / Trace.MarksAnHour;
         }
 
         private double DuctWPerK(double duty)

@@ -2,134 +2,177 @@ using PileController.Seasons;
 
 namespace PileController.Benchmarks.Bounds;
 
-/// <summary>A plan, what the floor is worth hour by hour along it (K·h a kelvin and hour), and what it came to in quick ticks.</summary>
-internal sealed record Sought(Schedule Plan, double[] FloorWorth, Outcome? Quick)
-{
-    public static Sought Start(Schedule plan) => new(plan, new double[plan.Hours], null);
-}
+/// <summary>A plan and what it came to in the ticks of the score.</summary>
+internal sealed record Sought(Schedule Plan, Outcome Exact);
 
-/// <summary>How boldly a plan is sought.</summary>
-/// <param name="FirstStep">How far an hour's level may move in the first round, 0 to 1.</param>
-/// <param name="MostStep">How far at most, later.</param>
-/// <param name="SoftK">Width over which the worth of warmth fades at the house's minimum, in the first round, K.</param>
-/// <param name="FloorShare">Share of the full correction of the floor's worth, in the first round.</param>
-internal sealed record Pace(double FirstStep, double MostStep, double SoftK, double FloorShare)
+/// <summary>
+/// How steps, the softness of the house's minimum and the evenness of levels shrink from the first round to the last: by
+/// like shares, so that the last third of the rounds is spent near the end.
+/// </summary>
+/// <param name="Rounds">How many rounds, each one season long.</param>
+internal sealed record Pace(int Rounds)
 {
-    public static Pace Bold { get; } = new(0.25, 0.35, 1, 1);
+    // How far an hour's level may move in a round, 0 to 1.
+    private const double FirstStep = 0.35;
+    private const double LastStep = 0.03;
+    private const double Settling = 0.5;
 
-    public static Pace Careful { get; } = new(0.03, 0.1, 0.3, 1);
+    // Width over which the worth of warmth fades at the house's minimum, K, which falls in this share of the rounds. A plan that
+    // is begun with warmth worth something all the time has unlike starts forgotten: a heap may be led hot and drawn on little
+    // or cool and drawn on much, and either is best among those near it.
+    private const double FirstSoftK = 5;
+    private const double SoftShare = 0.6;
+    private const double LastSoftK = 0.1;
+
+    // Worth too little to choose by, K·h an hour.
+    private const double FirstEven = 2e-3;
+    private const double LastEven = 2e-4;
+
+    /// <summary>Rounds at the end that are lived in the ticks of the score.</summary>
+    public const int ExactRounds = 8;
+
+    // The last rounds only settle on the floor.
+    public double Step(int round) =>
+        Between(FirstStep, LastStep, round, 1) * Math.Pow(Settling, Math.Max(0, round - (Rounds - ExactRounds)));
+
+    public double SoftK(int round) => Between(FirstSoftK, LastSoftK, round, SoftShare);
+
+    public double Even(int round) => Between(FirstEven, LastEven, round, SoftShare);
+
+    public double TickSeconds(int round) => round >= Rounds - ExactRounds ? Replay.ExactSeconds : Replay.QuickSeconds;
+
+    private double Between(double first, double last, int round, double share) =>
+        first * Math.Pow(last / first, Math.Min(1, round / Math.Max(1, share * (Rounds - ExactRounds))));
 }
 
 /// <summary>
 /// Seeks the best plan from a start. Each round lives the plan on the plant, prices every joule along that run, and moves
 /// every hour's levels towards those of greatest worth at these prices: boldly while an hour goes on wanting the same
-/// way, in ever smaller steps once it turns round. What counts is only what the plant then says: the best plan lived is
-/// kept.
+/// way, in ever smaller steps once it turns round. Steps and the softness of the house's minimum shrink together, so plans
+/// from unlike starts settle on the same worth. What counts is only what the plant then says: the best plan lived is kept.
 /// </summary>
 internal sealed class Seeker(SeasonPlan season)
 {
-    private const double LeastSoftK = 0.15;
+    // Ticks of a minute are not the ticks of the score: with them the plan is sought a little above the floor.
+    private const double QuickHeadK = 0.03;
+    private const double LeastHeadK = 0.004;
 
-    // The plan is sought a little above the floor, since ticks of a minute are not the ticks of the score.
-    private const double FloorHeadK = 0.03;
+    private const double MostStartUndershootK = 3;
+    private const double LeastShare = 0.1;
 
-    // A plan far off must not drive the floor's worth up beyond what takes rounds to come down from.
-    private const double MostLackK = 1;
-    private const double Fade = 0.12;
-    private const double LeastShare = 0.5;
-    private const double FloorWorthPerK = 0.03;
-
-    // What is lacking now counts at once as well; without it plan and worth chase one another.
-    private const double DampWorthPerK = 0.08;
+    // Answers are found anew after so many rounds, at these shares of the season.
+    private const int AnswersFor = 8;
+    private static readonly double[] AnswersAt = [0.35, 0.6, 0.85, 1];
 
     // About what it costs to mend an undershoot, K·h per K and per hour; only for choosing among plans.
     private const double UndershootWorth = 100;
     private const double HourBelowWorth = 0.05;
+
+    // Cold degree-hours of a house that is never cold, K·h.
+    private const double NothingLeft = 0.05;
     private const double SpareCharge = 0.5;
     private const double ChargeWorth = 2e-7;
 
     private readonly Pricing _pricing = new(season);
 
-    public Pricing Pricing => _pricing;
-
-    /// <summary>Seeks from a start.</summary>
+    /// <summary>Seeks from a start. What it came to is told in the ticks of the score.</summary>
     /// <param name="start">The first plan.</param>
-    /// <param name="pace">How boldly.</param>
-    /// <param name="rounds">How many rounds, each one season long.</param>
+    /// <param name="rounds">How many rounds.</param>
     /// <param name="told">Told each round's outcome.</param>
-    public Sought Seek(Sought start, Pace pace, int rounds, Action<int, Outcome>? told)
+    public Sought Seek(Schedule start, int rounds, Action<int, Outcome>? told)
     {
-        Schedule plan = start.Plan.Copy();
+        Pace pace = new(rounds);
+        Schedule plan = Living(start);
         int hours = plan.Hours;
-        Movement water = new(hours, pace);
-        Movement air = new(hours, pace);
-        double[] floorWorth = [.. start.FloorWorth];
+        Movement water = new(hours, pace.Step(0));
+        Movement air = new(hours, pace.Step(0));
+        double[] floorWorth = new double[(hours / 24) + 1];
         double[] batteryWorth = new double[hours];
-        Sought best = start;
-        double least = double.PositiveInfinity;
-        for (int round = 0; round < rounds; round++)
+        IReadOnlyList<Answer> answers = [];
+        Sought? best = null;
+        for (int round = 0; ; round++)
         {
             Trace trace = new();
-            Outcome lived = Replay.Run(season, plan, Replay.QuickSeconds, trace);
+            double tick = pace.TickSeconds(round);
+            Outcome lived = Replay.Run(season, plan, tick, trace);
             told?.Invoke(round, lived);
-            double score = lived.ColdDegreeHours + (UndershootWorth * lived.UndershootK) + (HourBelowWorth * lived.HoursBelowFloor);
-            double left = 1 - ((double)round / rounds);
-            double[] lackK = LackK(trace);
-            Correct(floorWorth, lackK, Math.Max(LeastShare, pace.FloorShare * left));
-            if (score < least)
+            if (tick <= Replay.ExactSeconds && (best is null || Score(lived) < Score(best.Exact)))
             {
-                least = score;
-                best = new Sought(plan.Copy(), [.. floorWorth], lived);
+                best = new Sought(plan.Copy(), lived);
+            }
+
+            bool over = trace.LitHour >= hours || (lived.ColdDegreeHours < NothingLeft && lived.HoursBelowFloor <= 0);
+            if (best is not null && (over || round >= rounds - 1))
+            {
+                return best;
+            }
+
+            if (over)
+            {
+                // Only the ticks of the score have yet to say so.
+                round = Math.Max(round, rounds - Pace.ExactRounds - 1);
+                continue;
+            }
+
+            if (round % AnswersFor == 0)
+            {
+                answers = [.. AnswersAt.Select(share =>
+                    _pricing.AnswerAt(trace, trace.LitHour + (int)(share * (hours - 1 - trace.LitHour))))];
+            }
+
+            (int[] at, double[] lackK) = Lowest(
+                trace, season.Control.HeapFloorC + (tick > Replay.ExactSeconds ? QuickHeadK : LeastHeadK));
+            double[] pulses = new double[hours];
+            for (int day = 0; day < at.Length; day++)
+            {
+                pulses[at[day]] += floorWorth[day];
             }
 
             Battery(trace, batteryWorth);
-            double[] damped = [.. floorWorth.Zip(lackK, (worth, lack) => worth + (DampWorthPerK * Math.Max(0, lack)))];
-            Prices prices = _pricing.Of(trace, damped, batteryWorth, Math.Max(LeastSoftK, pace.SoftK * ((1.2 * left) - 0.2)));
-            for (int h = 0; h < hours; h++)
+            Prices prices = _pricing.Of(trace, pulses, batteryWorth, pace.SoftK(round));
+            (double[] worth, Schedule moved) = new Balance(answers, at, hours).Move(
+                plan, prices, floorWorth[..at.Length], lackK, water.Steps(pace.Step(round)), air.Steps(pace.Step(round)),
+                trace.LitHour, pace.Even(round));
+            worth.CopyTo(floorWorth, 0);
+            water.Moved(plan.Water, moved.Water);
+            air.Moved(plan.Air, moved.Air);
+            plan = moved;
+        }
+    }
+
+    // A plan that puts the heap out tells nothing of what better plans are worth: it is turned down until the heap lives.
+    private Schedule Living(Schedule start)
+    {
+        double share = 1;
+        while (true)
+        {
+            Schedule plan = Schedule.Of(start.Hours, h => (share * start.Water[h], share * start.Air[h]));
+            if (share < LeastShare || Replay.Run(season, plan, Replay.QuickSeconds).UndershootK < MostStartUndershootK)
             {
-                bool may = h >= trace.LitHour;
-                plan.Water[h] = may ? water.Towards(h, plan.Water[h], Best(Levels.Water, prices.WaterWorth[h])) : 0;
-                plan.Air[h] = may ? air.Towards(h, plan.Air[h], Best(Levels.Air, prices.AirWorth[h])) : 0;
+                return plan;
             }
-        }
 
-        return best;
+            share *= 0.8;
+        }
     }
 
-    private static double Best(double[] levels, double[] worth)
+    private static double Score(Outcome lived) =>
+        lived.ColdDegreeHours + (UndershootWorth * lived.UndershootK) + (HourBelowWorth * lived.HoursBelowFloor);
+
+    // The hour of each day from lighting on at which the zone stands lowest, and how far below a floor it is there.
+    private static (int[] At, double[] LackK) Lowest(Trace trace, double floorC)
     {
-        int best = 0;
-        for (int k = 1; k < levels.Length; k++)
+        int hours = trace.Hours.Count - 1;
+        List<int> at = [];
+        List<double> lack = [];
+        for (int from = Math.Max(1, trace.LitHour); from < hours; from += 24)
         {
-            best = worth[k] > worth[best] ? k : best;
+            int lowest = Enumerable.Range(from, Math.Min(24, hours - from)).MinBy(h => trace.Marks[h * Trace.MarksAnHour].ActiveZoneC);
+            at.Add(lowest);
+            lack.Add(floorC - trace.Marks[lowest * Trace.MarksAnHour].ActiveZoneC);
         }
 
-        return levels[best];
-    }
-
-    // How far below its floor, and a little head, the heap stands at each hour once it has lit.
-    private double[] LackK(Trace trace)
-    {
-        double[] lack = new double[trace.Hours.Count - 1];
-        for (int h = 0; h < lack.Length; h++)
-        {
-            lack[h] = h < trace.LitHour
-                ? double.NegativeInfinity
-                : season.Control.HeapFloorC + FloorHeadK - trace.Marks[h * Trace.MarksAnHour].ActiveZoneC;
-        }
-
-        return lack;
-    }
-
-    // By smaller corrections the longer it goes on, so that plan and worth settle on one another.
-    private static void Correct(double[] worth, double[] lackK, double share)
-    {
-        for (int h = 0; h < worth.Length; h++)
-        {
-            worth[h] = lackK[h] > 0
-                ? worth[h] + (share * FloorWorthPerK * Math.Min(MostLackK, lackK[h]))
-                : worth[h] * (1 - (share * Fade * Math.Min(1, -lackK[h] / MostLackK)));
-        }
+        return ([.. at], [.. lack]);
     }
 
     // Electricity spent before the battery runs low is worth what it will lack; a full battery forgets.
@@ -149,29 +192,33 @@ internal sealed class Seeker(SeasonPlan season)
         }
     }
 
-    private sealed class Movement(int hours, Pace pace)
+    private sealed class Movement(int hours, double firstStep)
     {
-        private const double LeastStep = 0.02;
+        private const double LeastStep = 0.004;
         private const double Bolder = 1.2;
         private const double Shyer = 0.5;
 
-        private readonly double[] _step = Enumerable.Repeat(pace.FirstStep, hours).ToArray();
+        private readonly double[] _step = Enumerable.Repeat(firstStep, hours).ToArray();
         private readonly int[] _way = new int[hours];
 
-        public double Towards(int hour, double at, double target)
+        public double[] Steps(double most)
         {
-            int way = Math.Sign(target - at);
-            if (way * _way[hour] > 0)
+            for (int h = 0; h < _step.Length; h++)
             {
-                _step[hour] = Math.Min(pace.MostStep, _step[hour] * Bolder);
-            }
-            else if (way * _way[hour] < 0)
-            {
-                _step[hour] = Math.Max(LeastStep, _step[hour] * Shyer);
+                _step[h] = Math.Min(most, _step[h]);
             }
 
-            _way[hour] = way;
-            return at + Math.Clamp(target - at, -_step[hour], _step[hour]);
+            return _step;
+        }
+
+        public void Moved(double[] before, double[] after)
+        {
+            for (int h = 0; h < _step.Length; h++)
+            {
+                int way = Math.Sign(after[h] - before[h]);
+                _step[h] = Math.Max(LeastStep, _step[h] * (way * _way[h] > 0 ? Bolder : way * _way[h] < 0 ? Shyer : 1));
+                _way[h] = way == 0 ? _way[h] : way;
+            }
         }
     }
 }

@@ -1,3 +1,4 @@
+using PileController.Control;
 using PileController.Physics.Heaps;
 using PileController.Physics.Plants;
 using PileController.Seasons;
@@ -12,6 +13,7 @@ namespace PileController.Benchmarks.Bounds;
 internal static class SelfTest
 {
     private const int Days = 120;
+    private const int ShortDays = 100;
     private const int AtHour = 75 * 24;
     private const double ProbeJ = 2e6;
 
@@ -25,7 +27,51 @@ internal static class SelfTest
         Schedule nights = Schedule.Of(Days * 24, h => h % 24 is >= 20 or < 7 ? (0.4, 0.3) : (0, 0));
         Trace trace = new();
         Outcome lived = Replay.Run(season, nights, Replay.QuickSeconds, trace);
-        return [.. Cells(season, trace), .. PricesHold(season, nights, trace), .. Duties(season), .. CeilingHolds(season, lived)];
+        return [.. Cells(season, trace), .. PricesHold(season, nights, trace), .. Duties(season), .. CeilingHolds(season, lived), .. Keys(season)];
+    }
+
+    /// <summary>A sentence for each draw rule that does better than the certificate allows, on a season that ends after the coldest days.</summary>
+    public static IReadOnlyList<string> RuleFaults()
+    {
+        BoundSeason winter = BoundSeasons.Of(PileSettings.AlderBank, null, null, ShortDays, "New York", TextWriter.Null)![0];
+        SeasonPlan season = winter.Plan with { Days = ShortDays, Control = winter.Plan.Control with { TickSeconds = 60 } };
+        Trace undrawn = new();
+        Replay.Run(season, Schedule.Nothing(ShortDays * 24), Replay.ExactSeconds, undrawn);
+        double certificate = Ceiling.ColdDegreeHours(season, undrawn);
+        return
+        [
+            .. Enum.GetValues<DrawPolicy>().Select(policy => Starts.Live(season, policy))
+                .Where(run => run.ColdDegreeHours < certificate)
+                .Select(run => $"The certificate says no plan goes below {certificate:F1} K·h; {run.Name} came to {run.ColdDegreeHours:F1} K·h."),
+        ];
+    }
+
+    private static IEnumerable<string> Keys(SeasonPlan season)
+    {
+        string key = BoundCache.Key(season, 1);
+        SeasonPlan told = season with { Control = season.Control with { CoilWPerK = 2 * season.Control.CoilWPerK } };
+        SeasonPlan house = season with
+        {
+            Build = season.Build with { House = season.Build.House with { GlazingAreaM2 = 2 * season.Build.House.GlazingAreaM2 } },
+        };
+        SeasonPlan minimum = season with { Control = season.Control with { HouseMinimumC = season.Control.HouseMinimumC + 1 } };
+        SeasonPlan colder = season with { Weather = season.Weather.Warmer(-1) };
+        if (BoundCache.Key(told, 1) != key)
+        {
+            yield return "A bound hangs on what the controller is told of the coil.";
+        }
+
+        foreach ((string what, string other) in ((string, string)[])
+            [
+                ("house", BoundCache.Key(house, 1)), ("minimum", BoundCache.Key(minimum, 1)), ("weather", BoundCache.Key(colder, 1)),
+                ("days", BoundCache.Key(season with { Days = Days - 1 }, 1)), ("rounds", BoundCache.Key(season, 2)),
+            ])
+        {
+            if (other == key)
+            {
+                yield return $"Another {what} has the same bound.";
+            }
+        }
     }
 
     private static IEnumerable<string> Cells(SeasonPlan season, Trace trace)

@@ -9,15 +9,15 @@ internal readonly record struct Slopes(CellRates Heat, CellRates Fast, CellRates
     // A cell that has all but dried out gives up its last water within a minute; prices walk by ten.
     private const double MostPerS = 1.0 / 1800;
 
-    public static Slopes Of(CellLife life, in Cell cell, double volumeM3, double pathM)
+    public static Slopes Of(CellLife life, in Cell cell, double volumeM3, double pathM, double blownKgPerS)
     {
-        CellRates at = life.Of(cell, volumeM3, pathM);
+        CellRates at = life.Of(cell, volumeM3, pathM, blownKgPerS);
         double heat = StepK * cell.JPerK;
         return new Slopes(
-            life.Of(cell with { HeatJ = cell.HeatJ + heat }, volumeM3, pathM).Less(at, heat),
-            life.Of(cell with { FastKg = cell.FastKg + StepKg }, volumeM3, pathM).Less(at, StepKg),
-            life.Of(cell with { SlowKg = cell.SlowKg + StepKg }, volumeM3, pathM).Less(at, StepKg),
-            Tamed(life.Of(cell with { WaterKg = cell.WaterKg + StepKg }, volumeM3, pathM).Less(at, StepKg)));
+            life.Of(cell with { HeatJ = cell.HeatJ + heat }, volumeM3, pathM, blownKgPerS).Less(at, heat),
+            life.Of(cell with { FastKg = cell.FastKg + StepKg }, volumeM3, pathM, blownKgPerS).Less(at, StepKg),
+            life.Of(cell with { SlowKg = cell.SlowKg + StepKg }, volumeM3, pathM, blownKgPerS).Less(at, StepKg),
+            Tamed(life.Of(cell with { WaterKg = cell.WaterKg + StepKg }, volumeM3, pathM, blownKgPerS).Less(at, StepKg)));
     }
 
     private static CellRates Tamed(in CellRates water)

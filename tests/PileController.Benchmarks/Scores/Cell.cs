@@ -1,13 +1,13 @@
 namespace PileController.Benchmarks.Scores;
 
 /// <summary>
-/// One line of the scoreboard: a rig, a winter and a draw rule. Names are those of the JSON. Temperatures and floor are
+/// One line of the scoreboard: a rig, a winter and a draw rule, or the bound, of which only the plant's own figures are told. Names are those of the JSON. Temperatures and floor are
 /// those of the true plant, from lighting on.
 /// </summary>
 /// <param name="Name">Rig, winter and rule in one.</param>
 /// <param name="Rig">The rig.</param>
 /// <param name="Weather">The winter.</param>
-/// <param name="Policy">The draw rule.</param>
+/// <param name="Policy">The draw rule, or <see cref="Bound"/>.</param>
 /// <param name="HoursBelowFloor">Hours with the active zone below its floor.</param>
 /// <param name="UndershootK">Furthest below it, K.</param>
 /// <param name="ColdDegreeHours">Degree-hours of the house below its minimum, K·h.</param>
@@ -22,7 +22,13 @@ namespace PileController.Benchmarks.Scores;
 /// <param name="BandHalfWidthK">Mean half-width of that band, K.</param>
 /// <param name="NetHeatError">Worst error of a day's mean net heat, share of the heat truly made, from day 10 after lighting.</param>
 /// <param name="Scored">True where the bound avoids 50 K·h or more.</param>
+/// <param name="Certificate">Cold degree-hours no plan goes below on this rig in this winter, K·h; null without a bound.</param>
 internal sealed record Cell(
     string Name, string Rig, string Weather, string Policy, double HoursBelowFloor, double UndershootK, double ColdDegreeHours,
-    double? Captured, double? CapturedByCutout, double UsefulKWh, double? StalledOnDay, double FrostGuardHours,
-    double PumpStartsPerDay, double ValveStrokesPerDay, double BandCoverage, double BandHalfWidthK, double? NetHeatError, bool Scored);
+    double? Captured, double? CapturedByCutout, double? UsefulKWh, double? StalledOnDay, double? FrostGuardHours,
+    double? PumpStartsPerDay, double? ValveStrokesPerDay, double? BandCoverage, double? BandHalfWidthK, double? NetHeatError,
+    bool Scored, double? Certificate = null)
+{
+    /// <summary>What stands for the draw rule in the bound's own cell.</summary>
+    public const string Bound = "bound";
+}

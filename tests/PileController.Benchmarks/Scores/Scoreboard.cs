@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using PileController.Benchmarks.Bounds;
 using PileController.Control;
 using PileController.Physics.Sky.Weather;
 using PileController.Settings;
@@ -15,11 +16,12 @@ internal static class Scoreboard
     private static readonly string[] Quick = ["Alder Bank", "small heap", "dead probe at the turns", "told 40 % too little"];
 
     /// <summary>Runs it.</summary>
-    /// <param name="args">--cells quick, --weather FILE (repeatable), --policy RULE (repeatable), --rig NAME (repeatable), --tick SECONDS (longer ticks for a quick look), --json FILE.</param>
+    /// <param name="args">--cells quick, --bound (find what bounds are not kept; so does --cells quick), --cache DIR (where they are kept), --weather FILE (repeatable), --policy RULE (repeatable), --rig NAME (repeatable), --tick SECONDS (longer ticks for a quick look), --json FILE.</param>
     /// <param name="output">Where the table goes.</param>
     public static int Run(string[] args, TextWriter output)
     {
-        RigCase[] rigs = Given(args, "--cells").Contains("quick") ? [.. RigCase.All.Where(r => Quick.Contains(r.Name))] : [.. RigCase.All];
+        bool quick = Given(args, "--cells").Contains("quick");
+        RigCase[] rigs = quick ? [.. RigCase.All.Where(r => Quick.Contains(r.Name))] : [.. RigCase.All];
         string[] names = [.. Given(args, "--rig")];
         rigs = names.Length > 0 ? [.. rigs.Where(r => names.Contains(r.Name))] : rigs;
         string[] files = [.. Given(args, "--weather")];
@@ -37,8 +39,24 @@ internal static class Scoreboard
             (RigCase rig, int w, DrawPolicy policy) = asked[i];
             run[i] = CellRun.Of(rig, winters[w].Name, winters[w].Weather, winters[w].Start, Winter.Days, policy, tick);
         });
-        Cell[] cells = [.. run.Select((one, i) => Useful(one, asked[i].Rig, run))];
+        CellBounds bounds = new(
+            Given(args, "--cache").FirstOrDefault(Path.Combine(AppContext.BaseDirectory, "bounds")), Bound.Rounds, Console.Error.WriteLine);
+        Cell?[] best = bounds.Of(
+            [.. rigs.SelectMany(r => winters.Select(w => (r, w.Name, w.Weather, w.Start)))], quick || args.Contains("--bound"));
+        Cell[] cells = Capture.Filled([.. run.Select((one, i) => Useful(one, asked[i].Rig, run)), .. best.OfType<Cell>()]);
         Print(cells, output);
+        if (best.Any(b => b is null))
+        {
+            output.WriteLine();
+            output.WriteLine($"{best.Count(b => b is null)} of {best.Length} bounds are not kept, so nothing is captured there; --bound finds them.");
+        }
+
+        output.WriteLine();
+        foreach (string line in Summary.Lines(cells))
+        {
+            output.WriteLine(line);
+        }
+
         if (Given(args, "--json").FirstOrDefault() is { } path)
         {
             File.WriteAllText(path, JsonSerializer.Serialize(new { cells }, Machine));
@@ -55,15 +73,18 @@ internal static class Scoreboard
 
     private static void Print(Cell[] cells, TextWriter output)
     {
-        output.WriteLine("| rig | winter | rule | cold K·h | avoided K·h | h below floor | undershoot K | useful kWh | quiet on day | frost guard h | pump starts a day | valve strokes a day | band holds | half-width K | net heat error |");
-        output.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        output.WriteLine("| rig | winter | rule | cold K·h | avoided K·h | captured | by cutout | h below floor | undershoot K | useful kWh | quiet on day | frost guard h | pump starts a day | valve strokes a day | band holds | half-width K | net heat error | certificate K·h |");
+        output.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (Cell c in cells)
         {
             double none = cells.First(o => o.Rig == c.Rig && o.Weather == c.Weather && o.Policy == "none").ColdDegreeHours;
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"| {c.Rig} | {c.Weather} | {c.Policy} | {c.ColdDegreeHours:F0} | {none - c.ColdDegreeHours:F0} | {c.HoursBelowFloor:F0} | {c.UndershootK:F1} | {c.UsefulKWh:F0} | {c.StalledOnDay:F0} | {c.FrostGuardHours:F0} | {c.PumpStartsPerDay:F1} | {c.ValveStrokesPerDay:F1} | {c.BandCoverage:P0} | {c.BandHalfWidthK:F1} | {c.NetHeatError:P0} |"));
+                $"| {c.Rig} | {c.Weather} | {c.Policy} | {c.ColdDegreeHours:F0} | {none - c.ColdDegreeHours:F0} | {Share(c, c.Captured)} | {Share(c, c.CapturedByCutout)} | {c.HoursBelowFloor:F0} | {c.UndershootK:F1} | {c.UsefulKWh:F0} | {c.StalledOnDay:F0} | {c.FrostGuardHours:F0} | {c.PumpStartsPerDay:F1} | {c.ValveStrokesPerDay:F1} | {c.BandCoverage:P0} | {c.BandHalfWidthK:F1} | {c.NetHeatError:P0} | {c.Certificate:F0} |"));
         }
     }
+
+    private static string Share(Cell cell, double? share) =>
+        share is not { } told ? "" : cell.Scored ? told.ToString("F3", CultureInfo.InvariantCulture) : "not scored";
 
     private static IEnumerable<string> Given(string[] args, string option) =>
         args.Zip(args.Skip(1)).Where(pair => pair.First == option).Select(pair => pair.Second);

@@ -1,0 +1,37 @@
+namespace PileController.Benchmarks.Scores;
+
+/// <summary>What each rule captures of what the bound avoids, cell by cell.</summary>
+internal static class Capture
+{
+    /// <summary>Cells with less to win are told, not scored, K·h.</summary>
+    public const double LeastScored = 50;
+
+    /// <summary>Share of what the bound avoids; null where there is nothing to win.</summary>
+    public static double? Share(double noneK, double boundK, double policyK) =>
+        noneK > boundK ? (noneK - policyK) / (noneK - boundK) : null;
+
+    /// <summary>Fills in the shares of the cells that have a bound beside them; the others stay as they are.</summary>
+    public static Cell[] Filled(IReadOnlyList<Cell> cells) =>
+    [
+        .. cells.Select(c =>
+        {
+            if (Beside(cells, c, Cell.Bound) is not { } bound || Beside(cells, c, "none") is not { } none)
+            {
+                return c;
+            }
+
+            double? By(Cell? of) => of is null ? null : Share(none.ColdDegreeHours, bound.ColdDegreeHours, of.ColdDegreeHours);
+            return c with
+            {
+                Captured = By(c),
+                CapturedByCutout = By(Beside(cells, c, "cutout")),
+                Scored = none.ColdDegreeHours - bound.ColdDegreeHours >= LeastScored,
+                Certificate = bound.Certificate,
+            };
+        }),
+    ];
+
+    /// <summary>The cell of another rule on the same rig in the same winter.</summary>
+    public static Cell? Beside(IReadOnlyList<Cell> cells, Cell cell, string policy) =>
+        cells.FirstOrDefault(o => o.Rig == cell.Rig && o.Weather == cell.Weather && o.Policy == policy);
+}
