@@ -65,6 +65,11 @@ public static class Controller
             ? MeansPolicy.Decide(settings, estimate, estimator.BodyC, reach, house, outside, at.LocalHour)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
+        NightDraw night = new(
+            grant.TotalW, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0, reach.WaterW, reach.AirW);
+        (TonightMemory tonight, bool tellTonight) = TonightMemory.Step(
+            settings, memory.Tonight, dwelling, weather, forecast, memory.Plan, night, houseKnown ? houseC : null,
+            memory.Outputs.BackupOn, at);
 
         (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, seconds, now);
         // Only a running pump proves flow: a meter that counts noise, or a syphon, does not.
@@ -90,6 +95,7 @@ public static class Controller
         kinds |= tellProbes ? DecisionKinds.Probe : DecisionKinds.Steady;
         bool tell = curb != memory.ToldCurb && now - memory.ToldCurbAtMonotonicMilliseconds >= TellCurbMilliseconds;
         kinds |= tell ? DecisionKinds.Curb : DecisionKinds.Steady;
+        kinds |= tellTonight ? DecisionKinds.Tonight : DecisionKinds.Steady;
         long modeSince = mode == memory.Mode && !first ? memory.ModeSinceMonotonicMilliseconds : now;
 
         Decision decision = new()
@@ -117,6 +123,7 @@ public static class Controller
             Hands = asked.Hands,
             Outputs = outputs,
             Note = asked.Note,
+            Tonight = tonight.Latest,
         };
         Memory next = new()
         {
@@ -131,6 +138,7 @@ public static class Controller
             Weather = weather,
             Forecast = forecast,
             Plan = memory.Plan,
+            Tonight = tonight,
             Regulators = regulators,
             Interlocks = interlocks,
             Hands = asked.Hands,

@@ -47,6 +47,9 @@ public sealed record Memory
     /// <summary>What is meant to be drawn in the hours ahead, or null.</summary>
     public HorizonPlan? Plan { get; init; }
 
+    /// <summary>What is said of tonight.</summary>
+    public TonightMemory Tonight { get; init; } = TonightMemory.Fresh;
+
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
 
@@ -97,6 +100,7 @@ public sealed record Memory
             House = House,
             Weather = Weather,
             Forecast = Forecast,
+            Tonight = Tonight.AfterRestart(),
             Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, i.Latched, i.Latched))],
             Servicing = Servicing,
         };

@@ -69,7 +69,7 @@ internal static class SeasonRun
             error, lived.DryKg - heap.DryKg, lived.WaterKg - heap.WaterKg, score.ColdDegreeHours, score.HoursBelowMinimum,
             score.MinHouseC, score.MinActiveZoneC, score.MinTurnsC, score.LitOnDay, score.HoursBelowFloor,
             score.FrostGuardHours, score.StalledOnDay, totals.PumpJoules / JoulesPerKWh, totals.BlowerJoules / JoulesPerKWh,
-            score.BatteryHeldHours, score.TrippedHours, NotMeasured(plan.Weather.Origins));
+            score.BatteryHeldHours, score.TrippedHours, NotMeasured(plan.Weather.Origins), score.Tonight);
     }
 
     private static List<string> NotMeasured(WeatherOrigins origins)

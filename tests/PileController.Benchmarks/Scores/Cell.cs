@@ -1,3 +1,5 @@
+using PileController.Seasons;
+
 namespace PileController.Benchmarks.Scores;
 
 /// <summary>
@@ -21,8 +23,10 @@ namespace PileController.Benchmarks.Scores;
 /// <param name="BandCoverage">Share of the time in which the 95 % band of the estimate holds the true active zone.</param>
 /// <param name="BandHalfWidthK">Mean half-width of that band, K.</param>
 /// <param name="NetHeatError">Worst error of a day's mean net heat, share of the heat truly made, from day 10 after lighting.</param>
+/// <param name="Tonight">How good the evenings' statements were; null when the heap never lit.</param>
 /// <param name="Scored">True where the bound avoids 50 K·h or more.</param>
 internal sealed record Cell(
     string Name, string Rig, string Weather, string Policy, double HoursBelowFloor, double UndershootK, double ColdDegreeHours,
     double? Captured, double? CapturedByCutout, double UsefulKWh, double? StalledOnDay, double FrostGuardHours,
-    double PumpStartsPerDay, double ValveStrokesPerDay, double BandCoverage, double BandHalfWidthK, double? NetHeatError, bool Scored);
+    double PumpStartsPerDay, double ValveStrokesPerDay, double BandCoverage, double BandHalfWidthK, double? NetHeatError,
+    TonightResult? Tonight, bool Scored);

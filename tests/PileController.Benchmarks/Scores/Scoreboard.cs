@@ -39,6 +39,7 @@ internal static class Scoreboard
         });
         Cell[] cells = [.. run.Select((one, i) => Useful(one, asked[i].Rig, run))];
         Print(cells, output);
+        PrintTonight(cells, output);
         if (Given(args, "--json").FirstOrDefault() is { } path)
         {
             File.WriteAllText(path, JsonSerializer.Serialize(new { cells }, Machine));
@@ -62,6 +63,23 @@ internal static class Scoreboard
             double none = cells.First(o => o.Rig == c.Rig && o.Weather == c.Weather && o.Policy == "none").ColdDegreeHours;
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
                 $"| {c.Rig} | {c.Weather} | {c.Policy} | {c.ColdDegreeHours:F0} | {none - c.ColdDegreeHours:F0} | {c.HoursBelowFloor:F0} | {c.UndershootK:F1} | {c.UsefulKWh:F0} | {c.StalledOnDay:F0} | {c.FrostGuardHours:F0} | {c.PumpStartsPerDay:F1} | {c.ValveStrokesPerDay:F1} | {c.BandCoverage:P0} | {c.BandHalfWidthK:F1} | {c.NetHeatError:P0} |"));
+        }
+    }
+
+    private static void PrintTonight(Cell[] cells, TextWriter output)
+    {
+        output.WriteLine();
+        output.WriteLine("| rig | winter | rule | nights | Brier | of the share held so far | of last night again | said: happened (nights) |");
+        output.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- |");
+        foreach (Cell c in cells)
+        {
+            if (c.Tonight is { } t)
+            {
+                string rows = string.Join("; ", t.Reliability.Select(r => string.Create(
+                    CultureInfo.InvariantCulture, $"{r.Said:P0}: {r.Happened:P0} ({r.Nights})")));
+                output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"| {c.Rig} | {c.Weather} | {c.Policy} | {t.Nights} | {t.Brier:F3} | {t.BrierClimatology:F3} | {t.BrierPersistence:F3} | {rows} |"));
+            }
         }
     }
 
