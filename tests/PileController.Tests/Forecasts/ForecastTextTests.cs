@@ -15,7 +15,7 @@ public class ForecastTextTests
         Assert.True(ForecastText.TryRead(text, "file", out ForecastSeries? series, out _));
         Assert.Equal((From, "file"), (series.FromUtcMilliseconds, series.Source));
         Assert.Equal([1.5, -2], series.OutsideC);
-        Assert.Equal([0, 30], series.SunWPerM2);
+        Assert.Equal([0, 30], series.SunWPerM2!);
     }
 
     [Theory]

@@ -8,7 +8,7 @@ namespace PileController.Tests.Seasons;
 public class NightScoreTests
 {
     private const long Hour = 3_600_000;
-    private static readonly Decision Model = new CannedControl().Step(new(), Memory.Fresh, MadeUp.Readings, [], default).Decision;
+    private static readonly Decision Model = new CannedControl().Step(new(), Memory.Fresh, MadeUp.Readings(default), [], default).Decision;
 
     [Fact]
     public void Result_BeforeANight_IsNone() => Assert.Null(new NightScore(5).Result);
