@@ -74,8 +74,14 @@ internal sealed class DecisionDigest
         Bits(tonight.MinimumP90C);
         Bits(tonight.ChanceOfHolding);
         Bits(tonight.BackupWatts ?? 0);
+        Bits(tonight.ColderK);
+        Bits(tonight.WarmerK);
+        Bits(tonight.OutsideSigmaK);
         Whole(tonight.AtUtcMilliseconds);
         Whole(tonight.FromUtcMilliseconds ?? 0);
+        Whole(tonight.UntilUtcMilliseconds);
+        Whole(tonight.MadeUtcMilliseconds);
+        Whole(tonight.UsesForecast ? 1 : 0);
     }
 
     private void Numbers(in HeapEstimate estimate)
