@@ -12,7 +12,7 @@ namespace PileController.Control.Foresight;
 /// <param name="AirReachW">What the air can carry, W.</param>
 public readonly record struct NightDraw(double GrantW, double MeansW, double WaterReachW, double AirReachW)
 {
-    // Means are spent as fast as this share of the look-ahead allows (from seasons of the simulated heap).
+    // Share of the look-ahead in which MeansRule lets the reserve be spent against frost.
     private const double SpendingShare = 0.3;
 
     /// <summary>Time in which the means are spent when all of them are drawn, s.</summary>
