@@ -67,6 +67,11 @@ public static class Controller
             ? MeansPolicy.Decide(settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, BatteryRule.ComfortShare(settings, sound))
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
+        NightDraw night = new(
+            grant.TotalW, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0, reach.WaterW, reach.AirW);
+        (TonightMemory tonight, bool tellTonight) = TonightMemory.Step(
+            settings, memory.Tonight, dwelling, weather, forecast, memory.Plan, night, houseKnown ? houseC : null,
+            memory.Outputs.BackupOn, at);
 
         (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, seconds, now);
         // Only a running pump proves flow: a meter that counts noise, or a syphon, does not.
@@ -92,6 +97,7 @@ public static class Controller
         kinds |= tellProbes ? DecisionKinds.Probe : DecisionKinds.Steady;
         bool tell = curb != memory.ToldCurb && now - memory.ToldCurbAtMonotonicMilliseconds >= TellCurbMilliseconds;
         kinds |= tell ? DecisionKinds.Curb : DecisionKinds.Steady;
+        kinds |= tellTonight ? DecisionKinds.Tonight : DecisionKinds.Steady;
         long modeSince = mode == memory.Mode && !first ? memory.ModeSinceMonotonicMilliseconds : now;
 
         Decision decision = new()
@@ -119,6 +125,7 @@ public static class Controller
             Hands = asked.Hands,
             Outputs = outputs,
             Note = asked.Note,
+            Tonight = tonight.Latest,
         };
         Memory next = new()
         {
@@ -134,6 +141,7 @@ public static class Controller
             Forecast = forecast,
             Plan = plan,
             Course = course,
+            Tonight = tonight,
             Regulators = regulators,
             Interlocks = interlocks,
             Hands = asked.Hands,

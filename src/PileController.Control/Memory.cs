@@ -50,6 +50,9 @@ public sealed record Memory
     /// <summary>The course that is followed.</summary>
     public Course Course { get; init; } = Course.Usual;
 
+    /// <summary>What is said of tonight.</summary>
+    public TonightMemory Tonight { get; init; } = TonightMemory.Fresh;
+
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
 
@@ -100,6 +103,7 @@ public sealed record Memory
             House = House,
             Weather = Weather,
             Forecast = Forecast,
+            Tonight = Tonight.AfterRestart(),
             Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, i.Latched, i.Latched))],
             Servicing = Servicing,
         };

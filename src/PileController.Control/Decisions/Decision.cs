@@ -1,3 +1,4 @@
+using PileController.Control.Foresight;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 
@@ -77,6 +78,9 @@ public sealed record Decision
 
     /// <summary>One note a command or event of this tick left (a refusal, an end), or null.</summary>
     public required string? Note { get; init; }
+
+    /// <summary>What is said of the house until the next morning; null before the first statement.</summary>
+    public Tonight? Tonight { get; init; }
 
     /// <summary>One plain sentence: what is done and why, in metric units. Made anew at each call.</summary>
     public string Why => Sentence.Of(this);

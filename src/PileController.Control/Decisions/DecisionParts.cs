@@ -82,4 +82,7 @@ public enum DecisionKinds
 
     /// <summary>The controller started.</summary>
     Start = 128,
+
+    /// <summary>The night ahead is likely to be too cold for the house.</summary>
+    Tonight = 256,
 }

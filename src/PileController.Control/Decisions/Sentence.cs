@@ -26,6 +26,7 @@ public static class Sentence
             DoubtWords.Add(text, decision);
         }
 
+        TonightWords.Add(text, decision, figures);
         if (decision.Note is { Length: > 0 } note)
         {
             text.Append(' ').Append(note);

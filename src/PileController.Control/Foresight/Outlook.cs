@@ -56,6 +56,9 @@ public static class Outlook
     internal static double? Sun(Forecast? forecast, long hour) =>
         forecast?.SunWPerM2 is { } sun && Index(forecast, hour) is var i && i >= 0 && i < sun.Length ? sun[i] : null;
 
+    /// <summary>Whether a forecast tells the air outside of an hour.</summary>
+    internal static bool Covers(Forecast? forecast, long hour) => Told(forecast, hour) is not null;
+
     private static double? Told(Forecast? forecast, long hour) =>
         forecast is not null && Index(forecast, hour) is var i && i >= 0 && i < forecast.OutsideC.Length ? forecast.OutsideC[i] : null;
 

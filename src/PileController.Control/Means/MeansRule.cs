@@ -19,8 +19,8 @@ public static class MeansRule
     // What the draw takes on after it is told to stop, and the frost guard's part (from seasons of the simulated heap).
     private const double AfterfallKelvin = 0.2;
 
-    // Against frost the draw is held back only within so many hours of the floor.
-    private const double FrostHours = 3;
+    /// <summary>Against frost the draw is held back only within so many hours of the floor.</summary>
+    internal const double FrostHours = 3;
 
     /// <summary>Comfort takes what lies above the season's reserve within half a day, h.</summary>
     internal const double ComfortHours = 12;

@@ -3,6 +3,7 @@ using System.IO.Hashing;
 using System.Runtime.InteropServices;
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Foresight;
 using PileController.Control.Readings;
 
 namespace PileController.Records.Packing;
@@ -30,6 +31,7 @@ internal sealed class DecisionDigest
         _sink.Bytes(MemoryMarshal.AsBytes<Verdict>(decision.Verdicts));
         Hands(decision.Hands);
         Text(decision.Note);
+        Numbers(decision.Tonight);
         if (decision.Kinds != DecisionKinds.Steady)
         {
             Text(decision.Why);
@@ -58,6 +60,28 @@ internal sealed class DecisionDigest
         Bits(decision.HeapFloorCelsius);
         Bits(decision.HouseSetPointCelsius);
         Whole(decision.FirstActing);
+    }
+
+    private void Numbers(Tonight? tonight)
+    {
+        if (tonight is null)
+        {
+            return;
+        }
+
+        Bits(tonight.MinimumP10C);
+        Bits(tonight.MinimumP50C);
+        Bits(tonight.MinimumP90C);
+        Bits(tonight.ChanceOfHolding);
+        Bits(tonight.BackupWatts ?? 0);
+        Bits(tonight.ColderK);
+        Bits(tonight.WarmerK);
+        Bits(tonight.OutsideSigmaK);
+        Whole(tonight.AtUtcMilliseconds);
+        Whole(tonight.FromUtcMilliseconds ?? 0);
+        Whole(tonight.UntilUtcMilliseconds);
+        Whole(tonight.MadeUtcMilliseconds);
+        Whole(tonight.UsesForecast ? 1 : 0);
     }
 
     private void Numbers(in HeapEstimate estimate)

@@ -3,6 +3,7 @@ using PileController.Panel.Assets;
 using PileController.Panel.Commands;
 using PileController.Panel.Guard;
 using PileController.Panel.Live;
+using PileController.Panel.Nights;
 using PileController.Panel.Now;
 using PileController.Panel.Planning;
 using PileController.Panel.Queries;
@@ -53,6 +54,8 @@ public static class PanelModule
         TripsApi.Map(api);
         ServicingApi.Map(api);
         FaultsApi.Map(api);
+        ForecastApi.Map(api);
+        TonightApi.Map(api);
         PlanApi.Map(api);
         AheadApi.Map(api);
         HealthApi.Map(app);

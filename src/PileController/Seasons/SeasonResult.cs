@@ -9,7 +9,7 @@ internal sealed record SeasonResult(
     double GeneratedKWh, double LostKWh, double StoredChangeKWh, double EnergyErrorFraction, double DryMassLostKg,
     double WaterLostKg, double ColdDegreeHours, double HoursBelowMinimum, double MinHouseC, double? MinActiveZoneC,
     double? MinTurnsC, double? LitOnDay, double HoursBelowFloor, double FrostGuardHours, double? StalledOnDay,
-    double PumpKWh, double BlowerKWh, double BatteryHeldHours, double TrippedHours, IReadOnlyList<string> NotMeasured)
+    double PumpKWh, double BlowerKWh, double BatteryHeldHours, double TrippedHours, IReadOnlyList<string> NotMeasured, TonightResult? Tonight)
 {
     /// <summary>Ticks a second on one core.</summary>
     public double TicksPerSecond => Ticks / WallSeconds;

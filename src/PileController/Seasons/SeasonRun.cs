@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Forecasts;
 using PileController.Physics.Heaps;
 using PileController.Physics.Plants;
 using PileController.Physics.Sky.Weather;
@@ -8,10 +9,14 @@ using PileController.Simulation;
 
 namespace PileController.Seasons;
 
-/// <summary>What a season is run on. <c>QuickSeconds</c> is the longest quick step of its plant.</summary>
+/// <summary>
+/// What a season is run on. <c>QuickSeconds</c> is the longest quick step of its plant; a <c>Forecast</c> is handed over anew
+/// four times a day, from the hour at hand on.
+/// </summary>
 internal sealed record SeasonPlan(
     PlantBuild Build, ControlSettings Control, RigSettings Rig, WeatherSeries Weather, int OffsetMinutes,
-    long StartUtcMilliseconds, int Days, double QuickSeconds = Plant.UsualQuickSeconds);
+    long StartUtcMilliseconds, int Days, double QuickSeconds = Plant.UsualQuickSeconds,
+    ForecastSeries? Forecast = null);
 
 /// <summary>
 /// Runs a season: physics, rig and controller, tick by tick, record off. Beside it runs the same season with nothing
@@ -20,6 +25,7 @@ internal sealed record SeasonPlan(
 internal static class SeasonRun
 {
     private const double JoulesPerKWh = 3.6e6;
+    private const double ForecastsADay = 4;
     private static readonly Command[] NoCommands = [];
 
     /// <summary>Runs the season and its undrawn twin.</summary>
@@ -69,7 +75,7 @@ internal static class SeasonRun
             error, lived.DryKg - heap.DryKg, lived.WaterKg - heap.WaterKg, score.ColdDegreeHours, score.HoursBelowMinimum,
             score.MinHouseC, score.MinActiveZoneC, score.MinTurnsC, score.LitOnDay, score.HoursBelowFloor,
             score.FrostGuardHours, score.StalledOnDay, totals.PumpJoules / JoulesPerKWh, totals.BlowerJoules / JoulesPerKWh,
-            score.BatteryHeldHours, score.TrippedHours, NotMeasured(plan.Weather.Origins));
+            score.BatteryHeldHours, score.TrippedHours, NotMeasured(plan.Weather.Origins), score.Tonight);
     }
 
     private static List<string> NotMeasured(WeatherOrigins origins)
@@ -112,9 +118,10 @@ internal static class SeasonRun
         Lived lived = new(holding, score, heap.StoredJ, heap.Ledger, heap.DryKg, heap.WaterKg);
         long ticks = Ticks(plan);
         long day = (long)(86_400 / plan.Control.TickSeconds);
+        long forecasts = (long)(day / ForecastsADay);
         for (long i = 1; i <= ticks; i++)
         {
-            Decision decision = holding.Tick(holding.Read(), NoCommands);
+            Decision decision = holding.Tick(holding.Read(), (i - 1) % forecasts == 0 ? Foretold(plan, holding) : NoCommands);
             score.Add(holding.Plant, decision, plan.Control.TickSeconds);
             if (i % day == 0)
             {
@@ -125,6 +132,9 @@ internal static class SeasonRun
 
         return lived;
     }
+
+    private static Command[] Foretold(SeasonPlan plan, Holding holding) =>
+        plan.Forecast?.At(holding.Plant.UtcMilliseconds) is { } forecast ? [new TakeForecast(forecast)] : NoCommands;
 
     private static long Ticks(SeasonPlan plan) => (long)(plan.Days * 86_400.0 / plan.Control.TickSeconds);
 

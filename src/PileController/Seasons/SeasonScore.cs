@@ -13,6 +13,7 @@ internal sealed class SeasonScore(ControlSettings settings)
     private const double DayHours = 24;
     private const double UnlitFromDay = 20;
 
+    private readonly NightScore _nights = new(settings.HouseMinimumC);
     private double _hotHours;
     private double _coolHours;
     private double _hours;
@@ -45,6 +46,9 @@ internal sealed class SeasonScore(ControlSettings settings)
 
     /// <summary>First day after lighting at which the active zone has been below 40 °C for 24 h; 20 when it never lit.</summary>
     public double? StalledOnDay { get; private set; }
+
+    /// <summary>How good the evenings' statements were; null before the first night after lighting.</summary>
+    public TonightResult? Tonight => _nights.Result;
 
     /// <summary>Takes in one tick that has just been lived.</summary>
     public void Add(Plant plant, Decision decision, double seconds)
@@ -84,6 +88,7 @@ internal sealed class SeasonScore(ControlSettings settings)
             LitOnDay = day;
         }
 
+        _nights.Add(decision, house, _lit);
         if (!_lit && day < UnlitFromDay)
         {
             return;

@@ -1,3 +1,4 @@
+using PileController.Forecasts;
 using PileController.Panel;
 using PileController.Records;
 using PileController.Rigs;
@@ -51,6 +52,13 @@ internal static class ServeHost
             Faults = parts.Faults,
             Settings = parts.Settings,
         });
+        if (parts.Settings.Forecast.File is { Length: > 0 } path)
+        {
+            builder.Services.AddSingleton(new ForecastFile(path));
+            builder.Services.AddSingleton(TimeProvider.System);
+            builder.Services.AddHostedService<ForecastWatch>();
+        }
+
         WebApplication app = builder.Build();
         app.Lifetime.ApplicationStarted.Register(() => started = true);
         PanelModule.Map(app);

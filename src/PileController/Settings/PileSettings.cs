@@ -43,6 +43,9 @@ public sealed record PileSettings
     /// <summary>The page.</summary>
     public PanelSettings Panel { get; init; } = new();
 
+    /// <summary>Where a forecast of the weather comes from.</summary>
+    public ForecastSettings Forecast { get; init; } = new();
+
     /// <summary>What a plan of the season ahead is told.</summary>
     public PlanSettings Plan { get; init; } = new();
 

@@ -1,3 +1,5 @@
+using PileController.Seasons;
+
 namespace PileController.Benchmarks.Scores;
 
 /// <summary>
@@ -21,13 +23,14 @@ namespace PileController.Benchmarks.Scores;
 /// <param name="BandCoverage">Share of the time in which the 95 % band of the estimate holds the true active zone.</param>
 /// <param name="BandHalfWidthK">Mean half-width of that band, K.</param>
 /// <param name="NetHeatError">Worst error of a day's mean net heat, share of the heat truly made, from day 10 after lighting.</param>
+/// <param name="Tonight">How good the evenings' statements were; null when the heap never lit.</param>
 /// <param name="Scored">True where the bound avoids 50 K·h or more.</param>
 /// <param name="Certificate">Cold degree-hours no plan goes below on this rig in this winter, K·h; null without a bound.</param>
 internal sealed record Cell(
     string Name, string Rig, string Weather, string Policy, double HoursBelowFloor, double UndershootK, double ColdDegreeHours,
     double? Captured, double? CapturedByCutout, double? UsefulKWh, double? StalledOnDay, double? FrostGuardHours,
     double? PumpStartsPerDay, double? ValveStrokesPerDay, double? BandCoverage, double? BandHalfWidthK, double? NetHeatError,
-    bool Scored, double? Certificate = null)
+    TonightResult? Tonight, bool Scored, double? Certificate = null)
 {
     /// <summary>What stands for the draw rule in the bound's own cell.</summary>
     public const string Bound = "bound";

@@ -46,5 +46,5 @@ internal sealed class CellBounds(string cacheDirectory, int rounds, Action<strin
     private static Cell Told(RigCase rig, string weather, double floorC, BoundResult bound) => new(
         $"{rig.Name}, {weather}, {Cell.Bound}", rig.Name, weather, Cell.Bound, bound.HoursBelowFloor,
         Math.Max(0, floorC - bound.LeastActiveZoneC), bound.ColdDegreeHours, null, null, null, null, null, null, null, null, null,
-        null, false, bound.CertificateColdDegreeHours);
+        null, null, false, bound.CertificateColdDegreeHours);
 }

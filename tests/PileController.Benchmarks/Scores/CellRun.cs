@@ -55,7 +55,7 @@ internal static class CellRun
             $"{rig.Name}, {weatherName}, {name}", rig.Name, weatherName, name, score.HoursBelowFloor,
             Math.Max(0, control.HeapFloorC - (score.MinActiveZoneC ?? control.HeapFloorC)), score.ColdDegreeHours, null, null, 0,
             score.StalledOnDay, score.FrostGuardHours, (double)starts / days, travel / 2 / days,
-            belief.Coverage, belief.HalfWidthK, belief.WorstNetError, false);
+            belief.Coverage, belief.HalfWidthK, belief.WorstNetError, score.Tonight, false);
         return (cell, score.SetPointDegreeHours);
     }
 

@@ -45,6 +45,8 @@ internal static class Scoreboard
             [.. rigs.SelectMany(r => winters.Select(w => (r, w.Name, w.Weather, w.Start)))], quick || args.Contains("--bound"));
         Cell[] cells = Capture.Filled([.. run.Select((one, i) => Useful(one, asked[i].Rig, run)), .. best.OfType<Cell>()]);
         Print(cells, output);
+        PrintTonight(cells, output);
+
         if (best.Any(b => b is null))
         {
             output.WriteLine();
@@ -85,6 +87,23 @@ internal static class Scoreboard
 
     private static string Share(Cell cell, double? share) =>
         share is not { } told ? "" : cell.Scored ? told.ToString("F3", CultureInfo.InvariantCulture) : "not scored";
+
+    private static void PrintTonight(Cell[] cells, TextWriter output)
+    {
+        output.WriteLine();
+        output.WriteLine("| rig | winter | rule | nights | Brier | of the share held so far | of last night again | said: happened (nights) |");
+        output.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- |");
+        foreach (Cell c in cells)
+        {
+            if (c.Tonight is { } t)
+            {
+                string rows = string.Join("; ", t.Reliability.Select(r => string.Create(
+                    CultureInfo.InvariantCulture, $"{r.Said:P0}: {r.Happened:P0} ({r.Nights})")));
+                output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"| {c.Rig} | {c.Weather} | {c.Policy} | {t.Nights} | {t.Brier:F3} | {t.BrierClimatology:F3} | {t.BrierPersistence:F3} | {rows} |"));
+            }
+        }
+    }
 
     private static IEnumerable<string> Given(string[] args, string option) =>
         args.Zip(args.Skip(1)).Where(pair => pair.First == option).Select(pair => pair.Second);

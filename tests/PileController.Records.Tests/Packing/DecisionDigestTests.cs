@@ -1,5 +1,6 @@
 using System.Reflection;
 using PileController.Control.Decisions;
+using PileController.Control.Foresight;
 using PileController.Control.Readings;
 using PileController.Records.Crash;
 using PileController.Records.Packing;
@@ -8,8 +9,11 @@ namespace PileController.Records.Tests.Packing;
 
 public sealed class DecisionDigestTests
 {
-    // One that is worth a line, has verdicts, a hold and a note.
-    private static readonly Decision Whole = TrialTicks.First(2000).Select(t => t.Decision).First(d => d.Hands.Length > 0);
+    // One that is worth a line, has verdicts, a hold, a note and a night ahead.
+    private static readonly Decision Whole = TrialTicks.First(2000).Select(t => t.Decision).First(d => d.Hands.Length > 0) with
+    {
+        Tonight = new Tonight(2, 4, 6, 7_000, 0.6, 900, 8_000, 9_000, 6_000, 1.5, 1.2, 2, false),
+    };
 
     public static TheoryData<string> Leaves => [.. LeavesOf(typeof(Decision), "").Where(leaf => leaf != nameof(Decision.Why))];
 

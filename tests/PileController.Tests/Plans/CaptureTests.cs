@@ -70,5 +70,5 @@ public class CaptureTests
     ];
 
     private static Cell One(string policy, double cold) => new(
-        $"rig, winter, {policy}", "rig", "winter", policy, 2, 0, cold, null, null, 10, null, 0, 5, 2, 0.95, 1, 0.1, false);
+        $"rig, winter, {policy}", "rig", "winter", policy, 2, 0, cold, null, null, 10, null, 0, 5, 2, 0.95, 1, 0.1, null, false);
 }

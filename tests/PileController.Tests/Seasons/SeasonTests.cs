@@ -1,4 +1,5 @@
 using PileController.Control;
+using PileController.Forecasts;
 using PileController.Physics.Sky.Weather;
 using PileController.Seasons;
 using PileController.Settings;
@@ -27,6 +28,8 @@ public sealed class SeasonTests(ITestOutputHelper output)
             means.ColdDegreeHours <= cutout.ColdDegreeHours,
             $"means {means.ColdDegreeHours:F1} K·h, cutout {cutout.ColdDegreeHours:F1} K·h");
         Assert.InRange(means.LitOnDay!.Value, 7, 20);
+        Assert.True(means.Tonight!.Brier < means.Tonight.BrierClimatology, $"{means.Tonight}");
+        Assert.True(means.Tonight.Brier < means.Tonight.BrierPersistence, $"{means.Tonight}");
         Assert.All((SeasonResult[])[means, cutout], r => Assert.True(r.EnergyErrorFraction <= 1e-9, $"{r.EnergyErrorFraction:E2}"));
     }
 
@@ -61,18 +64,37 @@ public sealed class SeasonTests(ITestOutputHelper output)
         SeasonResult once = await RunAsync("seattle-daily-2012-2015.csv", 2012, DrawPolicy.Means, days: 40);
         SeasonResult again = await RunAsync("seattle-daily-2012-2015.csv", 2012, DrawPolicy.Means, days: 40);
 
-        // A record compares its list by identity: it is compared by itself.
+        // A record compares its lists by identity: they are compared by themselves.
         Assert.Equal(once.NotMeasured, again.NotMeasured);
-        Assert.Equal(once with { WallSeconds = 1, NotMeasured = [] }, again with { WallSeconds = 1, NotMeasured = [] });
+        Assert.Equal(once.Tonight!.Reliability, again.Tonight!.Reliability);
+        Assert.Equal(once.Tonight, again.Tonight with { Reliability = once.Tonight.Reliability });
+        Assert.Equal(once with { WallSeconds = 1, NotMeasured = [], Tonight = null }, again with { WallSeconds = 1, NotMeasured = [], Tonight = null });
     }
 
-    private static async Task<SeasonResult> RunAsync(string file, int year, DrawPolicy policy, int days = 150)
+    [Fact]
+    public async Task Season_ToldTheWeatherThatComes_SaysTheNightsBetter()
+    {
+        SeasonResult told = await RunAsync("new-york-daily-2012-2013.csv", 2012, DrawPolicy.Means, 110, foretold: true);
+        SeasonResult untold = await RunAsync("new-york-daily-2012-2013.csv", 2012, DrawPolicy.Means, 110);
+        output.WriteLine($"told {told.Tonight}; untold {untold.Tonight}");
+
+        Assert.True(told.Tonight!.Brier < untold.Tonight!.Brier, $"told {told.Tonight.Brier}, untold {untold.Tonight.Brier}");
+    }
+
+    private static ForecastSeries Foretold(WeatherSeries weather, long from, int days)
+    {
+        WeatherSample[] hours = [.. Enumerable.Range(0, days * 24).Select(h => weather.At(Math.Min(weather.CoversTo - 1, from + (h * 3_600_000L) + 1_800_000)))];
+        return new ForecastSeries(from, [.. hours.Select(s => s.OutsideC)], [.. hours.Select(s => s.SunWPerM2)], "what comes");
+    }
+
+    private static async Task<SeasonResult> RunAsync(string file, int year, DrawPolicy policy, int days = 150, bool foretold = false)
     {
         PileSettings settings = PileSettings.AlderBank;
         using StreamReader reader = new(Path.Combine(AppContext.BaseDirectory, "Weather", file));
         WeatherSeries weather = WeatherFile.Read(reader, file, HoldingBuild.Place(settings));
         SeasonPlan plan = SeasonPlanning.Of(
             settings, settings.Control with { Policy = policy }, weather, new DateOnly(year, 11, 1), days);
+        plan = foretold ? plan with { Forecast = Foretold(weather, plan.StartUtcMilliseconds, days + 2) } : plan;
         (SeasonResult result, _) = await SeasonRun.RunAsync(plan, TimeProvider.System, null, CancellationToken.None);
         return result;
     }

@@ -35,6 +35,7 @@ public class FieldTableTests
         [typeof(Spreads)] = (s, f) => s with { Plan = s.Plan with { Spreads = (Spreads)f(s.Plan.Spreads) } },
         [typeof(Prices)] = (s, f) => s with { Plan = s.Plan with { Prices = (Prices)f(s.Plan.Prices) } },
         [typeof(PlanWish)] = (s, f) => s with { Plan = s.Plan with { Wish = (PlanWish)f(s.Plan.Wish) } },
+        [typeof(ForecastSettings)] = (s, f) => s with { Forecast = (ForecastSettings)f(s.Forecast) },
         [typeof(PanelSettings)] = (s, f) => s with { Panel = (PanelSettings)f(s.Panel) },
     };
 

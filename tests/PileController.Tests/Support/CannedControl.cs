@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Foresight;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 
@@ -11,6 +12,8 @@ namespace PileController.Tests.Support;
 /// </summary>
 public sealed class CannedControl
 {
+    private const long Hour = 3_600_000;
+
     private readonly List<HandHold> _hands = [];
     private readonly HashSet<string> _latched = [];
     private bool _servicing;
@@ -41,6 +44,9 @@ public sealed class CannedControl
         Decision decision = Decide(settings, memory, readings, at, mode);
         return (decision, memory with { Sequence = decision.Sequence, Mode = mode, Totals = decision.Totals });
     }
+
+    // The midnight at the place before this moment.
+    private static long Midnight(Instant at) => at.UtcMilliseconds - (long)(at.LocalHour * Hour);
 
     private void Obey(Command command, Instant at)
     {
@@ -91,6 +97,9 @@ public sealed class CannedControl
             FirstActing = -1,
             Hands = [.. _hands],
             Outputs = off ? Outputs.Safe : new Outputs(pump, 0.8, Of("blowerDuty"), false),
+            Tonight = new Tonight(
+                2.1, 4.6, 6.3, Midnight(at) + (6 * Hour), 0.62, 900, Midnight(at) + Hour, Midnight(at) + (9 * Hour), at.UtcMilliseconds, 1.4, 1,
+                1.9, false),
             Note = whole ? null : "Heap core does not answer; the estimate goes on with the other probes.",
         };
     }

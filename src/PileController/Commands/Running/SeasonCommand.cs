@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using PileController.Commands.Shell;
 using PileController.Control;
+using PileController.Forecasts;
 using PileController.Physics.Sky.Weather;
 using PileController.Seasons;
 using PileController.Settings;
@@ -21,6 +22,7 @@ internal static class SeasonCommand
     private static readonly Option<double> TickSeconds = Ask.Number("--tick", "Length of a tick; as in the settings when left out,", 1, 60, "s").Unless(0);
     private static readonly Option<int> Seed = Ask.Whole("--seed", "Seed of the probes' noise, 0 to 1000000; as in the settings when left out.", 0, 1_000_000).Unless(-1);
     private static readonly Option<string?> Keep = new("--keep") { Description = "Write the holding as it stands at the end to this file, to go on from." };
+    private static readonly Option<string?> ForecastPath = new("--forecast") { Description = "Foretold weather, hour by hour: CSV with the header utc,outsideC,sunWPerM2, or JSON; none when left out." };
     private static readonly Option<bool> Json = Ask.Json();
 
     public static Command Create()
@@ -29,7 +31,7 @@ internal static class SeasonCommand
             "season", "Runs a whole winter on recorded weather under one draw rule.",
             "PileController season --weather tests/Weather/new-york-daily-2012-2013.csv --start 2012-11-01 --days 150 --policy means")
         {
-            SettingsPath, WeatherPath, Start, Days, Policy, TickSeconds, Seed, Keep, Json,
+            SettingsPath, WeatherPath, Start, Days, Policy, TickSeconds, Seed, ForecastPath, Keep, Json,
         };
         command.SetAction(RunAsync);
         return command;
@@ -48,6 +50,12 @@ internal static class SeasonCommand
             return ExitCodes.WrongUse;
         }
 
+        ForecastSeries? forecast = null;
+        if (parse.GetValue(ForecastPath) is { } foretold && (forecast = ReadForecast(foretold, error)) is null)
+        {
+            return ExitCodes.WrongUse;
+        }
+
         double tick = parse.GetValue(TickSeconds);
         int seed = parse.GetValue(Seed);
         ControlSettings control = settings.Control with
@@ -56,7 +64,7 @@ internal static class SeasonCommand
             TickSeconds = tick > 0 ? tick : settings.Control.TickSeconds,
         };
         PileSettings with = seed >= 0 ? settings with { Rig = settings.Rig with { Seed = seed } } : settings;
-        SeasonPlan plan = SeasonPlanning.Of(with, control, weather, parse.GetValue(Start), parse.GetValue(Days));
+        SeasonPlan plan = SeasonPlanning.Of(with, control, weather, parse.GetValue(Start), parse.GetValue(Days)) with { Forecast = forecast };
         if (SeasonPlanning.Uncovered(plan) is { } why)
         {
             error.WriteLine($"--start and --days ask for more than the weather holds: {why}.");
@@ -115,6 +123,25 @@ internal static class SeasonCommand
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
             error.WriteLine($"--weather is \"{path}\": {e.Message.TrimEnd('.')}; allowed: the path of a weather file");
+        }
+
+        return null;
+    }
+
+    private static ForecastSeries? ReadForecast(string path, TextWriter error)
+    {
+        try
+        {
+            if (ForecastText.TryRead(File.ReadAllText(path), Path.GetFileName(path), out ForecastSeries? series, out string? fault))
+            {
+                return series;
+            }
+
+            error.WriteLine($"--forecast is \"{path}\": {fault}");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            error.WriteLine($"--forecast is \"{path}\": {e.Message.TrimEnd('.')}; allowed: the path of a file with foretold weather");
         }
 
         return null;

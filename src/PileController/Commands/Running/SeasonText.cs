@@ -28,6 +28,12 @@ internal static class SeasonText
             ("Frost guard", $"{r.FrostGuardHours:F1} h"),
             ("Held off by the battery", $"{r.BatteryHeldHours:F0} h"),
             ("Stopped by a trip", $"{r.TrippedHours:F0} h"),
+            ("Said of the nights", r.Tonight is { } t
+                ? $"{t.Nights} nights; mean square of chance less outcome {t.Brier:F3} (share held so far {t.BrierClimatology:F3}, last night again {t.BrierPersistence:F3})"
+                : "nothing: the heap never lit"),
+            ("Chance said, and held", r.Tonight is { } told
+                ? string.Join("; ", told.Reliability.Select(row => $"{row.Said:P0}: {row.Happened:P0} of {row.Nights}"))
+                : "none"),
             ("Weather not measured", r.NotMeasured.Count == 0 ? "none" : string.Join("; ", r.NotMeasured)),
             ("Electricity", $"pump {r.PumpKWh:F2} kWh, blower {r.BlowerKWh:F2} kWh"));
     }

@@ -21,6 +21,7 @@ internal static class PileFields
         { "rig", RigFields.Table, s => s.Rig, (s, v) => s with { Rig = v }, "Probes and actuators." },
         { "record", RecordFields.Table, s => s.Record, (s, v) => s with { Record = v }, "The record of ticks and decisions." },
         { "panel", PanelFields.Table, s => s.Panel, (s, v) => s with { Panel = v }, "The page." },
+        { "forecast", ForecastFields.Table, s => s.Forecast, (s, v) => s with { Forecast = v }, "Where a forecast of the weather comes from." },
         { "plan", PlanFields.Table, s => s.Plan, (s, v) => s with { Plan = v }, "What a plan of the season ahead is told." },
     };
 }

@@ -49,6 +49,8 @@ export const plan = (fields, signal) => call("GET", query("/api/plan", fields), 
 export const ahead = () => call("GET", "/api/plan/ahead");
 export const startAhead = (seasons) => call("POST", "/api/plan/ahead", { seasons });
 export const endAhead = () => call("DELETE", "/api/plan/ahead");
+/** What is said of the night ahead; null before the first statement. */
+export const tonight = () => call("GET", "/api/tonight");
 export const samples = (fields) => call("GET", samplesPath(fields));
 export const decisions = (fields) => call("GET", query("/api/decisions", fields));
 export const takeByHand = (body) => call("POST", "/api/hand", body);

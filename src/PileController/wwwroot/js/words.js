@@ -43,6 +43,7 @@ export const KINDS = {
   probe: "Probe",
   warning: "Warning",
   start: "Start",
+  tonight: "Night ahead",
 };
 
 export const ACTUATORS = { pump: "Pump", valve: "Valve", blower: "Blower", backup: "Backup heat" };

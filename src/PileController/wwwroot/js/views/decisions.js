@@ -5,7 +5,7 @@ import { full } from "../units.js";
 import { dayAndClock } from "../time.js";
 import { KINDS, MODES, curbWords, together } from "../words.js";
 
-const TONES = { trip: "bad", warning: "warn", probe: "warn" };
+const TONES = { trip: "bad", warning: "warn", probe: "warn", tonight: "warn" };
 
 function knew(line) {
   const rows = [

@@ -5,6 +5,7 @@ import { MODES, curbWords, together } from "../words.js";
 import * as feed from "../feed.js";
 import { houseAnswer, heapAnswer, workTone, cautions } from "../judge.js";
 import { dayCard } from "./day.js";
+import { tonightCard } from "./tonight.js";
 import { drawBars } from "../drawings/bars.js";
 import { heapDrawing } from "../drawings/heap.js";
 import { loopDrawing } from "../drawings/loop.js";
@@ -94,12 +95,13 @@ export function nowView() {
   const bars = drawBars();
   const section = heapDrawing();
   const loop = loopDrawing();
+  const tonight = tonightCard();
   const day = dayCard();
   const totals = facts(TOTALS);
   const warned = h("ul", { class: "small" });
   const warnings = h("section", { class: "notice w12", "aria-label": "Cautions" }, warned);
   const grid = h("div", { class: "now-grid" },
-    house.node, heap.node, work.node, warnings,
+    house.node, heap.node, work.node, warnings, tonight.node,
     day.node,
     h("section", { class: "card live w7 deep" }, h("h2", {}, "Heap, cut through the middle"), section.node),
     h("section", { class: "card live w5" }, h("h2", {}, "Draw"), bars.node),
@@ -115,6 +117,7 @@ export function nowView() {
       bars.set(now);
       section.set(now);
       loop.set(now);
+      tonight.set(now);
       day.set(now);
       totals.set(now);
       const list = cautions(now);

@@ -1,0 +1,31 @@
+using PileController.Control.Means;
+
+namespace PileController.Control.Foresight;
+
+/// <summary>
+/// What the heap is taken to give through a night while no plan says more: against frost what is wanted, within the means
+/// as they stand and as they are spent; for comfort no more than is granted now.
+/// </summary>
+/// <param name="GrantW">Granted now, W.</param>
+/// <param name="MeansW">Means against frost now, W; 0 where the heap gives nothing.</param>
+/// <param name="WaterReachW">What the water can carry, W.</param>
+/// <param name="AirReachW">What the air can carry, W.</param>
+public readonly record struct NightDraw(double GrantW, double MeansW, double WaterReachW, double AirReachW)
+{
+    /// <summary>Time in which the means are spent when all of them are drawn, s.</summary>
+    internal static double SpendingSeconds => MeansRule.FrostHours * 3600;
+
+    /// <summary>What is drawn at some moment, by water and by air, W.</summary>
+    /// <param name="settings">What is known of the house.</param>
+    /// <param name="meansW">Means left then, W.</param>
+    /// <param name="houseC">House air then, °C.</param>
+    /// <param name="outsideC">Air outside then, °C.</param>
+    /// <param name="localHour">Local time of day then, h.</param>
+    internal (double WaterW, double AirW) At(ControlSettings settings, double meansW, double houseC, double outsideC, double localHour)
+    {
+        HouseWant want = WantRule.Of(settings, houseC, outsideC, localHour);
+        double drawn = Math.Max(Math.Min(want.FrostW, meansW), Math.Min(want.ComfortW, GrantW));
+        double water = Math.Min(drawn, WaterReachW);
+        return (water, Math.Min(drawn - water, AirReachW));
+    }
+}

@@ -1,0 +1,74 @@
+namespace PileController.Control.Foresight;
+
+/// <summary>Lives the hours up to a morning ahead of time, in the house's own model.</summary>
+internal readonly ref struct NightRun
+{
+    /// <summary>Most hours up to a morning.</summary>
+    public const int MostHours = 25;
+
+    private const long StepMilliseconds = 30 * 60_000;
+
+    private readonly ControlSettings _settings;
+    private readonly HouseModel _model;
+    private readonly HouseState _start;
+    private readonly NightDraw _draw;
+    private readonly Instant _at;
+    private readonly long _until;
+    private readonly ReadOnlySpan<double> _outsideC;
+    private readonly ReadOnlySpan<double> _sigmaK;
+    private readonly ReadOnlySpan<double> _gainW;
+
+    public NightRun(
+        ControlSettings settings, in HouseMemory house, in NightDraw draw, in Instant at, long untilUtcMilliseconds,
+        ReadOnlySpan<double> outsideC, ReadOnlySpan<double> sigmaK, ReadOnlySpan<double> gainW)
+    {
+        _settings = settings;
+        _model = HouseModel.Of(settings, house);
+        _start = house.State;
+        _draw = draw;
+        _at = at;
+        _until = untilUtcMilliseconds;
+        _outsideC = outsideC;
+        _sigmaK = sigmaK;
+        _gainW = gainW;
+    }
+
+    /// <summary>The least air of the house, when that is, and when the air first falls below a line.</summary>
+    internal readonly record struct Night(double LeastC, long LeastUtcMilliseconds, long? BelowUtcMilliseconds);
+
+    /// <summary>One night.</summary>
+    /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>
+    /// <param name="lineC">The line, °C.</param>
+    /// <param name="heaterW">Heat of a heater, W.</param>
+    /// <param name="heaterFrom">From when on it runs, ms since 1970-01-01T00:00Z; what is colder in its first hour does not count.</param>
+    public Night Live(double sigmas, double lineC, double heaterW = 0, long heaterFrom = long.MaxValue)
+    {
+        HouseState state = _start;
+        double meansW = _draw.MeansW;
+        double spending = NightDraw.SpendingSeconds;
+        long counts = heaterFrom == long.MaxValue ? _at.UtcMilliseconds : heaterFrom + HourClock.Milliseconds;
+        Night night = new(counts <= _at.UtcMilliseconds ? state.AirC : double.PositiveInfinity, _at.UtcMilliseconds, state.AirC < lineC ? _at.UtcMilliseconds : null);
+        long first = HourClock.Of(_at);
+        for (long now = _at.UtcMilliseconds; now < _until; now += StepMilliseconds)
+        {
+            Instant moment = _at with { UtcMilliseconds = now };
+            int hour = (int)Math.Min(HourClock.Of(moment) - first, _outsideC.Length - 1);
+            double outside = _outsideC[hour] + (sigmas * _sigmaK[hour]);
+            (double water, double air) = _draw.At(_settings, meansW, state.AirC, outside, moment.LocalHour);
+            double seconds = Math.Min(StepMilliseconds, _until - now) * 0.001;
+            meansW = Math.Max(0, meansW - ((water + air) * seconds / spending));
+            state = _model.Step(state, seconds, outside, _gainW[hour], water, air + (now >= heaterFrom ? heaterW : 0));
+            long end = now + (long)(seconds * 1000);
+            if (end < counts)
+            {
+                continue;
+            }
+
+            night = new Night(
+                Math.Min(night.LeastC, state.AirC), state.AirC < night.LeastC ? end : night.LeastUtcMilliseconds,
+                night.BelowUtcMilliseconds ?? (state.AirC < lineC ? end : null));
+        }
+
+        return night;
+    }
+}
