@@ -100,10 +100,10 @@ public sealed record ControlSettings
     public ValveFeedback ValveFeedback { get; init; } = ValveFeedback.EndSwitches;
 
     /// <summary>
-    /// Rest of the pump after which the valve is driven shut, s; 0 to leave it where it is. A heap that lies below the house
+    /// Rest of the pump after which the valve is driven shut, h; 0 to leave it where it is. A heap that lies below the house
     /// wants it, for its warm water rises by itself; so does a loop that drains back.
     /// </summary>
-    public double ValveShutAfterSeconds { get; init; }
+    public double ValveShutAfterHours { get; init; }
 
     /// <summary>How flow hangs on duty and opening, as the loop is built.</summary>
     public LoopCurve Loop { get; init; } = new();

@@ -43,7 +43,7 @@ public static class Controller
         Span<double> signals = stackalloc double[Signals.Count];
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
-            InterlockRule.Judge(settings, signals, asked.Interlocks, now);
+            InterlockRule.Judge(settings, signals, asked.Interlocks, now, Allotment.Often(memory.Regulators.GuardStarts));
         if (effect.Tripped && asked.Hands.Length > 0)
         {
             asked = HandRule.EndedByTrip(asked);
@@ -145,16 +145,17 @@ public static class Controller
         ControlSettings settings, Memory memory, in Grant grant, in MeteredDraw draw, RigReadings sound, double seconds,
         long now)
     {
+        RegulatorMemory worn = Allotment.Worn(memory.Regulators, seconds);
         if (grant.OnOff)
         {
-            RegulatorMemory kept = memory.Regulators with { ThermostatOn = grant.ThermostatOn, CutOut = grant.CutOut };
+            RegulatorMemory kept = worn with { ThermostatOn = grant.ThermostatOn, CutOut = grant.CutOut };
             return (new Outputs(grant.WaterW > 0 ? 1 : 0, grant.WaterW > 0 ? 1 : 0, 0, false), kept);
         }
 
         // A least run time keeps a draw going, but what the frost guard or a person set running is no draw: it begins anew.
         RegulatorMemory before = memory.Mode is Mode.Priming or Mode.Drawing
-            ? memory.Regulators
-            : memory.Regulators with { PumpDuty = 0, BlowerDuty = 0 };
+            ? worn
+            : worn with { PumpDuty = 0, BlowerDuty = 0 };
         (double pump, double valve, RegulatorMemory next) = PumpRegulator.Step(
             settings, before, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, sound[Channel.Flow].IsGood,
             seconds, now);

@@ -70,6 +70,7 @@ internal static class OutputRule
             ValveOpening = outputs.ValveOpening,
             PumpStarts = memory.PumpStarts + (draws && pump && before.PumpDuty <= 0 ? 1 : 0),
             BlowerStarts = memory.BlowerStarts + (draws && blower && before.BlowerDuty <= 0 ? 1 : 0),
+            GuardStarts = memory.GuardStarts + (mode == Mode.FrostGuard && pump && before.PumpDuty <= 0 ? 1 : 0),
             PumpSinceMilliseconds = pump == (before.PumpDuty > 0) ? before.PumpSinceMilliseconds : now,
             BlowerSinceMilliseconds = blower == (before.BlowerDuty > 0) ? before.BlowerSinceMilliseconds : now,
         };
@@ -77,7 +78,7 @@ internal static class OutputRule
 
     // A valve that was driven shut at every stop would make as many strokes as the pump makes starts.
     private static double Resting(ControlSettings settings, in Outputs before, double restedSeconds) =>
-        settings.ValveShutAfterSeconds > 0 && restedSeconds >= settings.ValveShutAfterSeconds ? 0 : before.ValveOpening;
+        settings.ValveShutAfterHours > 0 && restedSeconds >= 3600 * settings.ValveShutAfterHours ? 0 : before.ValveOpening;
 
     // A throttling valve that stands open enough stays: the guard comes and goes, and each stroke wears it.
     private static Outputs Guard(ControlSettings settings, in Outputs before) => settings.Drive switch

@@ -17,7 +17,9 @@ internal static class Allotment
 
     // With the house at its minimum runs are shorter and come sooner, as long as the starts saved up allow it.
     private const double UrgentSeconds = 2700;
-    private const double UrgentStarts = 12;
+    private const double UrgentStarts = 24;
+
+    private const double OftenStarts = 6;
 
     /// <summary>The credit after a tick, J.</summary>
     /// <param name="creditJ">Before it.</param>
@@ -33,8 +35,20 @@ internal static class Allotment
         return Math.Clamp(next, -MostDebtJ, MostCreditJ);
     }
 
-    /// <summary>The starts not yet worn off after a tick.</summary>
-    public static double Worn(double starts, double seconds) => Math.Max(0, starts - (seconds / SpanSeconds));
+    /// <summary>The memory with what has worn off of all starts in a tick.</summary>
+    public static RegulatorMemory Worn(in RegulatorMemory memory, double seconds)
+    {
+        double worn = seconds / SpanSeconds;
+        return memory with
+        {
+            PumpStarts = Math.Max(0, memory.PumpStarts - worn),
+            BlowerStarts = Math.Max(0, memory.BlowerStarts - worn),
+            GuardStarts = Math.Max(0, memory.GuardStarts - worn),
+        };
+    }
+
+    /// <summary>Whether starts come clearly more often than they wear off.</summary>
+    public static bool Often(double starts) => starts > OftenStarts;
 
     /// <summary>Whether one more start may be made now.</summary>
     /// <param name="starts">Starts not yet worn off.</param>

@@ -32,7 +32,6 @@ internal static class BlowerRegulator
         double wish = yield > 0 ? grantWatts / yield : 0;
         RegulatorMemory next = memory with
         {
-            BlowerStarts = Allotment.Worn(memory.BlowerStarts, seconds),
             AirCreditJoules = Allotment.Credit(memory.AirCreditJoules, grantWatts, drawWatts, running && wish >= 1, seconds),
             AirYieldWatts = yield,
         };

@@ -18,11 +18,15 @@ internal static class PumpRegulator
     // The credit is worked off over this, and by no more than this share of the grant: a burst that a start brings is paid
     // back over hours, not by a dip.
     private const double CreditSeconds = 1200;
-    private const double MostTrimShare = 0.025;
+    private const double MostTrimShare = 0.015;
 
     // The learned factor stays where a sound loop could be; a blocked line is not chased with all the pump has.
     private const double LeastExcess = -0.8;
     private const double MostExcess = 2;
+
+    // The duty moves no faster than the curve's factor is learned: where the flow in the pipe turns from laminar to turbulent
+    // the curve is off by a tenth.
+    private const double PacePerSecond = 0.003;
 
     // A valve is not moved for less than this share of the flow.
     private const double ValveStillShare = 0.015;
@@ -51,7 +55,6 @@ internal static class PumpRegulator
         double wish = next.WaterYieldWatts > 0 ? (grantWatts + trim) / next.WaterYieldWatts : least;
         next = next with
         {
-            PumpStarts = Allotment.Worn(memory.PumpStarts, seconds),
             WaterCreditJoules = Allotment.Credit(memory.WaterCreditJoules, grantWatts, drawWatts, running && wish >= most, seconds),
         };
         bool inRuns = wish < least;
@@ -61,7 +64,8 @@ internal static class PumpRegulator
             double credit = next.WaterCreditJoules;
             double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
             bool worth = !inRuns || (Left(0) >= 0 && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
-            if (!(grantWatts > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
+            // Nothing starts in the first tick: how long the pump has rested is not known yet.
+            if (!(grantWatts > 0 && seconds > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
             {
                 return (0, memory.ValveOpening, next);
             }
@@ -134,7 +138,7 @@ internal static class PumpRegulator
             return (Math.Clamp(duty, least, Math.Max(least, MostStartDuty)), 1);
         }
 
-        double step = settings.DutySlewPerSecond * seconds;
+        double step = Math.Min(settings.DutySlewPerSecond, PacePerSecond) * seconds;
         return (Math.Clamp(Math.Clamp(duty, memory.PumpDuty - step, memory.PumpDuty + step), least, 1), 1);
     }
 

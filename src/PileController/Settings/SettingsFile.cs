@@ -23,7 +23,7 @@ public static class SettingsFile
         }
 
         PileSettings settings = PileFields.Table.Read(PileSettings.AlderBank, root, "", reading);
-        settings = settings with { Control = settings.Control with { Places = ProbePlaces.Of(settings), MovingDuty = PumpDuty.Moving(settings) } };
+        settings = settings with { Control = settings.Control with { Places = ProbePlaces.Of(settings), MovingDuty = PumpDuty.Moving(settings), Loop = LoopCurving.Of(settings) } };
         return new SettingsResult(settings, [.. reading.Faults, .. CrossChecks.Run(settings, reading)]);
     }
 
