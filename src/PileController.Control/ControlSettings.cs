@@ -97,7 +97,7 @@ public sealed record ControlSettings
     public double ThrottledDuty { get; init; } = 1;
 
     /// <summary>What the valve tells of where it stands.</summary>
-    public ValveFeedback ValveFeedback { get; init; } = ValveFeedback.EndSwitches;
+    public ValveFeedback ValveFeedback { get; init; }
 
     /// <summary>
     /// Rest of the pump after which the valve is driven shut, h; 0 to leave it where it is. A heap that lies below the house

@@ -20,6 +20,7 @@ internal static class Allotment
     private const double UrgentStarts = 24;
 
     private const double OftenStarts = 6;
+    private const double SlackShare = 0.03;
 
     /// <summary>The credit after a tick, J.</summary>
     /// <param name="creditJ">Before it.</param>
@@ -54,6 +55,9 @@ internal static class Allotment
     /// <param name="starts">Starts not yet worn off.</param>
     /// <param name="urgent">Whether the house stands at its minimum.</param>
     public static bool MayStart(double starts, bool urgent) => starts <= (urgent ? UrgentStarts : 0);
+
+    /// <summary>What may be short of a start's credit, J: a tick more or less of the run before is not to put the next one off.</summary>
+    public static double SlackJ(double grantWatts) => SlackShare * grantWatts * SpanSeconds;
 
     /// <summary>
     /// What a run may give from now on until the next start is due, J. With no urgency some credit is kept in hand, so that

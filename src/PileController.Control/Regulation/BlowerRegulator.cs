@@ -41,7 +41,7 @@ internal static class BlowerRegulator
         {
             double credit = next.AirCreditJoules;
             double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
-            bool worth = !inRuns || (Left(0) >= 0 && Left(1) >= settings.LeastRunSeconds * LeastDuty * yield);
+            bool worth = !inRuns || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * LeastDuty * yield);
             bool start = grantWatts >= StartWatts && reachWatts > 0 && worth && held >= settings.LeastRestSeconds
                 && Allotment.MayStart(next.BlowerStarts, urgent);
             return (start ? LeastDuty : 0, next);

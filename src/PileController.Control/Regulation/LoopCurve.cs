@@ -9,8 +9,9 @@ namespace PileController.Control.Regulation;
 /// </summary>
 public sealed record LoopCurve
 {
-    // So little a valve cannot be set; a pump held against less runs as good as dead-headed (common practice, no source).
-    private const double LeastOpening = 0.04;
+    // So little a valve cannot be set: one whose place is only reckoned might stand shut, and the pump run against it
+    // (common practice, no source).
+    private const double LeastOpening = 0.06;
     private const double LeastFlow = 1e-6;
 
     // How the jet through the valve goes with its opening, as the throttle has it.
@@ -23,7 +24,7 @@ public sealed record LoopCurve
     public double StillDuty { get; init; }
 
     /// <summary>Loss of pump and loop together, as a loss coefficient on the speed in the loop's bore (above 0).</summary>
-    public double LossK { get; init; } = 623;
+    public double LossK { get; init; } = 721;
 
     /// <summary>Time the valve takes from shut to open, s; 0 when there is none.</summary>
     public double ValveTravelSeconds { get; init; } = 30;

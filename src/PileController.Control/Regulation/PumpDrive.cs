@@ -16,9 +16,9 @@ public enum PumpDrive
 /// <summary>What the motor valve tells of where it stands.</summary>
 public enum ValveFeedback
 {
-    /// <summary>Nothing: its place is reckoned from the time it travelled, and it is driven against a stop once a day.</summary>
-    None = 0,
-
     /// <summary>Switches at both ends report when it has arrived there.</summary>
-    EndSwitches,
+    EndSwitches = 0,
+
+    /// <summary>Nothing: its place is reckoned from the time it travelled, and it is driven against a stop once a day.</summary>
+    None,
 }

@@ -29,7 +29,7 @@ internal static class PumpRegulator
     private const double PacePerSecond = 0.003;
 
     // A valve is not moved for less than this share of the flow.
-    private const double ValveStillShare = 0.015;
+    private const double ValveStillShare = 0.005;
 
     /// <summary>One tick. Duty 0 means that the pump is to stand; the opening is then the last.</summary>
     /// <param name="settings">Drive, limits and the loop's curve.</param>
@@ -63,7 +63,7 @@ internal static class PumpRegulator
         {
             double credit = next.WaterCreditJoules;
             double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
-            bool worth = !inRuns || (Left(0) >= 0 && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
+            bool worth = !inRuns || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
             // Nothing starts in the first tick: how long the pump has rested is not known yet.
             if (!(grantWatts > 0 && seconds > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
             {

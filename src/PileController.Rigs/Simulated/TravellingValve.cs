@@ -17,6 +17,7 @@ internal sealed class TravellingValve
     private readonly double _travelSeconds;
     private readonly ValveFeedback _feedback;
     private readonly double _stray;
+    private double _position;
 
     /// <summary>Makes a shut valve.</summary>
     /// <param name="travelSeconds">From shut to open, s; 0 when there is no valve, and the pipe is always open.</param>
@@ -34,11 +35,15 @@ internal sealed class TravellingValve
         _travelSeconds = travelSeconds;
         _feedback = feedback;
         _stray = stray;
-        Position = Believed = travelSeconds == 0 ? 1 : 0;
+        Position = travelSeconds == 0 ? 1 : 0;
     }
 
-    /// <summary>Where it stands, 0 (shut) to 1 (open).</summary>
-    public double Position { get; set; }
+    /// <summary>Where it stands, 0 (shut) to 1 (open). Put somewhere, it is believed to stand there.</summary>
+    public double Position
+    {
+        get => _position;
+        set => _position = Believed = value;
+    }
 
     /// <summary>Where it is believed to stand; below 0 or above 1 while it is driven against a stop.</summary>
     public double Believed { get; set; }
@@ -99,8 +104,10 @@ internal sealed class TravellingValve
         double rate = Math.CopySign(opens / _travelSeconds, way);
         double from = Position;
         double end = Math.Clamp(from + (rate * seconds), 0, 1);
+        // Rounding is no travel.
+        end = Math.Abs(end - to) < 1e-12 ? to : end;
         double moving = Math.Abs(end - from) / Math.Abs(rate);
-        Position = end;
+        _position = end;
         double reached = Math.Abs(way) - (seconds / _travelSeconds);
         Believed = reached <= 1e-12 ? to : Believed + Math.CopySign(seconds / _travelSeconds, way);
         bool stopped = end is 0 or 1 && (_feedback == ValveFeedback.EndSwitches || Believed == to && to is < 0 or > 1);

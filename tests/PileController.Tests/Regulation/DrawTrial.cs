@@ -67,11 +67,11 @@ internal sealed class DrawTrial
         return ticks;
     }
 
-    /// <summary>Mean draw of the last ten minutes of four hours at fixed outputs, W: the bed round the turns has cooled as it does by then.</summary>
-    public double DrawAt(double duty, double opening)
+    /// <summary>Mean draw of the last ten minutes of a while at fixed outputs, W.</summary>
+    public double DrawAt(double duty, double opening, double seconds)
     {
         List<double> ticks = [];
-        for (double t = 0; t < 14_400; t += _control.TickSeconds)
+        for (double t = 0; t < seconds; t += _control.TickSeconds)
         {
             ticks.Add(Read(out _, out _).WaterWatts);
             Live(new Outputs(duty, opening, 0, false));
