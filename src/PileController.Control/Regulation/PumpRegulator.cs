@@ -75,7 +75,10 @@ internal static class PumpRegulator
             return (0, memory.ValveOpening, next);
         }
 
-        (double duty, double opening) = Actuate(settings, memory, Math.Clamp(wish, least, most), factor, seconds);
+        // A valve whose reckoned place has drifted may stand shut: it is opened until water moves.
+        bool stuck = running && flowMetered && flowLitresPerMinute < settings.Limits.NoFlowLitresPerMinute;
+        double flow = stuck && settings.Drive == PumpDrive.Valve ? full : Math.Clamp(wish, least, most);
+        (double duty, double opening) = Actuate(settings, memory, flow, factor, seconds);
         return (duty, opening, next);
     }
 

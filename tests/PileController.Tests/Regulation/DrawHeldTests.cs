@@ -71,7 +71,7 @@ public sealed class DrawHeldTests(ITestOutputHelper output)
             Assert.True(off <= 0.05 && over <= 0.10 && rms <= 0.02, figures);
         }
 
-        Assert.True(tried >= 5, $"Only {tried} plants had a range of reachable grants.");
+        Assert.True(tried >= (drive == PumpDrive.Valve ? 1 : 20), $"Only {tried} plants had a range of reachable grants.");
     }
 
     [Fact]
