@@ -1,3 +1,5 @@
+using PileController.Control.Regulation;
+
 namespace PileController.Control;
 
 /// <summary>The rule that says how much is drawn. All but <see cref="Means"/> are baselines for comparison.</summary>
@@ -93,6 +95,24 @@ public sealed record ControlSettings
     /// that lifts its water needs it: below it the pump turns and nothing flows.
     /// </summary>
     public double MovingDuty { get; init; }
+
+    /// <summary>How the pump's flow is set.</summary>
+    public PumpDrive Drive { get; init; }
+
+    /// <summary>Duty at which a pump runs whose flow a valve sets, 0.1 to 1.</summary>
+    public double ThrottledDuty { get; init; } = 1;
+
+    /// <summary>What the valve tells of where it stands.</summary>
+    public ValveFeedback ValveFeedback { get; init; }
+
+    /// <summary>
+    /// Rest of the pump after which the valve is driven shut, h; 0 to leave it where it is. A heap that lies below the house
+    /// wants it, for its warm water rises by itself; so does a loop that drains back.
+    /// </summary>
+    public double ValveShutAfterHours { get; init; }
+
+    /// <summary>How flow hangs on duty and opening, as the loop is built.</summary>
+    public LoopCurve Loop { get; init; } = new();
 
     /// <summary>Least run of the pump, s.</summary>
     public double LeastRunSeconds { get; init; } = 300;

@@ -50,7 +50,7 @@ public static class Controller
         Span<double> signals = stackalloc double[Signals.Count];
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
-            InterlockRule.Judge(settings, signals, asked.Interlocks, now);
+            InterlockRule.Judge(settings, signals, asked.Interlocks, now, Allotment.Often(memory.Regulators.GuardStarts));
         if (effect.Tripped && asked.Hands.Length > 0)
         {
             asked = HandRule.EndedByTrip(asked);
@@ -73,7 +73,7 @@ public static class Controller
             settings, memory.Tonight, dwelling, weather, forecast, memory.Plan, night, houseKnown ? houseC : null,
             memory.Outputs.BackupOn, at);
 
-        (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, seconds, now);
+        (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, sound, seconds, now);
         // Only a running pump proves flow: a meter that counts noise, or a syphon, does not.
         bool flows = memory.Outputs.PumpDuty > 0
             && (!sound.TryGet(Channel.Flow, out double flow) || flow >= settings.Limits.NoFlowLitresPerMinute);
@@ -86,8 +86,8 @@ public static class Controller
         Mode mode = ModeTable.After(memory.Mode, trigger);
         bool backup = BackupRule.Of(
             settings, mode, grant, houseKnown ? houseC : null, outside, asked.Hands, effect, memory.Outputs.BackupOn);
-        Outputs outputs = OutputRule.Of(settings, mode, asked.Servicing, wish, asked.Hands, effect, backup);
-        regulators = OutputRule.Remember(regulators, memory.Regulators, outputs, now);
+        Outputs outputs = OutputRule.Of(settings, mode, asked.Servicing, wish, asked.Hands, effect, backup, memory.Outputs, Rested(memory, now));
+        regulators = OutputRule.Remember(regulators, memory.Regulators, outputs, mode, now);
 
         Curb curb = CurbRule.Of(mode, grant, outputs, effect);
         DecisionKinds kinds = asked.Kinds | Kinds(memory, mode, verdicts, first);
@@ -164,23 +164,30 @@ public static class Controller
     }
 
     private static (Outputs Wish, RegulatorMemory Memory) Regulate(
-        ControlSettings settings, Memory memory, in Grant grant, in MeteredDraw draw, double seconds, long now)
+        ControlSettings settings, Memory memory, in Grant grant, in MeteredDraw draw, RigReadings sound, double seconds,
+        long now)
     {
+        RegulatorMemory worn = Allotment.Worn(memory.Regulators, seconds);
         if (grant.OnOff)
         {
-            RegulatorMemory kept = memory.Regulators with { ThermostatOn = grant.ThermostatOn, CutOut = grant.CutOut };
+            RegulatorMemory kept = worn with { ThermostatOn = grant.ThermostatOn, CutOut = grant.CutOut };
             return (new Outputs(grant.WaterW > 0 ? 1 : 0, grant.WaterW > 0 ? 1 : 0, 0, false), kept);
         }
 
         // A least run time keeps a draw going, but what the frost guard or a person set running is no draw: it begins anew.
         RegulatorMemory before = memory.Mode is Mode.Priming or Mode.Drawing
-            ? memory.Regulators
-            : memory.Regulators with { PumpDuty = 0, BlowerDuty = 0 };
-        (double pump, RegulatorMemory next) = PumpRegulator.Step(
-            settings, before, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, seconds, now);
-        double blower = BlowerRegulator.Step(settings, before, grant.AirW, grant.AirReachW, seconds, now);
-        return (new Outputs(pump, pump > 0 ? 1 : 0, blower, false), next);
+            ? worn
+            : worn with { PumpDuty = 0, BlowerDuty = 0 };
+        (double pump, double valve, RegulatorMemory next) = PumpRegulator.Step(
+            settings, before, grant.WaterW, grant.Urgent, draw.WaterWatts, draw.FlowLitresPerMinute, sound[Channel.Flow].IsGood,
+            seconds, now);
+        (double blower, next) = BlowerRegulator.Step(
+            settings, next, grant.AirW, grant.AirReachW, grant.Urgent, draw.AirWatts, seconds, now);
+        return (new Outputs(pump, valve, blower, false), next);
     }
+
+    private static double Rested(Memory memory, long now) =>
+        memory.Outputs.PumpDuty > 0 ? 0 : (now - memory.Regulators.PumpSinceMilliseconds) * 0.001;
 
     private static DecisionKinds Kinds(Memory memory, Mode mode, Verdict[] verdicts, bool first)
     {

@@ -27,7 +27,7 @@ public static class DrawMeter
         bool flowKnown = readings.TryGet(Channel.Flow, out double flow);
         if (!flowKnown)
         {
-            flow = running.ValveOpening > 0 ? running.PumpDuty * settings.MostFlowLitresPerMinute : 0;
+            flow = settings.Loop.FlowLitresPerMinute(running.PumpDuty, running.ValveOpening);
         }
 
         double air = AirWatts(settings, readings, running, out bool airInferred);

@@ -1,29 +1,59 @@
 namespace PileController.Control.Regulation;
 
-/// <summary>Turns an air grant into blower duty, with least run and rest times.</summary>
+/// <summary>
+/// Turns an air grant into blower duty: what full duty would carry, as duct and house now have it, tells the duty that
+/// carries the grant. Grants below what the least duty takes are dealt out in runs (<see cref="Allotment"/>).
+/// </summary>
 internal static class BlowerRegulator
 {
     private const double LeastDuty = 0.3;
     private const double StartWatts = 150;
 
-    public static double Step(
-        ControlSettings settings, in RegulatorMemory memory, double grantWatts, double reachWatts, double seconds, long now)
+    // The probe in the duct lags by about this.
+    private const double YieldSmoothSeconds = 60;
+
+    /// <summary>One tick. Returns the duty asked for, 0 when the blower is to stand.</summary>
+    /// <param name="settings">Limits.</param>
+    /// <param name="memory">What the tick before handed on.</param>
+    /// <param name="grantWatts">Granted, W.</param>
+    /// <param name="reachWatts">What the ducts could give at full duty, from the heap's own probes, W.</param>
+    /// <param name="urgent">Whether the house stands at its minimum.</param>
+    /// <param name="drawWatts">Draw by air, W.</param>
+    /// <param name="seconds">Length of the tick, s.</param>
+    /// <param name="now">Monotonic time, ms.</param>
+    public static (double Duty, RegulatorMemory Memory) Step(
+        ControlSettings settings, in RegulatorMemory memory, double grantWatts, double reachWatts, bool urgent, double drawWatts,
+        double seconds, long now)
     {
         bool running = memory.BlowerDuty > 0;
+        double carried = running ? Math.Max(0, drawWatts / memory.BlowerDuty) : 0;
+        double before = memory.AirYieldWatts > 0 ? memory.AirYieldWatts : reachWatts;
+        double yield = running ? before + (Math.Min(1, seconds / YieldSmoothSeconds) * (carried - before)) : reachWatts;
+        double wish = yield > 0 ? grantWatts / yield : 0;
+        RegulatorMemory next = memory with
+        {
+            AirCreditJoules = Allotment.Credit(memory.AirCreditJoules, grantWatts, drawWatts, running && wish >= 1, seconds),
+            AirYieldWatts = yield,
+        };
+        bool inRuns = wish < LeastDuty;
         double held = (now - memory.BlowerSinceMilliseconds) * 0.001;
         if (!running)
         {
-            bool start = grantWatts >= StartWatts && reachWatts > 0 && held >= settings.LeastRestSeconds;
-            return start ? LeastDuty : 0;
+            double credit = next.AirCreditJoules;
+            double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
+            bool worth = !inRuns || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * LeastDuty * yield);
+            bool start = grantWatts >= StartWatts && reachWatts > 0 && worth && held >= settings.LeastRestSeconds
+                && Allotment.MayStart(next.BlowerStarts, urgent);
+            return (start ? LeastDuty : 0, next);
         }
 
-        if (grantWatts <= 0 && held >= settings.LeastRunSeconds)
+        bool done = inRuns && Allotment.LeftJ(next.AirCreditJoules, grantWatts, urgent, next.BlowerStarts) <= 0;
+        if ((grantWatts <= 0 || done) && held >= settings.LeastRunSeconds)
         {
-            return 0;
+            return (0, next);
         }
 
-        double wish = reachWatts > 0 ? grantWatts / reachWatts : 0;
         double step = settings.DutySlewPerSecond * seconds;
-        return Math.Clamp(Math.Clamp(wish, memory.BlowerDuty - step, memory.BlowerDuty + step), LeastDuty, 1);
+        return (Math.Clamp(Math.Clamp(wish, memory.BlowerDuty - step, memory.BlowerDuty + step), LeastDuty, 1), next);
     }
 }

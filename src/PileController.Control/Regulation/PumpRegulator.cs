@@ -1,63 +1,162 @@
 namespace PileController.Control.Regulation;
 
 /// <summary>
-/// Turns a water grant into pump duty. What is granted and not drawn is kept as a credit: it starts the pump, trims its
-/// duty and stops it, so that the mean draw meets the grant even where the least flow takes more than is granted. The
-/// credit is bounded, which is the anti-windup.
+/// Turns a water grant into pump duty and valve opening. The heat balance is turned round: heat a litre carries, as supply
+/// and return now have it, tells the flow that carries the grant; the loop's curve, corrected by what the meter counts,
+/// tells duty or opening for that flow. Since the draw is metered at the heap and flow follows within a tick, the dead
+/// time of the loop only moves the wish slowly. A slow integral, the credit, takes out what is left. Grants below what the
+/// least flow takes, and all grants of a pump that knows full and off only, are dealt out in runs (<see cref="Allotment"/>).
 /// </summary>
 internal static class PumpRegulator
 {
-    private const double StartDuty = 0.5;
-    private const double StartCreditJ = 1.5e6;
-    private const double StopCreditJ = -1.5e6;
-    private const double MostCreditJ = 3e6;
+    private const double MostStartDuty = 0.5;
 
-    // With the house at its minimum nothing is waited for.
-    private const double UrgentCreditJ = 0.1e6;
+    // Noise of a probe pair is smoothed over this; a pocket's own lag is half of it.
+    private const double YieldSmoothSeconds = 30;
+    private const double FlowSmoothSeconds = 30;
 
-    // A credit is to be drawn within this time; the duty moves slowly against the loop's dead time of minutes.
+    // The credit is worked off over this, and by no more than this share of the grant: a burst that a start brings is paid
+    // back over hours, not by a dip.
     private const double CreditSeconds = 1200;
-    private const double SmoothSeconds = 60;
-    private const double DutyPerWattSecond = 1.0 / (4000 * 120.0);
+    private const double MostTrimShare = 0.015;
 
-    /// <summary>One tick. Returns the duty asked for, 0 when the pump is to stand.</summary>
-    public static (double Duty, RegulatorMemory Memory) Step(
+    // The learned factor stays where a sound loop could be; a blocked line is not chased with all the pump has.
+    private const double LeastExcess = -0.8;
+    private const double MostExcess = 2;
+
+    // The duty moves no faster than the curve's factor is learned: where the flow in the pipe turns from laminar to turbulent
+    // the curve is off by a tenth.
+    private const double PacePerSecond = 0.003;
+
+    // A valve is not moved for less than this share of the flow.
+    private const double ValveStillShare = 0.005;
+
+    /// <summary>One tick. Duty 0 means that the pump is to stand; the opening is then the last.</summary>
+    /// <param name="settings">Drive, limits and the loop's curve.</param>
+    /// <param name="memory">What the tick before handed on.</param>
+    /// <param name="grantWatts">Granted, W.</param>
+    /// <param name="urgent">Whether the house stands at its minimum.</param>
+    /// <param name="drawWatts">Metered draw, W.</param>
+    /// <param name="flowLitresPerMinute">Flow, L/min.</param>
+    /// <param name="flowMetered">False when the flow is itself inferred from the curve and nothing can be learned of it.</param>
+    /// <param name="seconds">Length of the tick, s.</param>
+    /// <param name="now">Monotonic time, ms.</param>
+    public static (double Duty, double Opening, RegulatorMemory Memory) Step(
         ControlSettings settings, in RegulatorMemory memory, double grantWatts, bool urgent, double drawWatts,
-        double flowLitresPerMinute, double seconds, long now)
+        double flowLitresPerMinute, bool flowMetered, double seconds, long now)
     {
         bool running = memory.PumpDuty > 0;
-        double smooth = memory.DrawWatts + (Math.Min(1, seconds / SmoothSeconds) * (drawWatts - memory.DrawWatts));
-        double credit = grantWatts <= 0
-            ? Math.Min(0, memory.WaterCreditJoules)
-            : memory.WaterCreditJoules + (seconds * (grantWatts - Math.Max(0, drawWatts)));
-        credit = Math.Clamp(credit, -MostCreditJ, MostCreditJ);
-        RegulatorMemory next = memory with { DrawWatts = smooth, WaterCreditJoules = credit };
+        RegulatorMemory next = Learn(settings, memory, drawWatts, flowLitresPerMinute, flowMetered, seconds);
+        double factor = 1 + next.FlowExcess;
+        double full = settings.Loop.FlowLitresPerMinute(RunDuty(settings), 1) * factor;
+        double most = settings.Drive == PumpDrive.OnOff ? full : Math.Min(full, settings.MostFlowLitresPerMinute);
+        double least = Math.Min(most, LeastFlow(settings, factor));
+        double trim = Math.Clamp(memory.WaterCreditJoules / CreditSeconds, -MostTrimShare * grantWatts, MostTrimShare * grantWatts);
+        double wish = next.WaterYieldWatts > 0 ? (grantWatts + trim) / next.WaterYieldWatts : least;
+        next = next with
+        {
+            WaterCreditJoules = Allotment.Credit(memory.WaterCreditJoules, grantWatts, drawWatts, running && wish >= most, seconds),
+        };
+        bool inRuns = wish < least;
         double held = (now - memory.PumpSinceMilliseconds) * 0.001;
         if (!running)
         {
-            bool start = grantWatts > 0 && credit >= (urgent ? UrgentCreditJ : StartCreditJ) && held >= settings.LeastRestSeconds;
-            return (start ? Math.Max(StartDuty, settings.MovingDuty) : 0, next);
+            double credit = next.WaterCreditJoules;
+            double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
+            bool worth = !inRuns || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
+            // Nothing starts in the first tick: how long the pump has rested is not known yet.
+            if (!(grantWatts > 0 && seconds > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
+            {
+                return (0, memory.ValveOpening, next);
+            }
+        }
+        else if (held >= settings.LeastRunSeconds && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent))))
+        {
+            return (0, memory.ValveOpening, next);
         }
 
-        bool stop = (grantWatts <= 0 || credit <= StopCreditJ) && held >= settings.LeastRunSeconds;
-        if (stop)
+        // A valve whose reckoned place has drifted may stand shut: it is opened until water moves.
+        bool stuck = running && flowMetered && flowLitresPerMinute < settings.Limits.NoFlowLitresPerMinute;
+        double flow = stuck && settings.Drive == PumpDrive.Valve ? full : Math.Clamp(wish, least, most);
+        (double duty, double opening) = Actuate(settings, memory, flow, factor, seconds);
+        return (duty, opening, next);
+    }
+
+    /// <summary>Duty at which a pump runs that is not set by its duty, and the most of one that is, 0 to 1.</summary>
+    public static double RunDuty(ControlSettings settings) =>
+        settings.Drive == PumpDrive.Valve ? Math.Max(settings.ThrottledDuty, settings.MovingDuty) : 1;
+
+    private static double LeastDuty(ControlSettings settings) => Math.Max(ControlSettings.UsualLeastDuty, settings.MovingDuty);
+
+    // A rest that would be shorter than the least is not begun: the run goes on into the next span.
+    private static bool Done(ControlSettings settings, in RegulatorMemory memory, double grantWatts, bool urgent) =>
+        Allotment.LeftJ(memory.WaterCreditJoules, grantWatts, urgent, memory.PumpStarts) <= 0
+        && (memory.PumpStarts >= 1 || memory.PumpStarts * Allotment.SpanSeconds >= settings.LeastRestSeconds);
+
+    private static double LeastFlow(ControlSettings settings, double factor) => settings.Drive switch
+    {
+        PumpDrive.OnOff => settings.Loop.FlowLitresPerMinute(1, 1) * factor,
+        PumpDrive.Valve => Math.Max(
+            settings.LeastFlowLitresPerMinute,
+            settings.Loop.FlowLitresPerMinute(RunDuty(settings), LoopCurve.LeastValveOpening) * factor),
+        _ => Math.Max(settings.LeastFlowLitresPerMinute, settings.Loop.FlowLitresPerMinute(LeastDuty(settings), 1) * factor),
+    };
+
+    // Only what flows can tell what a litre carries and how far the curve is off.
+    private static RegulatorMemory Learn(
+        ControlSettings settings, in RegulatorMemory memory, double drawWatts, double flow, bool flowMetered, double seconds)
+    {
+        if (memory.PumpDuty <= 0 || flow < settings.Limits.NoFlowLitresPerMinute)
         {
-            return (0, next);
+            return memory;
         }
 
-        double target = Math.Max(0, grantWatts + (credit / CreditSeconds));
-        double duty = memory.PumpDuty + (seconds * DutyPerWattSecond * (target - smooth));
-        if (flowLitresPerMinute > settings.MostFlowLitresPerMinute)
+        double carried = Math.Max(0, drawWatts / flow);
+        double before = memory.WaterYieldWatts > 0 ? memory.WaterYieldWatts : carried;
+        double yield = before + (Math.Min(1, seconds / YieldSmoothSeconds) * (carried - before));
+        double told = settings.Loop.FlowLitresPerMinute(memory.PumpDuty, settings.Drive == PumpDrive.Valve ? memory.ValveOpening : 1);
+        double excess = flowMetered && told > 0
+            ? memory.FlowExcess + (Math.Min(1, seconds / FlowSmoothSeconds) * ((flow / told) - 1 - memory.FlowExcess))
+            : memory.FlowExcess;
+        return memory with { WaterYieldWatts = yield, FlowExcess = Math.Clamp(excess, LeastExcess, MostExcess) };
+    }
+
+    private static (double Duty, double Opening) Actuate(
+        ControlSettings settings, in RegulatorMemory memory, double flow, double factor, double seconds)
+    {
+        if (settings.Drive == PumpDrive.OnOff)
         {
-            duty = Math.Min(duty, memory.PumpDuty - (0.002 * seconds));
-        }
-        else if (flowLitresPerMinute < settings.LeastFlowLitresPerMinute)
-        {
-            duty = Math.Max(duty, memory.PumpDuty + (0.002 * seconds));
+            return (1, 1);
         }
 
-        double step = settings.DutySlewPerSecond * seconds;
-        duty = Math.Clamp(duty, memory.PumpDuty - step, memory.PumpDuty + step);
-        return (Math.Clamp(duty, Math.Max(ControlSettings.UsualLeastDuty, settings.MovingDuty), 1), next);
+        if (settings.Drive == PumpDrive.Valve)
+        {
+            return (RunDuty(settings), Opening(settings, memory, flow / factor, seconds));
+        }
+
+        double least = LeastDuty(settings);
+        double duty = settings.Loop.DutyFor(flow / factor);
+        if (memory.PumpDuty <= 0)
+        {
+            return (Math.Clamp(duty, least, Math.Max(least, MostStartDuty)), 1);
+        }
+
+        double step = Math.Min(settings.DutySlewPerSecond, PacePerSecond) * seconds;
+        return (Math.Clamp(Math.Clamp(duty, memory.PumpDuty - step, memory.PumpDuty + step), least, 1), 1);
+    }
+
+    private static double Opening(ControlSettings settings, in RegulatorMemory memory, double flow, double seconds)
+    {
+        double duty = RunDuty(settings);
+        double now = settings.Loop.FlowLitresPerMinute(duty, memory.ValveOpening);
+        if (memory.ValveOpening >= LoopCurve.LeastValveOpening && Math.Abs(now - flow) <= ValveStillShare * flow)
+        {
+            return memory.ValveOpening;
+        }
+
+        double travel = settings.Loop.ValveTravelSeconds;
+        double step = travel > 0 ? seconds / travel : 1;
+        double opening = settings.Loop.OpeningFor(flow, duty);
+        return Math.Clamp(opening, Math.Max(0, memory.ValveOpening - step), Math.Min(1, memory.ValveOpening + step));
     }
 }

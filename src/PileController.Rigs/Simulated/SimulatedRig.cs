@@ -1,6 +1,7 @@
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 using PileController.Rigs.Faults;
 
 namespace PileController.Rigs.Simulated;
@@ -16,11 +17,15 @@ public sealed class SimulatedRig : IRig
     // The longest step the plant is given at once by the tick loop, s: the longest tick the settings allow.
     private const double LongestStepSeconds = 60;
 
+    // How far a motor valve's two directions differ from the time told for it (common practice, no source).
+    private const double ValveStray = 0.02;
+
     private readonly IPlant _plant;
     private readonly ProbeBank _bank;
     private readonly ProbeFit? _flowFit;
     private readonly FlowMeter _meter;
     private readonly TravellingValve _valve;
+    private readonly PumpDrive _drive;
     private readonly PlantFaults _plantFaults;
     private readonly ReadingFaults _readingFaults;
     private Outputs _outputs = Outputs.Safe;
@@ -35,12 +40,17 @@ public sealed class SimulatedRig : IRig
     /// Where faults are put in. This rig acts out all kinds by itself: do not wrap it in a <see cref="FaultyRig"/>.
     /// Null: a board of its own with the faults of <paramref name="settings"/>.
     /// </param>
+    /// <param name="drive">How the pump is switched: a relay gives full duty or none.</param>
+    /// <param name="feedback">What the valve tells of where it stands.</param>
     /// <exception cref="ArgumentException">A setting no rig can be built from; the message names it.</exception>
-    public SimulatedRig(IPlant plant, RigSettings settings, double valveTravelSeconds, FaultBoard? faults = null)
+    public SimulatedRig(
+        IPlant plant, RigSettings settings, double valveTravelSeconds, FaultBoard? faults = null, PumpDrive drive = PumpDrive.Duty,
+        ValveFeedback feedback = ValveFeedback.EndSwitches)
     {
         ProbeFitCheck.Require(settings.Probes);
         _plant = plant;
-        _valve = new TravellingValve(valveTravelSeconds);
+        _drive = drive;
+        _valve = new TravellingValve(valveTravelSeconds, feedback, ValveStray);
         _flowFit = settings.Probes.FirstOrDefault(probe => probe.Channel == Channel.Flow);
         _meter = new FlowMeter(
             settings.PulsesPerLitre, ProbeErrors.GainOf(Channel.Flow, unchecked((ulong)settings.Seed)));
@@ -93,7 +103,8 @@ public sealed class SimulatedRig : IRig
 
         PlantFault fault = _plantFaults.Now;
         double opening = fault.ValveJammed ? _valve.Position : _valve.Travel(_outputs.ValveOpening, seconds);
-        double pump = fault.PumpDead ? 0 : _outputs.PumpDuty;
+        double told = _drive == PumpDrive.OnOff && _outputs.PumpDuty > 0 ? 1 : _outputs.PumpDuty;
+        double pump = fault.PumpDead ? 0 : told;
         _plant.Advance(
             new ActuatorState(pump, opening, _outputs.BlowerDuty, _outputs.BackupOn, fault.FlowShareLost), seconds);
         _tick++;
@@ -110,6 +121,8 @@ public sealed class SimulatedRig : IRig
         Tick = _tick,
         Outputs = _outputs,
         ValvePosition = _valve.Position,
+        ValveBelieved = _valve.Believed,
+        ValveSinceHomedSeconds = _valve.SinceHomedSeconds,
         Meter = _meter.Window,
         Probes = _bank.Export(),
     };
@@ -124,6 +137,8 @@ public sealed class SimulatedRig : IRig
         _tick = state.Tick;
         _outputs = state.Outputs;
         _valve.Position = state.ValvePosition;
+        _valve.Believed = state.ValveBelieved ?? state.ValvePosition;
+        _valve.SinceHomedSeconds = state.ValveSinceHomedSeconds;
         _meter.Window = state.Meter;
         _lastReadMilliseconds = null;
     }

@@ -30,6 +30,12 @@ public sealed record SimulatedRigState
     /// <summary>Where the valve stands, 0 (shut) to 1 (open).</summary>
     public required double ValvePosition { get; init; }
 
+    /// <summary>Where the valve is believed to stand; null in a state stored without it, which takes it for the truth.</summary>
+    public double? ValveBelieved { get; init; }
+
+    /// <summary>Time since the valve was last surely at a stop, s.</summary>
+    public double ValveSinceHomedSeconds { get; init; }
+
     /// <summary>The flow meter.</summary>
     public required MeterWindow Meter { get; init; }
 

@@ -1,14 +1,30 @@
+using PileController.Control.Regulation;
+
 namespace PileController.Rigs.Simulated;
 
-/// <summary>A motor valve: it travels at one speed towards what it is told and stops there.</summary>
+/// <summary>
+/// A motor valve driven for a time: it travels towards what it is told until it is believed to be there. Motors run a
+/// little faster one way than the other, so the belief drifts from the truth. End switches set it right whenever the
+/// valve arrives at an end; without them it is driven against its nearer stop once a day.
+/// </summary>
 internal sealed class TravellingValve
 {
+    private const double HomingSeconds = 86_400;
+
+    // How much further than believed it is driven when it is to find its stop, share of the whole way.
+    private const double OverTravel = 0.2;
+
     private readonly double _travelSeconds;
+    private readonly ValveFeedback _feedback;
+    private readonly double _stray;
+    private double _position;
 
     /// <summary>Makes a shut valve.</summary>
     /// <param name="travelSeconds">From shut to open, s; 0 when there is no valve, and the pipe is always open.</param>
+    /// <param name="feedback">What it tells of where it stands.</param>
+    /// <param name="stray">Share by which it opens slower and shuts faster than believed, 0 to below 1.</param>
     /// <exception cref="ArgumentException">A negative time, or none.</exception>
-    public TravellingValve(double travelSeconds)
+    public TravellingValve(double travelSeconds, ValveFeedback feedback = ValveFeedback.EndSwitches, double stray = 0)
     {
         if (!(travelSeconds >= 0) || double.IsInfinity(travelSeconds))
         {
@@ -17,34 +33,90 @@ internal sealed class TravellingValve
         }
 
         _travelSeconds = travelSeconds;
+        _feedback = feedback;
+        _stray = stray;
         Position = travelSeconds == 0 ? 1 : 0;
     }
 
-    /// <summary>Where it stands, 0 (shut) to 1 (open).</summary>
-    public double Position { get; set; }
+    /// <summary>Where it stands, 0 (shut) to 1 (open). Put somewhere, it is believed to stand there.</summary>
+    public double Position
+    {
+        get => _position;
+        set => _position = Believed = value;
+    }
+
+    /// <summary>Where it is believed to stand; below 0 or above 1 while it is driven against a stop.</summary>
+    public double Believed { get; set; }
+
+    /// <summary>Time since it was last surely at a stop, s.</summary>
+    public double SinceHomedSeconds { get; set; }
 
     /// <summary>Travels for a while.</summary>
     /// <returns>The mean opening over that while, which is what the water felt.</returns>
     public double Travel(double target, double seconds)
     {
-        double way = target - Position;
-        if (_travelSeconds == 0 || way == 0)
+        if (_travelSeconds == 0)
         {
             return Position;
         }
 
-        double reach = seconds / _travelSeconds;
-        if (Math.Abs(way) > reach)
+        SinceHomedSeconds += seconds;
+        double felt = 0;
+        double left = seconds;
+        // At most to the stop and back to where it is wanted.
+        for (int leg = 0; leg < 3 && left > 0; leg++)
         {
-            double moved = Math.CopySign(reach, way);
-            double mean = Position + (moved / 2);
-            Position += moved;
-            return mean;
+            double to = Aim(target);
+            double way = to - Believed;
+            double lasts = Math.Min(left, Math.Abs(way) * _travelSeconds);
+            if (lasts <= 0)
+            {
+                break;
+            }
+
+            felt += Drive(to, way, lasts);
+            left -= lasts;
         }
 
-        // It arrives on the way and stands there for the rest.
-        double share = Math.Abs(way) / reach;
-        Position = target;
-        return target - (way / 2 * share);
+        return (felt + (left * Position)) / seconds;
+    }
+
+    private double Aim(double target)
+    {
+        if (_feedback == ValveFeedback.EndSwitches)
+        {
+            // It is driven until the switch reports.
+            bool arrived = target is > 0 and < 1 || Position == target;
+            return arrived ? target : target + Math.CopySign(OverTravel, target - 0.5);
+        }
+
+        if (SinceHomedSeconds < HomingSeconds)
+        {
+            return target;
+        }
+
+        return Believed < 0.5 ? -OverTravel : 1 + OverTravel;
+    }
+
+    private double Drive(double to, double way, double seconds)
+    {
+        double opens = way > 0 ? 1 - _stray : 1 + _stray;
+        double rate = Math.CopySign(opens / _travelSeconds, way);
+        double from = Position;
+        double end = Math.Clamp(from + (rate * seconds), 0, 1);
+        // Rounding is no travel.
+        end = Math.Abs(end - to) < 1e-12 ? to : end;
+        double moving = Math.Abs(end - from) / Math.Abs(rate);
+        _position = end;
+        double reached = Math.Abs(way) - (seconds / _travelSeconds);
+        Believed = reached <= 1e-12 ? to : Believed + Math.CopySign(seconds / _travelSeconds, way);
+        bool stopped = end is 0 or 1 && (_feedback == ValveFeedback.EndSwitches || Believed == to && to is < 0 or > 1);
+        if (stopped)
+        {
+            Believed = end;
+            SinceHomedSeconds = 0;
+        }
+
+        return (moving * 0.5 * (from + end)) + ((seconds - moving) * end);
     }
 }

@@ -19,6 +19,7 @@ internal static class Derived
         Places = ProbePlaces.Of(settings),
         LatitudeDegrees = settings.Site.LatitudeDegrees,
         MovingDuty = PumpDuty.Moving(settings),
+        Loop = LoopCurving.Of(settings),
         House = House(settings.House, settings.Loop),
         HeapHeightM = settings.Heap.HeightM,
         DrumLitres = settings.Heap.DrumLitres,

@@ -47,7 +47,7 @@ internal sealed class Holding
         _control = control;
         _offsetMinutes = offsetMinutes;
         Plant = new Plant(build, weather, plant, quickSeconds);
-        Rig = new SimulatedRig(new HoldingPlant(Plant), rig, build.Loop.ValveTravelSeconds, faults);
+        Rig = new SimulatedRig(new HoldingPlant(Plant), rig, build.Loop.ValveTravelSeconds, faults, control.Drive, control.ValveFeedback);
         Memory = Memory.Fresh;
     }
 

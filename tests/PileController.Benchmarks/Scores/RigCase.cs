@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 using PileController.Physics.Heaps;
 using PileController.Physics.Houses;
 using PileController.Settings;
@@ -27,7 +28,9 @@ internal sealed record RigCase(string Name, PileSettings Settings)
         new("coil only at the drum", Built(h => h with { Coil = h.Coil with { RadiusM = 0.45, LengthM = 60 } })),
         new("dead probe at the turns", Without(Channel.HeapTurns)),
         new("no flow meter", Without(Channel.Flow)),
-        new("weak battery", Standard with { Power = Standard.Power with { BatteryWattHours = 300, PanelWatts = 60 } }),
+        new("weak battery", Standard with { Power = Standard.Power with { BatteryWattHours = 600, PanelWatts = 100 } }),
+        new("on/off pump", Standard with { Control = Standard.Control with { Drive = PumpDrive.OnOff } }),
+        new("valve throttled", Standard with { Control = Standard.Control with { Drive = PumpDrive.Valve, ValveFeedback = ValveFeedback.None } }),
         new("leaky house", Housed(h => h with { AirChangesPerHour = 2.5 })),
         new("blanket off", Built(h => h with { CoverThicknessM = 0 })),
         new("open lines", Standard with { Loop = Standard.Loop with { LineExposure = 1, LineLossWPerMK = 0.3 } }),

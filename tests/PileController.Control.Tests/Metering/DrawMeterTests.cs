@@ -85,7 +85,7 @@ public sealed class DrawMeterTests
         MeteredDraw draw = DrawMeter.Of(Settings, Loop(0, 60, 10).Without(Channel.Flow), Running);
 
         Assert.True(draw.Inferred);
-        Assert.Equal(2, draw.FlowLitresPerMinute, 1e-9);
+        Assert.Equal(0.5 * Settings.Loop.FullFlowLitresPerMinute, draw.FlowLitresPerMinute, 1e-9);
     }
 
     [Fact]

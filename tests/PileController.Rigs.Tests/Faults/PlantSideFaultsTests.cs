@@ -43,7 +43,8 @@ public sealed class PlantSideFaultsTests : IAsyncDisposable
         _rig.Apply(Full with { ValveOpening = 0 });
         _rig.Advance(15);
         double position = _rig.ValvePosition;
-        Assert.Equal(0.5, position, 12);
+        // A motor valve runs up to 2 % faster one way.
+        Assert.Equal(0.49, position, 12);
         _rig.Faults.Add(new Fault(FaultKind.ValveJammed));
         Run(5);
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using PileController.Control.Regulation;
 using PileController.Rigs.Simulated;
 
 namespace PileController.Rigs.Tests.Simulated;
@@ -52,6 +53,41 @@ public class TravellingValveTests
                 Assert.Equal(whole.Position, parts.Position, 1e-9);
                 Assert.InRange(whole.Position, Math.Min(from, to), Math.Max(from, to));
             });
+
+    [Fact]
+    public void Travel_WithoutFeedback_DriftsAndIsSetRightOnceADay()
+    {
+        TravellingValve valve = new(30, ValveFeedback.None, 0.02);
+        double worst = 0;
+        for (int tick = 0; tick < 8000; tick++)
+        {
+            valve.Travel(0.2 + (0.2 * (tick / 60 % 2)), 10);
+            worst = Math.Max(worst, Math.Abs(valve.Position - valve.Believed));
+        }
+
+        Assert.InRange(worst, 0.1, 1);
+        for (int tick = 0; tick < 700; tick++)
+        {
+            valve.Travel(0.2, 10);
+        }
+
+        Assert.Equal(0.2, valve.Position, 0.01);
+    }
+
+    [Fact]
+    public void Travel_WithEndSwitches_IsSetRightWhenItArrives()
+    {
+        TravellingValve valve = new(30, ValveFeedback.EndSwitches, 0.02);
+        for (int tick = 0; tick < 600; tick++)
+        {
+            valve.Travel(0.2 + (0.2 * (tick / 60 % 2)), 10);
+        }
+
+        Assert.NotEqual(valve.Believed, valve.Position);
+        valve.Travel(1, 60);
+
+        Assert.Equal((1, 1), (valve.Position, valve.Believed));
+    }
 
     [Fact]
     public void Travel_NoValve_IsAlwaysOpen() => Assert.Equal(1, new TravellingValve(0).Travel(0, 10));

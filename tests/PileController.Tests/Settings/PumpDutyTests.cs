@@ -11,6 +11,10 @@ public class PumpDutyTests
     public void Moving_OfAlderBank_IsWhatTheControllerHasByDefault() =>
         Assert.Equal(new ControlSettings().MovingDuty, PumpDuty.Moving(PileSettings.AlderBank));
 
+    [Fact]
+    public void LoopCurve_OfAlderBank_IsWhatTheControllerHasByDefault() =>
+        Assert.Equal(new ControlSettings().Loop, LoopCurving.Of(PileSettings.AlderBank));
+
     [Theory]
     [InlineData("1.5 m")]
     [InlineData("3 m")]

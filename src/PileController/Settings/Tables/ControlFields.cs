@@ -1,4 +1,5 @@
 using PileController.Control;
+using PileController.Control.Regulation;
 using PileController.Settings.Fields;
 using static PileController.Settings.Kinds.Kind;
 
@@ -19,12 +20,20 @@ internal static class ControlFields
 
     private static readonly FieldTable<ControlSettings> Pump = new()
     {
+        { "drive", WordOf<PumpDrive>(), c => c.Drive, (c, v) => c with { Drive = v }, "How the pump's flow is set: by its duty, by a relay that knows full and off only, or by the opening of the motor valve." },
         { "leastFlow", LitresPerMinute(0.1, 60), c => c.LeastFlowLitresPerMinute, (c, v) => c with { LeastFlowLitresPerMinute = v }, "Least flow that still purges air and reads well." },
         { "mostFlow", LitresPerMinute(0.2, 60), c => c.MostFlowLitresPerMinute, (c, v) => c with { MostFlowLitresPerMinute = v }, "Most flow asked of the pump." },
         { "leastRun", Seconds(0, 7200), c => c.LeastRunSeconds, (c, v) => c with { LeastRunSeconds = v }, "Least run of the pump." },
         { "leastRest", Seconds(0, 7200), c => c.LeastRestSeconds, (c, v) => c with { LeastRestSeconds = v }, "Least rest of the pump." },
         { "prime", Seconds(0, 1800), c => c.PrimeSeconds, (c, v) => c with { PrimeSeconds = v }, "Time flow must be proven before heat counts as drawn." },
         { "dutySlew", PerSecond(0.001, 1), c => c.DutySlewPerSecond, (c, v) => c with { DutySlewPerSecond = v }, "Fastest change of pump or blower duty." },
+    };
+
+    private static readonly FieldTable<ControlSettings> Valve = new()
+    {
+        { "feedback", WordOf<ValveFeedback>(), c => c.ValveFeedback, (c, v) => c with { ValveFeedback = v }, "What the motor valve tells of where it stands; \"none\": its place is reckoned from the time it travelled, and it is driven against a stop once a day." },
+        { "throttledDuty", Share(0.1, 1), c => c.ThrottledDuty, (c, v) => c with { ThrottledDuty = v }, "Duty at which a pump runs whose flow the valve sets." },
+        { "shutAfter", Hours(0, 48), c => c.ValveShutAfterHours, (c, v) => c with { ValveShutAfterHours = v }, "Rest of the pump after which the valve is driven shut, 0 h to leave it where it is; for a heap below the house, or a loop that drains back." },
     };
 
     private static readonly FieldTable<ControlSettings> Errors = new()
@@ -63,6 +72,7 @@ internal static class ControlFields
         { "confidence", Share(0.5, 0.999), c => c.Confidence, (c, v) => c with { Confidence = v }, "Confidence with which the floor is to hold." },
         { "house", House, c => c, (_, v) => v, "What the house is to be." },
         { "pump", Pump, c => c, (_, v) => v, "What may be asked of the pump." },
+        { "valve", Valve, c => c, (_, v) => v, "What may be asked of the motor valve." },
         { "errors", Errors, c => c, (_, v) => v, "How far the meters may err." },
         { "cutout", Cutout, c => c, (_, v) => v, "The two numbers of the cut-out baseline." },
         { "told", Told, c => c, (_, v) => v, "What the controller is told of heap, house and devices." },
