@@ -64,7 +64,9 @@ public static class Controller
             HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, at);
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
-            ? MeansPolicy.Decide(settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, BatteryRule.ComfortShare(settings, sound))
+            ? MeansPolicy.Decide(
+                settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, BatteryRule.ComfortShare(settings, sound),
+                weather.Learned.DayMeanC)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(

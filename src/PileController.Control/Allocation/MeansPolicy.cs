@@ -19,12 +19,12 @@ internal static class MeansPolicy
 
     public static Grant Decide(
         ControlSettings settings, in HeapEstimate estimate, double leastZoneC, in Reach reach, double houseC, double outsideC, in Instant at,
-        in Course course, double powerShare)
+        in Course course, double powerShare, double dayMeanC)
     {
         double reserve = SeasonReserve.Kelvin(settings, at);
         double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, WantRule.BankMostKelvin);
         HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
-        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve);
+        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve, dayMeanC);
         double frost = Math.Min(want.FrostW, means.FrostW);
         // With too few probes to trust the estimate, frost is kept out and no more is risked.
         double comfort = estimate.Trusted && course.Comfort ? powerShare * Math.Min(want.ComfortW, means.ComfortW) : 0;

@@ -7,7 +7,7 @@ namespace PileController.Control.Foresight;
 public readonly record struct Course(bool Comfort, bool Air, double HeadKelvin)
 {
     /// <summary>The minimum is held from a little above it, K: the loop answers late.</summary>
-    public const double UsualHeadKelvin = 0.5;
+    public const double UsualHeadKelvin = 0.7;
 
     // Heat banked ahead of a spell that coil and ducts cannot meet in time; more leaks away before it is of use
     // (from seasons of the simulated house).

@@ -44,7 +44,7 @@ public static class HorizonRule
             Settings = settings,
             Heap = belief.Learned(HeapFigures.Told(settings, new HeapShape(settings))),
             HeapC = belief.Mean.AsSpan(0, HeapShape.Nodes),
-            LeastZoneC = settings.HeapFloorC + MeansRule.MarginKelvin(settings, estimate),
+            LeastZoneC = settings.HeapFloorC + MeansRule.MarginKelvin(settings, estimate, weather.Learned.DayMeanC),
             ReserveKelvin = SeasonReserve.Kelvin(settings, at),
             House = HouseModel.Of(settings, house),
             HouseNow = house.State,

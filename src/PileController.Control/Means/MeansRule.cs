@@ -16,8 +16,14 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 /// </summary>
 public static class MeansRule
 {
-    // What the draw takes on after it is told to stop, and the frost guard's part (from seasons of the simulated heap).
+    // What the draw takes on after it is told to stop (from seasons of the simulated heap).
     private const double AfterfallKelvin = 0.2;
+
+    // What the frost guard will take for the lines while days are cold, with the house left to freeze: all of it from a
+    // daily mean of so far down, nothing above so far (from seasons of the simulated heap).
+    private const double GuardKelvin = 2.4;
+    private const double GuardAllC = -6;
+    private const double GuardNothingC = -1;
 
     /// <summary>Against frost the draw is held back only within so many hours of the floor.</summary>
     internal const double FrostHours = 3;
@@ -38,9 +44,10 @@ public static class MeansRule
     /// <param name="estimate">What is believed of it.</param>
     /// <param name="leastZoneC">What the active zone would come to at rest, °C; see <see cref="RestRoll"/>.</param>
     /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
-    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double leastZoneC, double reserveKelvin)
+    /// <param name="dayMeanC">Mean of the last day's air outside, °C.</param>
+    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double leastZoneC, double reserveKelvin, double dayMeanC)
     {
-        double above = Math.Min(leastZoneC, estimate.ActiveZoneCelsius) - settings.HeapFloorC - MarginKelvin(settings, estimate);
+        double above = Math.Min(leastZoneC, estimate.ActiveZoneCelsius) - settings.HeapFloorC - MarginKelvin(settings, estimate, dayMeanC);
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
@@ -54,8 +61,9 @@ public static class MeansRule
     }
 
     /// <summary>What is kept above the floor, K: for what the estimate may be wrong by, and for what the zone still falls by itself.</summary>
-    internal static double MarginKelvin(ControlSettings settings, in HeapEstimate estimate) =>
-        (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
+    internal static double MarginKelvin(ControlSettings settings, in HeapEstimate estimate, double dayMeanC) =>
+        (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin)
+        + (GuardKelvin * Math.Clamp((GuardNothingC - dayMeanC) / (GuardNothingC - GuardAllC), 0, 1));
 
     /// <summary>What may be drawn against frost of the heat stored so far above the margin, W.</summary>
     /// <param name="capacityJPerK">Heat capacity of the inner body, J/K.</param>

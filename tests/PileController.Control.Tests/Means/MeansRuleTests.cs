@@ -27,7 +27,14 @@ public sealed class MeansRuleTests
 
     [Fact]
     public void Of_ZoneThatFallsOnAtRest_CountsFromWhereItWouldEnd() =>
-        Assert.Equal(Of(Settings, Heap(49, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 49, 4).FrostW, 1e-6);
+        Assert.Equal(Of(Settings, Heap(49, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 49, 4, 5).FrostW, 1e-6);
+
+    [Theory]
+    [InlineData(-1, 0)]
+    [InlineData(-3, 0.5)]
+    [InlineData(-9, 1)]
+    public void Of_ColdDays_KeepWhatTheFrostGuardWillTake(double dayMeanC, double kelvin) => Assert.Equal(
+        Of(Settings, Heap(50 - kelvin, 0), 4).FrostW, MeansRule.Of(Settings, Heap(50, 0), 50, 4, dayMeanC).FrostW, 1e-6);
 
     [Fact]
     public void Of_EstimateInDoubt_IsSpentSlowlyAndKeepsMore()
@@ -86,7 +93,7 @@ public sealed class MeansRuleTests
             });
 
     private static HeapMeans Of(ControlSettings settings, HeapEstimate heap, double reserveKelvin) =>
-        MeansRule.Of(settings, heap, heap.ActiveZoneCelsius, reserveKelvin);
+        MeansRule.Of(settings, heap, heap.ActiveZoneCelsius, reserveKelvin, 5);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }
