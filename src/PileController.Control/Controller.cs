@@ -38,7 +38,7 @@ public static class Controller
         MeteredDraw draw = DrawMeter.Of(settings, sound, memory.Outputs);
         Totals totals = Totaliser.Add(memory.Totals, settings, draw, sound, memory.Outputs, seconds);
         (HeapEstimate estimate, EstimatorMemory estimator) = Estimator.Step(
-            settings, memory.Estimator, sound, draw.WaterWatts + draw.AirWatts, seconds, at);
+            settings, memory.Estimator, sound, draw, memory.Outputs.BlowerDuty, seconds, at);
         (Forecast? forecast, string? refused) = ForecastRule.Of(memory.Forecast, commands, at);
         WeatherMemory weather = WeatherMemory.Step(
             settings, memory.Weather, estimator.OutsideC, sound.TryGet(Channel.Outside, out _), forecast, seconds, at);

@@ -4,92 +4,187 @@ using PileController.Control.Readings;
 namespace PileController.Control.Estimation;
 
 /// <summary>
-/// A small observer of the heap: the inner body as one store, fed by an unknown net heat and emptied by the metered
-/// draw. Probes correct both. With any probe missing it goes on; with all missing it predicts, and soon says so.
+/// Hands the observer what it needs and tells what it believes. Between two updates of the observer a tick costs some sums:
+/// the draw is tallied, the estimate stands.
 /// </summary>
 public static class Estimator
 {
     private const double Day = 86_400;
     private const double LitMilliseconds = 86_400_000;
+    private const double WaterJPerL = 4170;
 
     // Share of the heap's heat capacity that lies in the inner body.
     internal const double BodyCapacityShare = 0.65;
 
-    // How fast the estimate follows the probes, and the net heat what is left over, s.
-    private const double FollowSeconds = 3 * 3600;
-    private const double NetSeconds = 2 * Day;
-
-    // After a restart what was believed before holds if the probes are this near to it, K.
+    // After a restart what was believed before holds if the probes are this near to it on the mean, K.
     private const double RestartKelvin = 3;
 
-    // Noise of the profile by straight lines through four probes, K (from seasons of the simulated heap).
-    private const double ProfileSigmaKelvin = 0.6;
+    // What the true hottest half differs from that of rings, K, whatever the filter says.
+    private const double CutKelvin = 0.3;
+
+    // An estimate less sure than this is none, K.
+    private const double MostSigmaKelvin = 4;
+
+    // Most probes this surprising on the mean of a day refute what is believed.
+    private const double RefutingSurprise = 2;
 
     /// <summary>Takes in one tick.</summary>
     /// <param name="settings">What is known of the heap.</param>
     /// <param name="memory">What the tick before handed on.</param>
     /// <param name="readings">Validated readings.</param>
-    /// <param name="drawWatts">Metered draw of the tick before, W.</param>
+    /// <param name="draw">Metered draw of the tick before.</param>
+    /// <param name="blowerDuty">What the blower was told the tick before, 0 to 1.</param>
     /// <param name="seconds">Time since that tick, s.</param>
     /// <param name="at">Now.</param>
     public static (HeapEstimate Estimate, EstimatorMemory Memory) Step(
-        ControlSettings settings, in EstimatorMemory memory, RigReadings readings, double drawWatts, double seconds, Instant at)
+        ControlSettings settings, in EstimatorMemory memory, RigReadings readings, in MeteredDraw draw, double blowerDuty,
+        double seconds, Instant at)
     {
         double outside = readings.TryGet(Channel.Outside, out double measured) ? measured : memory.OutsideC;
-        HeapProfile profile = HeapProfile.From(settings.Places, readings, outside);
-        double capacity = BodyCapacityShare * settings.HeapHeatCapacityJPerK;
-        double body = memory.BodyC;
-        double zone = memory.ActiveZoneC;
-        double net = memory.NetW;
-        double variance = memory.VarianceK2;
-        if (profile.ProbesUsed > 0 && !memory.Started && !Bears(memory, profile))
+        EstimatorMemory now = memory with
         {
-            body = profile.BodyC;
-            zone = profile.ActiveZoneC;
-            variance = 4;
+            OutsideC = outside,
+            Tally = Add(settings, memory.Tally, readings, draw, blowerDuty, outside, seconds),
+        };
+        int probes = Probes(readings);
+        if (probes > 0 && (!memory.Started || memory.Belief is null))
+        {
+            HeapShape shape = new(settings);
+            HeapBelief belief = memory.Belief is null ? HeapObserver.First(settings, shape, readings, outside)
+                : Bears(settings, shape, memory.Belief, readings, probes) ? HeapObserver.Rested(memory.Belief)
+                : HeapObserver.Again(memory.Belief, settings, shape, readings, outside);
+            now = Told(settings, shape, now with { Started = true, Tally = default }, belief);
         }
-        else
+        else if (memory.Belief is not null && now.Tally.Seconds >= HeapObserver.UpdateSeconds)
         {
-            double rise = (net - drawWatts) * seconds / capacity;
-            body += rise;
-            zone += rise;
-            variance += seconds * 4 / Day;
-            if (profile.ProbesUsed > 0)
-            {
-                // Fewer probes pull more gently.
-                double trust = 0.25 * profile.ProbesUsed;
-                double pull = trust * seconds / FollowSeconds;
-                double surprise = profile.BodyC - body;
-                body += pull * surprise;
-                zone += pull * (profile.ActiveZoneC - zone);
-                net += trust * seconds * capacity * surprise / (FollowSeconds * NetSeconds);
-                net = Math.Clamp(net, -3000, 5000);
-                double seen = ProfileSigmaKelvin * ProfileSigmaKelvin / trust;
-                variance += pull * (seen - variance);
-            }
+            HeapShape shape = new(settings);
+            HeapBelief belief = HeapObserver.Update(settings, shape, memory.Belief, now.Tally, readings);
+            belief = Refuted(belief, readings) ? HeapObserver.Again(belief, settings, shape, readings, outside) : belief;
+            now = Told(settings, shape, now with { Tally = default }, belief);
         }
 
-        long hotSince = zone >= settings.HeapLitC
+        long hotSince = now.ActiveZoneC >= settings.HeapLitC
             ? (memory.HotSinceMilliseconds >= 0 ? memory.HotSinceMilliseconds : at.MonotonicMilliseconds)
             : -1;
         bool lit = memory.Lit || (hotSince >= 0 && at.MonotonicMilliseconds - hotSince >= LitMilliseconds);
-        bool started = memory.Started || profile.ProbesUsed > 0;
-        EstimatorMemory next = new(body, zone, net, variance, outside, hotSince, lit, started);
-        HeapEstimate estimate = new(
-            profile.ProbesUsed > 0 ? profile.CoreC : body,
-            zone,
-            profile.ProbesUsed > 0 ? profile.TurnsC : body,
-            Math.Sqrt(variance),
-            net,
-            capacity * (Math.Min(zone, body) - settings.HeapFloorC),
-            (net - drawWatts) * Day / capacity,
-            lit,
-            started && profile.ProbesUsed >= 2);
-        return (estimate, next);
+        now = now with { HotSinceMilliseconds = hotSince, Lit = lit };
+        return (Estimate(settings, now, readings, draw.WaterWatts + draw.AirWatts), now);
+    }
+
+    private static HeapEstimate Estimate(
+        ControlSettings settings, in EstimatorMemory now, RigReadings readings, double drawWatts)
+    {
+        double sigma = Math.Sqrt(now.VarianceK2);
+        double capacity = BodyCapacityShare * settings.HeapHeatCapacityJPerK;
+        bool trusted = false;
+        if (now.Belief is { } belief)
+        {
+            capacity *= belief.CapacityFactor;
+            trusted = now.Started && sigma <= MostSigmaKelvin && BorneOut(belief, readings);
+        }
+
+        return new HeapEstimate(
+            now.CoreC, now.ActiveZoneC, now.TurnsC, sigma, now.NetW, capacity * (Math.Min(now.ActiveZoneC, now.BodyC) - settings.HeapFloorC),
+            (now.NetW - drawWatts) * Day / capacity, now.Lit, trusted);
+    }
+
+    // One probe may have failed; where most of them say otherwise it is the belief that is wrong.
+    private static bool Refuted(HeapBelief belief, RigReadings readings)
+    {
+        int odd = 0;
+        int good = 0;
+        for (int i = 0; i < HeapBelief.Probes; i++)
+        {
+            bool read = readings.TryGet(HeapObserver.ChannelOf(i), out _);
+            good += read ? 1 : 0;
+            odd += read && belief.Surprise[i] > RefutingSurprise ? 1 : 0;
+        }
+
+        return odd >= 2 && 2 * odd > good;
+    }
+
+    // Two probes at least must say what was foretold, and more of them than say otherwise.
+    private static bool BorneOut(HeapBelief belief, RigReadings readings)
+    {
+        int sound = 0;
+        int odd = 0;
+        for (int i = 0; i < HeapBelief.Probes; i++)
+        {
+            if (readings.TryGet(HeapObserver.ChannelOf(i), out _))
+            {
+                bool surprises = belief.Doubts(i);
+                odd += surprises ? 1 : 0;
+                sound += surprises ? 0 : 1;
+            }
+        }
+
+        return sound >= 2 && sound > odd;
+    }
+
+    // What the belief says of the heap as a whole; found once an update.
+    private static EstimatorMemory Told(ControlSettings settings, HeapShape shape, in EstimatorMemory memory, HeapBelief belief)
+    {
+        Span<double> weights = stackalloc double[HeapShape.Nodes];
+        Span<double> h = stackalloc double[HeapBelief.Size];
+        double zone = HeapRings.ActiveZone(belief.Mean, shape, weights);
+        double variance = HeapObserver.Variance(belief, weights) + (CutKelvin * CutKelvin);
+        return memory with
+        {
+            ActiveZoneC = zone,
+            BodyC = HeapRings.Body(belief.Mean, shape),
+            CoreC = HeapObserver.See(settings, shape, 0, belief.Mean, h),
+            TurnsC = HeapObserver.See(settings, shape, 2, belief.Mean, h),
+            NetW = belief.NetW,
+            VarianceK2 = variance,
+            Belief = belief,
+        };
+    }
+
+    private static HeapTally Add(
+        ControlSettings settings, in HeapTally tally, RigReadings readings, in MeteredDraw draw, double blowerDuty, double outsideC,
+        double seconds)
+    {
+        double carried = draw.FlowLitresPerMinute * WaterJPerL / 60 * seconds;
+        double back = readings.TryGet(Channel.Return, out double measured) ? measured
+            : readings.TryGet(Channel.House, out double house) ? house + 5 : settings.HouseDayC;
+        bool through = settings.BlowerFitted && settings.DuctWPerK <= 0;
+        return new HeapTally(
+            tally.Seconds + seconds,
+            tally.WaterJ + (draw.WaterWatts * seconds),
+            tally.FlowJPerK + carried,
+            tally.ReturnJ + (carried * back),
+            tally.DuctJ + (through ? 0 : draw.AirWatts * seconds),
+            tally.BlownM3 + (through ? blowerDuty * settings.BlowerFullFlowM3PerS * seconds : 0),
+            tally.OutsideKelvinSeconds + (outsideC * seconds),
+            tally.UnmeteredSeconds + (readings.TryGet(Channel.Flow, out _) ? 0 : seconds),
+            tally.BlindSeconds + (readings.TryGet(Channel.Supply, out _) && readings.TryGet(Channel.Return, out _) ? 0 : seconds));
+    }
+
+    private static int Probes(RigReadings readings)
+    {
+        int used = 0;
+        for (int i = 0; i < HeapBelief.Probes; i++)
+        {
+            used += readings.TryGet(HeapObserver.ChannelOf(i), out _) ? 1 : 0;
+        }
+
+        return used;
     }
 
     // One probe alone cannot refute an estimate that four have made.
-    private static bool Bears(in EstimatorMemory memory, in HeapProfile profile) =>
-        memory.VarianceK2 < EstimatorMemory.Fresh.VarianceK2
-        && (profile.ProbesUsed < 2 || Math.Abs(profile.BodyC - memory.BodyC) <= RestartKelvin);
+    private static bool Bears(ControlSettings settings, HeapShape shape, HeapBelief belief, RigReadings readings, int probes)
+    {
+        Span<double> h = stackalloc double[HeapBelief.Size];
+        double squares = 0;
+        for (int i = 0; i < HeapBelief.Probes; i++)
+        {
+            if (readings.TryGet(HeapObserver.ChannelOf(i), out double value))
+            {
+                double off = value - HeapObserver.See(settings, shape, i, belief.Mean, h);
+                squares += off * off;
+            }
+        }
+
+        return probes < 2 || squares <= probes * RestartKelvin * RestartKelvin;
+    }
 }

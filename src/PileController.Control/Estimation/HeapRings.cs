@@ -24,8 +24,14 @@ public static class HeapRings
     // Heat per kilogram of dry air whose oxygen is all used, J/kg.
     private const double JPerKgAir = Stuff.OxygenInAir * Stuff.HeatPerSolids / Stuff.OxygenPerSolids;
 
+    // The inner body ends here, as a share of the radius; outside lies the rind that follows the weather.
+    private const double BodyShare = 0.75;
+
     // Resistance of the ground under the heap, m²·K/W (common practice, no source).
     private const double GroundM2KPerW = 1.5;
+
+    // Resistance of the air's film in a light wind, m²·K/W (common practice, no source).
+    private const double FilmM2KPerW = 0.07;
 
     // Of the resistance between bed and water seven tenths lie within the sleeve: two cylinders, pipe to the sleeve's mean
     // radius and from there to half way between the turns.
@@ -52,7 +58,9 @@ public static class HeapRings
         ReadOnlySpan<double> volume = shape.VolumeM3;
         ReadOnlySpan<double> face = shape.FaceM;
         ReadOnlySpan<double> planM2 = shape.PlanM2;
+        ReadOnlySpan<double> outness = shape.Outness;
         Span<double> ratio = stackalloc double[n];
+        double cover = p.CoverM2KPerW + FilmM2KPerW;
         double inverse = 1 / seconds;
         double store = p.JPerM3K * inverse;
         BedAt outside = BedCurves.At(load.OutsideC);
@@ -60,7 +68,7 @@ public static class HeapRings
         double outsideJPerKg = (Stuff.GasJPerKgK * load.OutsideC)
             + (OutsideHumidity * (outside.GasJPerKg - (Stuff.GasJPerKgK * load.OutsideC)));
         double draught = p.PermeabilityM2 / AirPaS * GravityMPerS2 * dryKgPerM3;
-
+        double blown = load.BlownM3PerS * dryKgPerM3 / shape.BedM3;
         double before = Stored(t, p);
         BedAt sleeveBed = BedCurves.At(t[HeapShape.Sleeve]);
         double coil = p.CoilWPerK * sleeveBed.ConductivityWPerMK / BedCurves.ReferenceWPerMK;
@@ -83,7 +91,9 @@ public static class HeapRings
         // The sleeve: a leaf on the coil's ring, taken out beforehand.
         double sleeveStore = store * shape.SleeveM3;
         double sleeveScale = 1 / (sleeveStore + toRing + toWater);
-        double sleeveMade = shape.SleeveM3 * Made(p, sleeveBed, draught * shape.DraughtPerM[shape.CoilRing], outside.GasKgPerM3, outsideJPerKg);
+        double sleeveMade = shape.SleeveM3
+            * Made(p, sleeveBed, outness[shape.CoilRing], draught * shape.DraughtPerM[shape.CoilRing], blown, outside.GasKgPerM3, outsideJPerKg);
+        double throughWatts = shape.SleeveM3 * blown * (sleeveBed.GasJPerKg - outsideJPerKg);
         double sleeveValue = ((sleeveStore * t[HeapShape.Sleeve]) + sleeveMade - load.CoilWatts + (toWater * flow.ReturnC)) * sleeveScale;
         double sleeveRatio = toRing * sleeveScale;
 
@@ -91,10 +101,11 @@ public static class HeapRings
         {
             left = right;
             double k = conductivity;
-            double made = volume[i] * Made(p, bed, draught * shape.DraughtPerM[i], outside.GasKgPerM3, outsideJPerKg);
+            double made = volume[i] * Made(p, bed, outness[i], draught * shape.DraughtPerM[i], blown, outside.GasKgPerM3, outsideJPerKg);
+            throughWatts += volume[i] * blown * (bed.GasJPerKg - outsideJPerKg);
             double plan = planM2[i];
             double quarter = 0.25 * shape.HeightM / k;
-            double top = plan / (quarter + p.CoverM2KPerW);
+            double top = plan / (quarter + cover);
             double ground = plan / (quarter + GroundM2KPerW);
             double ring = store * volume[i];
             double value = (ring * t[i]) + made + (ground * load.GroundC);
@@ -107,7 +118,7 @@ public static class HeapRings
             else
             {
                 right = 0;
-                top += face[i] * shape.ThicknessM / ((0.5 * shape.ThicknessM / k) + p.CoverM2KPerW);
+                top += shape.SideM2 / ((shape.RimM / k) + cover);
             }
 
             value += top * load.OutsideC;
@@ -140,7 +151,7 @@ public static class HeapRings
         t[HeapShape.Sleeve] = sleeveValue + (sleeveRatio * t[shape.CoilRing]);
         double coilWatts = load.CoilWatts + (toWater * (t[HeapShape.Sleeve] - flow.ReturnC));
         double drumWatts = load.DrumWatts + (flow.WPerK * (t[HeapShape.Drum] - outC));
-        double drawn = coilWatts + drumWatts + load.DuctWatts;
+        double drawn = coilWatts + drumWatts + load.DuctWatts + throughWatts;
         return new HeapStep(coilWatts, drumWatts, ((Stored(t, p) - before) * inverse) + drawn);
     }
 
@@ -203,6 +214,27 @@ public static class HeapRings
         return sum / half;
     }
 
+    /// <summary>Mean of the inner body, °C: all within three quarters of the radius, cold bed at the turns included.</summary>
+    /// <param name="t">Temperatures, °C.</param>
+    /// <param name="shape">How the heap is cut.</param>
+    public static double Body(ReadOnlySpan<double> t, HeapShape shape)
+    {
+        ArgumentNullException.ThrowIfNull(shape);
+        double end = BodyShare * shape.RadiusM;
+        double sum = 0;
+        double whole = 0;
+        for (int i = 0; i < HeapShape.Rings; i++)
+        {
+            // The ring in which the body ends counts as far as it lies within, by its thickness.
+            double within = Math.Clamp((end - shape.EdgeM[i]) / (shape.EdgeM[i + 1] - shape.EdgeM[i]), 0, 1);
+            double sleeve = i == shape.CoilRing ? shape.SleeveM3 : 0;
+            sum += within * ((shape.VolumeM3[i] * t[i]) + (sleeve * t[HeapShape.Sleeve]));
+            whole += within * (shape.VolumeM3[i] + sleeve);
+        }
+
+        return sum / whole;
+    }
+
     /// <summary>What the water would take from coil and drum at this moment, W, as the bed stands: in the long run it takes less.</summary>
     /// <param name="t">Temperatures, °C.</param>
     /// <param name="p">The heap.</param>
@@ -233,9 +265,11 @@ public static class HeapRings
         flowWPerK > 0 ? flowWPerK * (1 - Portable.Exp(-conductance / flowWPerK)) : 0;
 
     // Heat made less what the draught carries off, W/m³.
-    private static double Made(in HeapFigures p, in BedAt bed, double draught, double outsideKgPerM3, double outsideJPerKg)
+    private static double Made(
+        in HeapFigures p, in BedAt bed, double outness, double draught, double blown, double outsideKgPerM3, double outsideJPerKg)
     {
-        double airKg = draught * Math.Abs(outsideKgPerM3 - bed.GasKgPerM3);
-        return HeapAir.TakenKgPerS(p.DemandWPerM3 * bed.Work, airKg * JPerKgAir) - (airKg * (bed.GasJPerKg - outsideJPerKg));
+        double airKg = blown + (draught * Math.Abs(outsideKgPerM3 - bed.GasKgPerM3));
+        double demand = p.DemandWPerM3 * bed.Work * Math.Max(0, 1 + (p.DemandSlope * outness));
+        return HeapAir.TakenKgPerS(demand, airKg * JPerKgAir) - (airKg * (bed.GasJPerKg - outsideJPerKg));
     }
 }

@@ -2,11 +2,14 @@ using PileController.Physics.Heaps;
 
 namespace PileController.Control.Estimation;
 
-/// <summary>The heap as the observer cuts it: rings round the drum, one sleeve of bed round the pipe. Told, never learned.</summary>
+/// <summary>
+/// The heap as the observer cuts it: rings round the drum, the turns in the middle of one of them, and one sleeve of bed round
+/// the pipe. Told, never learned.
+/// </summary>
 public sealed class HeapShape
 {
     /// <summary>How many rings.</summary>
-    public const int Rings = 10;
+    public const int Rings = 12;
 
     /// <summary>Where the sleeve's temperature stands, after those of the rings from the middle out.</summary>
     public const int Sleeve = Rings;
@@ -18,15 +21,20 @@ public sealed class HeapShape
     public const int Nodes = Rings + 2;
 
     // Share of its ring that the sleeve takes: the bed to half way between two turns (common practice, no source).
-    private const double SleeveShare = 0.4;
+    private const double SleeveShare = 0.5;
+
+    // Mean over the volume of the distance from the axis, as a share of the radius.
+    private const double MeanOutness = 2.0 / 3;
 
     // A heap without a drum keeps a node of a litre in its place, which changes nothing.
     private const double LeastDrumLitres = 1;
 
+    private readonly double[] _edgeM = new double[Rings + 1];
     private readonly double[] _volumeM3 = new double[Rings];
     private readonly double[] _planM2 = new double[Rings];
     private readonly double[] _faceM = new double[Rings];
     private readonly double[] _draughtPerM = new double[Rings];
+    private readonly double[] _outness = new double[Rings];
 
     /// <summary>Cuts a heap.</summary>
     /// <param name="settings">What is told of it.</param>
@@ -37,21 +45,37 @@ public sealed class HeapShape
         RadiusM = settings.Places.RadiusM;
         HeightM = settings.HeapHeightM;
         InnerM = Math.Min(0.5 * RadiusM, Math.Sqrt(litres * 0.001 / (Math.PI * HeightM)));
-        ThicknessM = (RadiusM - InnerM) / Rings;
         DrumJPerK = litres * Stuff.WaterJPerKgK;
+
+        // Heat falls steeply towards the turns, so a ring that has them at its edge would put the cold in the wrong place.
+        double usual = (RadiusM - InnerM) / Rings;
+        double coil = Math.Clamp(settings.CoilRadiusM, InnerM + usual, RadiusM - usual);
+        int within = Math.Clamp((int)Math.Round((coil - InnerM) / usual - 0.5), 1, Rings - 2);
+        CoilRing = within;
+        for (int i = 0; i <= Rings; i++)
+        {
+            double inner = coil - (0.5 * usual);
+            double outer = coil + (0.5 * usual);
+            _edgeM[i] = i <= within
+                ? InnerM + ((inner - InnerM) * i / within)
+                : outer + ((RadiusM - outer) * (i - within - 1) / (Rings - 1 - within));
+        }
+
         for (int i = 0; i < Rings; i++)
         {
-            double outer = InnerM + ((i + 1) * ThicknessM);
-            double centre = outer - (0.5 * ThicknessM);
-            _planM2[i] = 2 * Math.PI * centre * ThicknessM;
+            double centre = CentreM(i);
+            double thickness = _edgeM[i + 1] - _edgeM[i];
+            _planM2[i] = 2 * Math.PI * centre * thickness;
             _volumeM3[i] = _planM2[i] * HeightM;
-            _faceM[i] = 2 * Math.PI * outer * HeightM / ThicknessM;
+            _faceM[i] = i + 1 < Rings ? 2 * Math.PI * _edgeM[i + 1] * HeightM / (CentreM(i + 1) - centre) : 0;
             _draughtPerM[i] = 1 / (HeightM + RadiusM - centre);
+            _outness[i] = (centre / RadiusM) - MeanOutness;
             BedM3 += _volumeM3[i];
         }
 
-        DrumFaceM = 2 * Math.PI * InnerM * HeightM / (0.5 * ThicknessM);
-        CoilRing = RingAt(settings.CoilRadiusM);
+        DrumFaceM = 2 * Math.PI * InnerM * HeightM / (CentreM(0) - InnerM);
+        SideM2 = 2 * Math.PI * RadiusM * HeightM;
+        RimM = RadiusM - CentreM(Rings - 1);
         DuctRing = RingAt(settings.DuctRadiusM);
         SleeveM3 = settings.CoilWPerK > 0 ? SleeveShare * _volumeM3[CoilRing] : 0.01 * _volumeM3[CoilRing];
         _volumeM3[CoilRing] -= SleeveM3;
@@ -66,8 +90,11 @@ public sealed class HeapShape
     /// <summary>Where the bed begins, m from the axis.</summary>
     public double InnerM { get; }
 
-    /// <summary>Thickness of a ring, m.</summary>
-    public double ThicknessM { get; }
+    /// <summary>Outer face, m².</summary>
+    public double SideM2 { get; }
+
+    /// <summary>From the middle of the outermost ring to that face, m.</summary>
+    public double RimM { get; }
 
     /// <summary>Volume of the bed, m³.</summary>
     public double BedM3 { get; }
@@ -99,11 +126,27 @@ public sealed class HeapShape
     /// <summary>One over the way air takes through each ring, under the outer ones and up, 1/m.</summary>
     public ReadOnlySpan<double> DraughtPerM => _draughtPerM;
 
+    /// <summary>How much further out each ring lies than the bed on the mean, as a share of the radius.</summary>
+    public ReadOnlySpan<double> Outness => _outness;
+
+    /// <summary>Radii of the edges, m, inner first; one more than there are rings.</summary>
+    public ReadOnlySpan<double> EdgeM => _edgeM;
+
     /// <summary>Radius of the middle of a ring, m.</summary>
-    public double CentreM(int ring) => InnerM + ((ring + 0.5) * ThicknessM);
+    public double CentreM(int ring) => 0.5 * (_edgeM[ring] + _edgeM[ring + 1]);
 
     /// <summary>Volume of a node's bed, m³; 0 for the drum.</summary>
     public double BedM3Of(int node) => node < Rings ? _volumeM3[node] : node == Sleeve ? SleeveM3 : 0;
 
-    private int RingAt(double radiusM) => Math.Clamp((int)((radiusM - InnerM) / ThicknessM), 0, Rings - 1);
+    /// <summary>The ring a radius lies in; radii outside the bed fall to the nearest.</summary>
+    public int RingAt(double radiusM)
+    {
+        int ring = 0;
+        while (ring < Rings - 1 && radiusM >= _edgeM[ring + 1])
+        {
+            ring++;
+        }
+
+        return ring;
+    }
 }
