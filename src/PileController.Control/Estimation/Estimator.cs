@@ -41,24 +41,26 @@ public static class Estimator
         double seconds, Instant at)
     {
         double outside = readings.TryGet(Channel.Outside, out double measured) ? measured : memory.OutsideC;
+        HeapBelief? held = memory.Belief is { Fits: true } ? memory.Belief : null;
         EstimatorMemory now = memory with
         {
+            Belief = held,
             OutsideC = outside,
             Tally = Add(settings, memory.Tally, readings, draw, blowerDuty, outside, seconds),
         };
         int probes = Probes(readings);
-        if (probes > 0 && (!memory.Started || memory.Belief is null))
+        if (probes > 0 && (!memory.Started || held is null))
         {
             HeapShape shape = new(settings);
-            HeapBelief belief = memory.Belief is null ? HeapObserver.First(settings, shape, readings, outside)
-                : Bears(settings, shape, memory.Belief, readings, probes) ? HeapObserver.Rested(memory.Belief)
-                : HeapObserver.Again(memory.Belief, settings, shape, readings, outside);
+            HeapBelief belief = held is null ? HeapObserver.First(settings, shape, readings, outside)
+                : Bears(settings, shape, held, readings, probes) ? HeapObserver.Rested(held)
+                : HeapObserver.Again(held, settings, shape, readings, outside);
             now = Told(settings, shape, now with { Started = true, Tally = default }, belief);
         }
-        else if (memory.Belief is not null && now.Tally.Seconds >= HeapObserver.UpdateSeconds)
+        else if (held is not null && now.Tally.Seconds >= HeapObserver.UpdateSeconds)
         {
             HeapShape shape = new(settings);
-            HeapBelief belief = HeapObserver.Update(settings, shape, memory.Belief, now.Tally, readings);
+            HeapBelief belief = HeapObserver.Update(settings, shape, held, now.Tally, readings);
             belief = Refuted(belief, readings) ? HeapObserver.Again(belief, settings, shape, readings, outside) : belief;
             now = Told(settings, shape, now with { Tally = default }, belief);
         }

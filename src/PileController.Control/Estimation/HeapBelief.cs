@@ -15,8 +15,10 @@ public sealed record HeapBelief
     /// <summary>How many probes the heap has.</summary>
     public const int Probes = 4;
 
-    /// <summary>Where what is learned of the heap begins: logarithms of demand, permeability, conductivity, cover, capacity, coil; slope of the demand; logarithm
-    /// of how far a flow that is inferred is off.</summary>
+    /// <summary>
+    /// Where what is learned of the heap begins: logarithms of demand, permeability, conductivity, cover, capacity, coil; slope
+    /// of the demand; logarithm of how far a flow that is inferred is off.
+    /// </summary>
     public const int FirstFigure = HeapShape.Nodes;
 
     /// <summary>Where the constant errors of the probes begin, K: core, middle, turns, edge.</summary>
@@ -44,8 +46,10 @@ public sealed record HeapBelief
     /// <summary>Upper triangle of their covariance, row by row.</summary>
     public double[] Upper { get; init; } = new double[UpperSize];
 
-    /// <summary>Square of how far each probe lay off what was foretold, in variances, over about a day; what the model
-    /// lacks is in the variances, so it is far below 1 as long as a probe is sound.</summary>
+    /// <summary>
+    /// Square of how far each probe lay off what was foretold, in variances, over about a day; what the model lacks is in the
+    /// variances, so it is far below 1 as long as a probe is sound.
+    /// </summary>
     public double[] Surprise { get; init; } = new double[Probes];
 
     /// <summary>Heat made less heat lost by itself as the model has it, over some hours, W; 0 before the first update.</summary>
@@ -57,6 +61,10 @@ public sealed record HeapBelief
     /// <summary>Heat made less heat lost by itself, W.</summary>
     [JsonIgnore]
     public double NetW => ModelW + PutRightW;
+
+    /// <summary>Whether it is of the form that is used now; one written by an older version may not be.</summary>
+    [JsonIgnore]
+    public bool Fits => Mean.Length == Size && Upper.Length == UpperSize && Surprise.Length == Probes;
 
     /// <summary>Whether a probe is not borne out by the others and the draw.</summary>
     /// <param name="probe">0 core, 1 middle, 2 turns, 3 edge.</param>

@@ -7,6 +7,10 @@ namespace PileController.Control.Estimation;
 /// An extended Kalman filter over the temperatures of <see cref="HeapRings"/>, what is uncertain of the heap, and the constant
 /// errors of its probes. The metered draw drives it, the probes correct it one by one.
 /// </summary>
+/// <remarks>
+/// What says how far anything may be off or wander has no source: it was set by hand on seasons of the simulated heap, so that the
+/// band holds and is not much wider than it must be.
+/// </remarks>
 public static class HeapObserver
 {
     /// <summary>Time between updates, s.</summary>
@@ -23,7 +27,7 @@ public static class HeapObserver
     // How far the same may wander in a day.
     private static readonly double[] FigureDrift = [0.06, 0.03, 0.01, 0.02, 0.005, 0.02, 0.015, 0.01];
 
-    // Bounds of the logarithms.
+    // Bounds of the same, wider than any heap.
     private static readonly double[] FigureMost = [2.5, 2, 0.9, 4, 0.8, 1.5, 1.5, 0.8];
 
     // A thermometer of 0.5 °C at most errs by half that as a rule (SEN-020, DS18B20 data sheet rev 042208).
@@ -33,6 +37,7 @@ public static class HeapObserver
     private const double PlaceSigmaM = 0.025;
     private const double PlaceMostM = 0.1;
 
+    // How long a probe's own error is remembered, days.
     private const double ForgetDays = 10;
 
     // What rings and laws leave out, as unexplained heat: K in a day, to a ring.
@@ -62,9 +67,16 @@ public static class HeapObserver
     private const double LaidK = 2;
     private const double LaidRings = 4;
 
+    // What a stop of unknown length adds to the doubt of each temperature, K².
     private const double RestK2 = 1;
+
+    // The first readings put right what no heat ever made.
     private const double MostPutRightW = 1500;
+
+    // Decimals that are kept.
     private const int KeptDigits = 10;
+
+    // Over how long net heat, what is put right of it, and surprise are means, s.
     private const double NetSeconds = Day / 6;
     private const double PutRightSeconds = 2 * Day;
     private const double SurpriseSeconds = Day;

@@ -121,6 +121,17 @@ public sealed class EstimatorTests
         Assert.False(Estimator.Step(Settings, memory, Sound.Readings, default, 0, 60, At(1500)).Estimate.Lit);
     }
 
+    [Fact]
+    public void Step_BeliefOfAnOlderForm_BeginsAnewAndKeepsThatTheHeapHasLit()
+    {
+        EstimatorMemory old = EstimatorMemory.Fresh with { Lit = true, Started = true, Belief = new HeapBelief { Mean = [1, 2] } };
+        (HeapEstimate estimate, EstimatorMemory after) = Estimator.Step(Settings, old, Sound.Readings, default, 0, 60, At(0));
+
+        Assert.Equal(Zone(Sound.Readings), estimate.ActiveZoneCelsius, 1.0);
+        Assert.True(estimate.Lit);
+        Assert.True(after.Belief!.Fits);
+    }
+
     [Theory]
     [InlineData(0, true)]
     [InlineData(-20, false)]

@@ -21,7 +21,11 @@ public sealed class HeapObserverTests
     {
         Twin twin = new(Told with
         {
-            DemandWPerM3 = 70, PermeabilityM2 = 1.4e-9, CoverM2KPerW = 1.2, JPerM3K = 0.7 * Told.JPerM3K, CoilWPerK = 140,
+            DemandWPerM3 = 70,
+            PermeabilityM2 = 1.4e-9,
+            CoverM2KPerW = 1.2,
+            JPerM3K = 0.7 * Told.JPerM3K,
+            CoilWPerK = 140,
         });
         int held = 0;
         int seen = 0;
@@ -55,8 +59,11 @@ public sealed class HeapObserverTests
         double Factor() => Math.Exp(random.NextDouble() - 0.5);
         Twin twin = new(Told with
         {
-            DemandWPerM3 = Told.DemandWPerM3 * Factor(), PermeabilityM2 = Told.PermeabilityM2 * Factor(),
-            CoverM2KPerW = Told.CoverM2KPerW * Factor(), JPerM3K = Told.JPerM3K * Factor(), CoilWPerK = Told.CoilWPerK * Factor(),
+            DemandWPerM3 = Told.DemandWPerM3 * Factor(),
+            PermeabilityM2 = Told.PermeabilityM2 * Factor(),
+            CoverM2KPerW = Told.CoverM2KPerW * Factor(),
+            JPerM3K = Told.JPerM3K * Factor(),
+            CoilWPerK = Told.CoilWPerK * Factor(),
         });
         for (int i = 0; i < 10 * StepsADay; i++)
         {
