@@ -1,4 +1,5 @@
 using PileController.Control.Decisions;
+using PileController.Control.Estimation;
 using PileController.Control.Interlocks;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
@@ -196,7 +197,11 @@ public sealed class ControllerTests
     {
         Bench bench = new() { Readings = Heap(56) };
         bench.Tick();
-        bench.Memory = bench.Memory with { Estimator = bench.Memory.Estimator with { NetW = -3000 } };
+        EstimatorMemory estimator = bench.Memory.Estimator;
+        bench.Memory = bench.Memory with
+        {
+            Estimator = estimator with { NetW = -3000, Belief = estimator.Belief! with { ModelW = -3000 } },
+        };
         int changes = 0;
         for (int i = 0; i < 100; i++)
         {

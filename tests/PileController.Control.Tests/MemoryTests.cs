@@ -12,7 +12,7 @@ public sealed class MemoryTests
     [Fact]
     public void AfterRestart_WhileDrawing_StandsAndPrimesBeforeItDrawsAgain()
     {
-        Bench bench = new();
+        Bench bench = new(new ControlSettings { BlowerFitted = false });
         bench.RunUntil(d => d.Mode == Mode.Drawing);
         bench.Memory = bench.Memory.AfterRestart();
         Assert.Equal(Mode.Standby, bench.Memory.Mode);

@@ -20,13 +20,13 @@ public static class Estimator
     private const double RestartKelvin = 3;
 
     // What the true hottest half differs from that of rings, K, whatever the filter says.
-    private const double CutKelvin = 0.25;
+    private const double CutKelvin = 0.3;
 
     // An estimate less sure than this is none, K.
     private const double MostSigmaKelvin = 4;
 
-    // Probes this far off on the mean of a day, squared and in variances, say that the model does not hold.
-    private const double MostSurprise = 9;
+    // Most probes this surprising on the mean of a day refute what is believed.
+    private const double RefutingSurprise = 2;
 
     /// <summary>Takes in one tick.</summary>
     /// <param name="settings">What is known of the heap.</param>
@@ -41,26 +41,28 @@ public static class Estimator
         double seconds, Instant at)
     {
         double outside = readings.TryGet(Channel.Outside, out double measured) ? measured : memory.OutsideC;
+        HeapBelief? held = memory.Belief is { Fits: true } ? memory.Belief : null;
         EstimatorMemory now = memory with
         {
+            Belief = held,
             OutsideC = outside,
             Tally = Add(settings, memory.Tally, readings, draw, blowerDuty, outside, seconds),
         };
         int probes = Probes(readings);
-        if (probes > 0 && !memory.Started)
+        if (probes > 0 && (!memory.Started || held is null))
         {
             HeapShape shape = new(settings);
-            HeapBelief belief = memory.Belief is null ? HeapObserver.First(settings, shape, readings, outside)
-                : Bears(settings, shape, memory.Belief, readings, probes) ? memory.Belief
-                : HeapObserver.Again(memory.Belief, settings, shape, readings, outside);
+            HeapBelief belief = held is null ? HeapObserver.First(settings, shape, readings, outside)
+                : Bears(settings, shape, held, readings, probes) ? HeapObserver.Rested(held)
+                : HeapObserver.Again(held, settings, shape, readings, outside);
             now = Told(settings, shape, now with { Started = true, Tally = default }, belief);
         }
-        else if (memory.Belief is not null && now.Tally.Seconds >= HeapObserver.UpdateSeconds)
+        else if (held is not null && now.Tally.Seconds >= HeapObserver.UpdateSeconds)
         {
             HeapShape shape = new(settings);
-            now = Told(
-                settings, shape, now with { Tally = default },
-                HeapObserver.Update(settings, shape, memory.Belief, now.Tally, readings));
+            HeapBelief belief = HeapObserver.Update(settings, shape, held, now.Tally, readings);
+            belief = Refuted(belief, readings) ? HeapObserver.Again(belief, settings, shape, readings, outside) : belief;
+            now = Told(settings, shape, now with { Tally = default }, belief);
         }
 
         long hotSince = now.ActiveZoneC >= settings.HeapLitC
@@ -68,26 +70,57 @@ public static class Estimator
             : -1;
         bool lit = memory.Lit || (hotSince >= 0 && at.MonotonicMilliseconds - hotSince >= LitMilliseconds);
         now = now with { HotSinceMilliseconds = hotSince, Lit = lit };
-        return (Estimate(settings, now, draw.WaterWatts + draw.AirWatts, probes), now);
+        return (Estimate(settings, now, readings, draw.WaterWatts + draw.AirWatts), now);
     }
 
-    private static HeapEstimate Estimate(ControlSettings settings, in EstimatorMemory now, double drawWatts, int probes)
+    private static HeapEstimate Estimate(
+        ControlSettings settings, in EstimatorMemory now, RigReadings readings, double drawWatts)
     {
         double sigma = Math.Sqrt(now.VarianceK2);
         double capacity = BodyCapacityShare * settings.HeapHeatCapacityJPerK;
-        double turns = now.BodyC;
-        double core = now.BodyC;
         bool trusted = false;
         if (now.Belief is { } belief)
         {
-            turns = now.TurnsC;
-            core = now.CoreC;
-            trusted = now.Started && probes >= 2 && sigma <= MostSigmaKelvin && belief.MeanSurprise <= MostSurprise;
+            capacity *= belief.CapacityFactor;
+            trusted = now.Started && sigma <= MostSigmaKelvin && BorneOut(belief, readings);
         }
 
         return new HeapEstimate(
-            core, now.ActiveZoneC, turns, sigma, now.NetW, capacity * (Math.Min(now.ActiveZoneC, now.BodyC) - settings.HeapFloorC),
+            now.CoreC, now.ActiveZoneC, now.TurnsC, sigma, now.NetW, capacity * (Math.Min(now.ActiveZoneC, now.BodyC) - settings.HeapFloorC),
             (now.NetW - drawWatts) * Day / capacity, now.Lit, trusted);
+    }
+
+    // One probe may have failed; where most of them say otherwise it is the belief that is wrong.
+    private static bool Refuted(HeapBelief belief, RigReadings readings)
+    {
+        int odd = 0;
+        int good = 0;
+        for (int i = 0; i < HeapBelief.Probes; i++)
+        {
+            bool read = readings.TryGet(HeapObserver.ChannelOf(i), out _);
+            good += read ? 1 : 0;
+            odd += read && belief.Surprise[i] > RefutingSurprise ? 1 : 0;
+        }
+
+        return odd >= 2 && 2 * odd > good;
+    }
+
+    // Two probes at least must say what was foretold, and more of them than say otherwise.
+    private static bool BorneOut(HeapBelief belief, RigReadings readings)
+    {
+        int sound = 0;
+        int odd = 0;
+        for (int i = 0; i < HeapBelief.Probes; i++)
+        {
+            if (readings.TryGet(HeapObserver.ChannelOf(i), out _))
+            {
+                bool surprises = belief.Doubts(i);
+                odd += surprises ? 1 : 0;
+                sound += surprises ? 0 : 1;
+            }
+        }
+
+        return sound >= 2 && sound > odd;
     }
 
     // What the belief says of the heap as a whole; found once an update.
@@ -101,8 +134,8 @@ public static class Estimator
         {
             ActiveZoneC = zone,
             BodyC = HeapRings.Body(belief.Mean, shape),
-            CoreC = HeapObserver.Foretold(settings, shape, belief, 0, h),
-            TurnsC = HeapObserver.Foretold(settings, shape, belief, 2, h),
+            CoreC = HeapObserver.See(settings, shape, 0, belief.Mean, h),
+            TurnsC = HeapObserver.See(settings, shape, 2, belief.Mean, h),
             NetW = belief.NetW,
             VarianceK2 = variance,
             Belief = belief,
@@ -127,7 +160,8 @@ public static class Estimator
             tally.DuctJ + (through ? 0 : draw.AirWatts * seconds),
             tally.BlownM3 + (through ? blowerDuty * settings.BlowerFullFlowM3PerS * seconds : 0),
             tally.OutsideKelvinSeconds + (outsideC * seconds),
-            tally.InferredSeconds + (draw.Inferred ? seconds : 0));
+            tally.UnmeteredSeconds + (readings.TryGet(Channel.Flow, out _) ? 0 : seconds),
+            tally.BlindSeconds + (readings.TryGet(Channel.Supply, out _) && readings.TryGet(Channel.Return, out _) ? 0 : seconds));
     }
 
     private static int Probes(RigReadings readings)
@@ -150,7 +184,7 @@ public static class Estimator
         {
             if (readings.TryGet(HeapObserver.ChannelOf(i), out double value))
             {
-                double off = value - HeapObserver.Foretold(settings, shape, belief, i, h);
+                double off = value - HeapObserver.See(settings, shape, i, belief.Mean, h);
                 squares += off * off;
             }
         }

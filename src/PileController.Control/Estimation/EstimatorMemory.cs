@@ -16,7 +16,8 @@ namespace PileController.Control.Estimation;
 /// <param name="LeastZoneC">What the active zone would come to at the least if nothing more were drawn, °C.</param>
 public readonly record struct EstimatorMemory(
     double BodyC, double ActiveZoneC, double NetW, double VarianceK2, double OutsideC,
-    long HotSinceMilliseconds, bool Lit, bool Started, double CoreC = 0, double TurnsC = 0, HeapTally Tally = default, HeapBelief? Belief = null, double LeastZoneC = 0)
+    long HotSinceMilliseconds, bool Lit, bool Started, double CoreC = 0, double TurnsC = 0, HeapTally Tally = default, HeapBelief? Belief = null,
+    double LeastZoneC = 0)
 {
     /// <summary>Nothing seen yet.</summary>
     public static EstimatorMemory Fresh => new(0, 0, 0, 25, 5, -1, false, false);

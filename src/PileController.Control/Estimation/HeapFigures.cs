@@ -6,11 +6,16 @@ namespace PileController.Control.Estimation;
 /// <param name="DemandWPerM3">Heat the microbes would make at their best temperature with plenty of air, W/m³.</param>
 /// <param name="PermeabilityM2">Permeability of the bed to air, m².</param>
 /// <param name="ConductivityFactor">Conductivity of the bed, as a multiple of what chips usually have.</param>
-/// <param name="CoverM2KPerW">Resistance of cover and air film on top and side, m²·K/W.</param>
+/// <param name="CoverM2KPerW">Resistance of the cover on top and side, m²·K/W; the air's film comes on top of it.</param>
 /// <param name="CoilWPerK">Conductance from the bed at the turns to the water at 40 °C, W/K.</param>
+/// <param name="DemandSlope">
+/// How much more than the mean the outer face demands than the axis would, as a share: well aired stuff is used up sooner.
+/// </param>
+/// <param name="InferredFlowFactor">What a flow that no meter tells is to be multiplied by.</param>
 public readonly record struct HeapFigures(
     HeapShape Shape, double JPerM3K, double DemandWPerM3, double PermeabilityM2, double ConductivityFactor,
-    double CoverM2KPerW, double CoilWPerK)
+    double CoverM2KPerW, double CoilWPerK, double DemandSlope = 0,
+    double InferredFlowFactor = 1)
 {
     // A heap some weeks old (common practice, no source).
     private const double UsualDemandWPerM3 = 110;
@@ -18,8 +23,8 @@ public readonly record struct HeapFigures(
     // Settled chips (common practice, no source).
     private const double UsualPermeabilityM2 = 1e-9;
 
-    // A hand and a half of loose dry cover at 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009) and a light wind.
-    private const double UsualCoverM2KPerW = (0.15 / 0.08) + 0.07;
+    // A hand and a half of loose dry cover at 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009).
+    private const double UsualCoverM2KPerW = 0.15 / 0.08;
 
     /// <summary>What is told of a heap, before anything is learned.</summary>
     /// <param name="settings">What the controller is told.</param>

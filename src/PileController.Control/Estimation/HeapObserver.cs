@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Physics;
 
 namespace PileController.Control.Estimation;
 
@@ -6,6 +7,10 @@ namespace PileController.Control.Estimation;
 /// An extended Kalman filter over the temperatures of <see cref="HeapRings"/>, what is uncertain of the heap, and the constant
 /// errors of its probes. The metered draw drives it, the probes correct it one by one.
 /// </summary>
+/// <remarks>
+/// What says how far anything may be off or wander has no source: it was set by hand on seasons of the simulated heap, so that the
+/// band holds and is not much wider than it must be.
+/// </remarks>
 public static class HeapObserver
 {
     /// <summary>Time between updates, s.</summary>
@@ -17,19 +22,26 @@ public static class HeapObserver
 
     // How far a heap may be from what is told or usual, one standard deviation of the logarithm: demand and permeability are
     // not told at all, the cover hardly.
-    private static readonly double[] FigureSigma = [0.7, 0.6, 0.3, 0.6, 0.3, 0.5];
+    private static readonly double[] FigureSigma = [0.7, 0.6, 0.3, 1, 0.3, 0.5, 0.2, 0.3];
 
     // How far the same may wander in a day.
-    private static readonly double[] FigureDrift = [0.06, 0.03, 0.01, 0.04, 0.005, 0.02];
+    private static readonly double[] FigureDrift = [0.06, 0.03, 0.01, 0.02, 0.005, 0.02, 0.015, 0.01];
 
-    // Bounds of the logarithms.
-    private static readonly double[] FigureMost = [2.5, 2, 0.9, 2.5, 0.8, 1.5];
+    // Bounds of the same, wider than any heap.
+    private static readonly double[] FigureMost = [2.5, 2, 0.9, 4, 0.8, 1.5, 1.5, 0.8];
 
     // A thermometer of 0.5 °C at most errs by half that as a rule (SEN-020, DS18B20 data sheet rev 042208).
     private const double ProbeSigmaK = 0.28;
 
+    // How far from its place a probe (or the turns it lies by) may be, m, and at most (common practice, no source).
+    private const double PlaceSigmaM = 0.025;
+    private const double PlaceMostM = 0.1;
+
+    // How long a probe's own error is remembered, days.
+    private const double ForgetDays = 10;
+
     // What rings and laws leave out, as unexplained heat: K in a day, to a ring.
-    private const double RingDriftK = 0.35;
+    private const double RingDriftK = 0.5;
 
     // The same for the bed round the pipe, which one node stands for, and the drum, K in an hour of draw.
     private const double SleeveDriftK = 1.5;
@@ -44,12 +56,37 @@ public static class HeapObserver
     // The supply tells the drum's water but for the lines between, K.
     private const double SupplyK = 0.7;
 
+    // Water that runs as little as this on the mean, W/K, or through a drum this small, L, tells nothing of the drum.
+    private const double LeastFlowWPerK = 30;
+    private const double LeastDrumLitres = 20;
+
     // The probe at the turns sits a few centimetres from the pipe: mostly in the sleeve.
     private const double TurnsSleeveShare = 0.7;
 
-    private const double NetSeconds = Day / 2;
+    // How far lines through the probes may be off, K, and over how many rings they are off alike.
+    private const double LaidK = 2;
+    private const double LaidRings = 4;
+
+    // What a stop of unknown length adds to the doubt of each temperature, K².
+    private const double RestK2 = 1;
+
+    // The first readings put right what no heat ever made.
+    private const double MostPutRightW = 1500;
+
+    // Decimals that are kept.
+    private const int KeptDigits = 10;
+
+    // Over how long net heat, what is put right of it, and surprise are means, s.
+    private const double NetSeconds = Day / 6;
+    private const double PutRightSeconds = 2 * Day;
     private const double SurpriseSeconds = Day;
-    private const double SureSurprise = 4;
+
+    // A probe this surprising counts for less the more it surprises. What the model lacks is in the variances, so that a sound
+    // probe stays below this (0.3 at most in seasons of the simulated heap).
+    private const double SureSurprise = 0.3;
+
+    // A probe whose own error is past belief counts for next to nothing till that thought has faded.
+    private const double PastBelief = 100;
 
     /// <summary>A first belief from a profile of the probes.</summary>
     /// <param name="settings">What is told.</param>
@@ -61,11 +98,7 @@ public static class HeapObserver
         double[] mean = new double[N];
         double[] upper = new double[HeapBelief.UpperSize];
         Span<double> p = stackalloc double[N * N];
-        for (int i = 0; i < Nodes; i++)
-        {
-            p[i * (N + 1)] = 4;
-        }
-
+        Doubt(p);
         for (int i = 0; i < HeapBelief.Figures; i++)
         {
             p[(HeapBelief.FirstFigure + i) * (N + 1)] = FigureSigma[i] * FigureSigma[i];
@@ -74,6 +107,7 @@ public static class HeapObserver
         for (int i = 0; i < HeapBelief.Probes; i++)
         {
             p[(HeapBelief.FirstProbe + i) * (N + 1)] = ProbeSigmaK * ProbeSigmaK;
+            p[(HeapBelief.FirstPlace + i) * (N + 1)] = PlaceSigmaM * PlaceSigmaM;
         }
 
         Lay(settings, shape, readings, outsideC, mean);
@@ -96,14 +130,31 @@ public static class HeapObserver
         {
             for (int j = 0; j < N; j++)
             {
-                p[(i * N) + j] = p[(j * N) + i] = i == j ? 4 : 0;
+                p[(i * N) + j] = p[(j * N) + i] = 0;
             }
         }
 
+        Doubt(p);
         Lay(settings, shape, readings, outsideC, mean);
         double[] upper = new double[HeapBelief.UpperSize];
         Pack(p, upper);
-        return before with { Mean = mean, Upper = upper };
+        return before with { Mean = mean, Upper = upper, Surprise = new double[HeapBelief.Probes] };
+    }
+
+    /// <summary>The same belief after a time of which nothing is known: the temperatures are less sure.</summary>
+    /// <param name="before">What was believed.</param>
+    public static HeapBelief Rested(HeapBelief before)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        double[] upper = [.. before.Upper];
+        int at = 0;
+        for (int i = 0; i < Nodes; i++)
+        {
+            upper[at] += RestK2;
+            at += N - i;
+        }
+
+        return before with { Upper = upper };
     }
 
     /// <summary>Takes in what was metered and what the probes say now.</summary>
@@ -121,22 +172,32 @@ public static class HeapObserver
         Unpack(before.Upper, p);
         HeapFigures told = HeapFigures.Told(settings, shape);
         double net = Predict(told, tally, settings.House.GroundC, x, p);
+        HeapFigures figures = HeapBelief.Learned(told, x);
+        double foretoldJ = HeapRings.Stored(x, figures);
         Correct(settings, shape, tally, readings, x, p, surprise);
+        // What the probes put right was made or lost as well.
+        double putRight = Math.Clamp((HeapRings.Stored(x, figures) - foretoldJ) / tally.Seconds, -MostPutRightW, MostPutRightW);
         for (int i = 0; i < HeapBelief.Figures; i++)
         {
             double most = FigureMost[i];
             x[HeapBelief.FirstFigure + i] = Math.Clamp(x[HeapBelief.FirstFigure + i], -most, most);
         }
 
+        for (int i = 0; i < N; i++)
+        {
+            x[i] = Math.Round(x[i], KeptDigits);
+        }
+
         double[] upper = new double[HeapBelief.UpperSize];
         Pack(p, upper);
-        double share = Math.Min(1, tally.Seconds / NetSeconds);
+        double share = before.ModelW == 0 ? 1 : Math.Min(1, tally.Seconds / NetSeconds);
         return new HeapBelief
         {
             Mean = x,
             Upper = upper,
             Surprise = surprise,
-            NetW = before.NetW == 0 ? net : before.NetW + (share * (net - before.NetW)),
+            ModelW = before.ModelW + (share * (net - before.ModelW)),
+            PutRightW = before.PutRightW + (Math.Min(1, tally.Seconds / PutRightSeconds) * (putRight - before.PutRightW)),
         };
     }
 
@@ -159,19 +220,6 @@ public static class HeapObserver
         }
 
         return Math.Max(0, sum);
-    }
-
-    /// <summary>The temperature at a probe's place, its own error left out, °C.</summary>
-    internal static double Foretold(ControlSettings settings, HeapShape shape, HeapBelief belief, int probe, Span<double> h)
-    {
-        See(settings, shape, probe, h);
-        double sum = 0;
-        for (int i = 0; i < Nodes; i++)
-        {
-            sum += h[i] * belief.Mean[i];
-        }
-
-        return sum;
     }
 
     private static double Predict(in HeapFigures told, in HeapTally tally, double groundC, double[] x, Span<double> p)
@@ -212,7 +260,7 @@ public static class HeapObserver
 
         Spread(slope, p);
         double days = tally.Seconds / Day;
-        double drawing = flow.WPerK > 0 ? Math.Min(1, flow.WPerK / 30) * 24 * days : 0;
+        double drawing = flow.WPerK > 0 ? Math.Min(1, flow.WPerK / LeastFlowWPerK) * 24 * days : 0;
         for (int i = 0; i < HeapShape.Rings; i++)
         {
             p[i * (N + 1)] += RingDriftK * RingDriftK * days;
@@ -225,14 +273,35 @@ public static class HeapObserver
             p[(HeapBelief.FirstFigure + i) * (N + 1)] += FigureDrift[i] * FigureDrift[i] * days;
         }
 
+        Forget(x, p, days);
         return net;
+    }
+
+    // What is thought a probe's own error fades towards none, and the doubt about it towards what it was at first: else the
+    // filter would in time put all that the model lacks down to the probes, and be sure of it.
+    private static void Forget(double[] x, Span<double> p, double days)
+    {
+        double kept = Portable.Exp(-days / ForgetDays);
+        for (int i = HeapBelief.FirstProbe; i < N; i++)
+        {
+            x[i] *= kept;
+            for (int j = 0; j < N; j++)
+            {
+                p[(i * N) + j] *= kept;
+                p[(j * N) + i] *= kept;
+            }
+
+            double sigma = i < HeapBelief.FirstPlace ? ProbeSigmaK : PlaceSigmaM;
+            p[i * (N + 1)] += (1 - (kept * kept)) * sigma * sigma;
+        }
     }
 
     // The model says how coil and drum share in the draw; what was metered says how much it was.
     private static double Step(Span<double> t, in HeapFigures p, in HeapTally tally, in HeapLoad load, in HeapFlow flow)
     {
-        HeapStep step = HeapRings.Step(t, p, tally.Seconds, load, flow);
-        double lacking = tally.WaterWatts - step.WaterWatts;
+        double metered = tally.UnmeteredSeconds > 0 ? p.InferredFlowFactor : 1;
+        HeapStep step = HeapRings.Step(t, p, tally.Seconds, load, flow with { WPerK = metered * flow.WPerK });
+        double lacking = (metered * tally.WaterWatts) - step.WaterWatts;
         double whole = Math.Abs(step.CoilWatts) + Math.Abs(step.DrumWatts);
         double coil = whole > 0 ? Math.Abs(step.CoilWatts) / whole : 1;
         t[HeapShape.Sleeve] -= lacking * coil * tally.Seconds / (p.JPerM3K * p.Shape.SleeveM3);
@@ -290,29 +359,30 @@ public static class HeapObserver
                 continue;
             }
 
-            See(settings, shape, i, h);
+            double foretold = See(settings, shape, i, x, h) + x[HeapBelief.FirstProbe + i];
             double sigma = i == 2 ? (flows ? TurnsFlowingK : TurnsK) : ReadingK;
-            double doubt = Math.Max(1, surprise[i] / SureSurprise);
-            double squared = Take(h, value, sigma * sigma * doubt, x, p);
+            double off = surprise[i] / SureSurprise;
+            double doubt = HeapBelief.PastBelief(x[HeapBelief.FirstProbe + i]) ? Math.Max(PastBelief, off * off) : Math.Max(1, off * off);
+            double squared = Take(h, value - foretold, sigma * sigma * doubt, x, p);
+            x[HeapBelief.FirstPlace + i] = Math.Clamp(x[HeapBelief.FirstPlace + i], -PlaceMostM, PlaceMostM);
             double share = Math.Min(1, tally.Seconds / SurpriseSeconds);
             surprise[i] += share * (Math.Min(squared * doubt, 100) - surprise[i]);
         }
 
         HeapFlow flow = tally.Flow;
-        if (flow.WPerK > 30 && settings.DrumLitres > 20 && tally.InferredSeconds == 0)
+        if (flow.WPerK > LeastFlowWPerK && settings.DrumLitres > LeastDrumLitres && tally.BlindSeconds == 0)
         {
             h.Clear();
             h[HeapShape.Drum] = 1;
-            Take(h, flow.ReturnC + (tally.WaterWatts / flow.WPerK), SupplyK * SupplyK, x, p);
+            Take(h, flow.ReturnC + (tally.WaterWatts / flow.WPerK) - x[HeapShape.Drum], SupplyK * SupplyK, x, p);
         }
     }
 
-    // One reading: h·x foretells it. Returns how far off it was, squared, in variances.
-    private static double Take(ReadOnlySpan<double> h, double value, double variance, double[] x, Span<double> p)
+    // One reading, how far it lay off what was foretold and its slopes. Returns that squared, in variances.
+    private static double Take(ReadOnlySpan<double> h, double off, double variance, double[] x, Span<double> p)
     {
         Span<double> ph = stackalloc double[N];
         double s = variance;
-        double foretold = 0;
         for (int i = 0; i < N; i++)
         {
             double sum = 0;
@@ -323,10 +393,8 @@ public static class HeapObserver
 
             ph[i] = sum;
             s += h[i] * sum;
-            foretold += h[i] * x[i];
         }
 
-        double off = value - foretold;
         double gain = 1 / s;
         for (int i = 0; i < N; i++)
         {
@@ -348,8 +416,8 @@ public static class HeapObserver
         _ => Channel.HeapEdge,
     };
 
-    // What a probe sees of the temperatures, and its own error.
-    internal static void See(ControlSettings settings, HeapShape shape, int probe, Span<double> h)
+    // The temperature where a probe is, and the slopes of its reading, its own error's included.
+    internal static double See(ControlSettings settings, HeapShape shape, int probe, ReadOnlySpan<double> x, Span<double> h)
     {
         h.Clear();
         h[HeapBelief.FirstProbe + probe] = 1;
@@ -359,14 +427,10 @@ public static class HeapObserver
         {
             h[HeapShape.Sleeve] = TurnsSleeveShare;
             h[shape.CoilRing] = 1 - TurnsSleeveShare;
-            return;
+            return (TurnsSleeveShare * x[HeapShape.Sleeve]) + ((1 - TurnsSleeveShare) * x[shape.CoilRing]);
         }
 
-        Between(shape, radius, h);
-    }
-
-    private static void Between(HeapShape shape, double radius, Span<double> h)
-    {
+        radius += x[HeapBelief.FirstPlace + probe];
         int i = 0;
         while (i < HeapShape.Rings - 2 && radius > shape.CentreM(i + 1))
         {
@@ -374,8 +438,23 @@ public static class HeapObserver
         }
 
         double place = Math.Clamp((radius - shape.CentreM(i)) / (shape.CentreM(i + 1) - shape.CentreM(i)), 0, 1);
-        h[i] += 1 - place;
-        h[i + 1] += place;
+        h[i] = 1 - place;
+        h[i + 1] = place;
+        h[HeapBelief.FirstPlace + probe] = (x[i + 1] - x[i]) / (shape.CentreM(i + 1) - shape.CentreM(i));
+        return x[i] + (place * (x[i + 1] - x[i]));
+    }
+
+    // Lines through a few probes err alike in rings that are neighbours.
+    private static void Doubt(Span<double> p)
+    {
+        for (int i = 0; i < Nodes; i++)
+        {
+            for (int j = 0; j < Nodes; j++)
+            {
+                bool rings = i < HeapShape.Rings && j < HeapShape.Rings;
+                p[(i * N) + j] = i == j ? LaidK * LaidK : rings ? LaidK * LaidK * Portable.Exp(-Math.Abs(i - j) / LaidRings) : 0;
+            }
+        }
     }
 
     private static void Lay(
@@ -383,7 +462,7 @@ public static class HeapObserver
     {
         for (int i = 0; i < HeapShape.Rings; i++)
         {
-            mean[i] = HeapProfile.AtRadius(settings.Places, readings, outsideC, shape.CentreM(i));
+            mean[i] = ProbeLines.At(settings.Places, readings, outsideC, shape.CentreM(i));
         }
 
         mean[HeapShape.Drum] = mean[0];
@@ -409,7 +488,8 @@ public static class HeapObserver
         {
             for (int j = i; j < N; j++)
             {
-                upper[at++] = p[(i * N) + j];
+                // Short in writing, and far finer than anything that matters.
+                upper[at++] = Math.Round(p[(i * N) + j], KeptDigits);
             }
         }
     }

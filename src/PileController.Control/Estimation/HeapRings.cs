@@ -30,6 +30,9 @@ public static class HeapRings
     // Resistance of the ground under the heap, m²·K/W (common practice, no source).
     private const double GroundM2KPerW = 1.5;
 
+    // Resistance of the air's film in a light wind, m²·K/W (common practice, no source).
+    private const double FilmM2KPerW = 0.07;
+
     // Of the resistance between bed and water seven tenths lie within the sleeve: two cylinders, pipe to the sleeve's mean
     // radius and from there to half way between the turns.
     private const double WallShare = 0.72;
@@ -55,7 +58,9 @@ public static class HeapRings
         ReadOnlySpan<double> volume = shape.VolumeM3;
         ReadOnlySpan<double> face = shape.FaceM;
         ReadOnlySpan<double> planM2 = shape.PlanM2;
+        ReadOnlySpan<double> outness = shape.Outness;
         Span<double> ratio = stackalloc double[n];
+        double cover = p.CoverM2KPerW + FilmM2KPerW;
         double inverse = 1 / seconds;
         double store = p.JPerM3K * inverse;
         BedAt outside = BedCurves.At(load.OutsideC);
@@ -87,7 +92,7 @@ public static class HeapRings
         double sleeveStore = store * shape.SleeveM3;
         double sleeveScale = 1 / (sleeveStore + toRing + toWater);
         double sleeveMade = shape.SleeveM3
-            * Made(p, sleeveBed, draught * shape.DraughtPerM[shape.CoilRing], blown, outside.GasKgPerM3, outsideJPerKg);
+            * Made(p, sleeveBed, outness[shape.CoilRing], draught * shape.DraughtPerM[shape.CoilRing], blown, outside.GasKgPerM3, outsideJPerKg);
         double throughWatts = shape.SleeveM3 * blown * (sleeveBed.GasJPerKg - outsideJPerKg);
         double sleeveValue = ((sleeveStore * t[HeapShape.Sleeve]) + sleeveMade - load.CoilWatts + (toWater * flow.ReturnC)) * sleeveScale;
         double sleeveRatio = toRing * sleeveScale;
@@ -96,11 +101,11 @@ public static class HeapRings
         {
             left = right;
             double k = conductivity;
-            double made = volume[i] * Made(p, bed, draught * shape.DraughtPerM[i], blown, outside.GasKgPerM3, outsideJPerKg);
+            double made = volume[i] * Made(p, bed, outness[i], draught * shape.DraughtPerM[i], blown, outside.GasKgPerM3, outsideJPerKg);
             throughWatts += volume[i] * blown * (bed.GasJPerKg - outsideJPerKg);
             double plan = planM2[i];
             double quarter = 0.25 * shape.HeightM / k;
-            double top = plan / (quarter + p.CoverM2KPerW);
+            double top = plan / (quarter + cover);
             double ground = plan / (quarter + GroundM2KPerW);
             double ring = store * volume[i];
             double value = (ring * t[i]) + made + (ground * load.GroundC);
@@ -113,7 +118,7 @@ public static class HeapRings
             else
             {
                 right = 0;
-                top += shape.SideM2 / ((shape.RimM / k) + p.CoverM2KPerW);
+                top += shape.SideM2 / ((shape.RimM / k) + cover);
             }
 
             value += top * load.OutsideC;
@@ -261,9 +266,10 @@ public static class HeapRings
 
     // Heat made less what the draught carries off, W/m³.
     private static double Made(
-        in HeapFigures p, in BedAt bed, double draught, double blown, double outsideKgPerM3, double outsideJPerKg)
+        in HeapFigures p, in BedAt bed, double outness, double draught, double blown, double outsideKgPerM3, double outsideJPerKg)
     {
         double airKg = blown + (draught * Math.Abs(outsideKgPerM3 - bed.GasKgPerM3));
-        return HeapAir.TakenKgPerS(p.DemandWPerM3 * bed.Work, airKg * JPerKgAir) - (airKg * (bed.GasJPerKg - outsideJPerKg));
+        double demand = p.DemandWPerM3 * bed.Work * Math.Max(0, 1 + (p.DemandSlope * outness));
+        return HeapAir.TakenKgPerS(demand, airKg * JPerKgAir) - (airKg * (bed.GasJPerKg - outsideJPerKg));
     }
 }

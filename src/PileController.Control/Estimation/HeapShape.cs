@@ -23,6 +23,9 @@ public sealed class HeapShape
     // Share of its ring that the sleeve takes: the bed to half way between two turns (common practice, no source).
     private const double SleeveShare = 0.5;
 
+    // Mean over the volume of the distance from the axis, as a share of the radius.
+    private const double MeanOutness = 2.0 / 3;
+
     // A heap without a drum keeps a node of a litre in its place, which changes nothing.
     private const double LeastDrumLitres = 1;
 
@@ -31,6 +34,7 @@ public sealed class HeapShape
     private readonly double[] _planM2 = new double[Rings];
     private readonly double[] _faceM = new double[Rings];
     private readonly double[] _draughtPerM = new double[Rings];
+    private readonly double[] _outness = new double[Rings];
 
     /// <summary>Cuts a heap.</summary>
     /// <param name="settings">What is told of it.</param>
@@ -65,6 +69,7 @@ public sealed class HeapShape
             _volumeM3[i] = _planM2[i] * HeightM;
             _faceM[i] = i + 1 < Rings ? 2 * Math.PI * _edgeM[i + 1] * HeightM / (CentreM(i + 1) - centre) : 0;
             _draughtPerM[i] = 1 / (HeightM + RadiusM - centre);
+            _outness[i] = (centre / RadiusM) - MeanOutness;
             BedM3 += _volumeM3[i];
         }
 
@@ -120,6 +125,9 @@ public sealed class HeapShape
 
     /// <summary>One over the way air takes through each ring, under the outer ones and up, 1/m.</summary>
     public ReadOnlySpan<double> DraughtPerM => _draughtPerM;
+
+    /// <summary>How much further out each ring lies than the bed on the mean, as a share of the radius.</summary>
+    public ReadOnlySpan<double> Outness => _outness;
 
     /// <summary>Radii of the edges, m, inner first; one more than there are rings.</summary>
     public ReadOnlySpan<double> EdgeM => _edgeM;

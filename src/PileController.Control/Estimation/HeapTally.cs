@@ -8,10 +8,11 @@ namespace PileController.Control.Estimation;
 /// <param name="DuctJ">Heat the air of closed ducts took, J.</param>
 /// <param name="BlownM3">Air drawn through the heap itself, m³.</param>
 /// <param name="OutsideKelvinSeconds">Air outside × time, °C·s.</param>
-/// <param name="InferredSeconds">Time in which the draw was inferred, a probe or meter missing, s.</param>
+/// <param name="UnmeteredSeconds">Time in which no meter told the flow, s.</param>
+/// <param name="BlindSeconds">Time in which supply or return were not told, s.</param>
 public readonly record struct HeapTally(
     double Seconds, double WaterJ, double FlowJPerK, double ReturnJ, double DuctJ, double BlownM3, double OutsideKelvinSeconds,
-    double InferredSeconds)
+    double UnmeteredSeconds, double BlindSeconds)
 {
     /// <summary>Metered heat to the water, W.</summary>
     public double WaterWatts => Mean(WaterJ);
