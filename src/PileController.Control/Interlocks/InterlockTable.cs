@@ -10,7 +10,7 @@ public static class InterlockTable
     private const long Minute = 60 * Second;
 
     // Runs that come often are made longer, for each start wears the pump; it costs heat, so not before.
-    private const double OftenFrostBandKelvin = 4;
+    private const double OftenFrostBandKelvin = 1;
 
     /// <summary>All rows.</summary>
     public static IReadOnlyList<Interlock> All { get; } =

@@ -11,7 +11,7 @@ public sealed record LoopCurve
 {
     // So little a valve cannot be set: one whose place is only reckoned might stand shut, and the pump run against it
     // (common practice, no source).
-    private const double LeastOpening = 0.05;
+    private const double LeastOpening = 0.1;
     private const double LeastFlow = 1e-6;
 
     // How the jet through the valve goes with its opening, as the throttle has it.

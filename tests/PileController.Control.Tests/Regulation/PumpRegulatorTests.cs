@@ -11,7 +11,10 @@ public sealed class PumpRegulatorTests
     // A litre a minute carries 1500 W, and the pump runs at 1.5 L/min.
     private static readonly RegulatorMemory Running = new()
     {
-        PumpDuty = 1.5 / 3.05, ValveOpening = 1, WaterYieldWatts = 1500, PumpStarts = 1,
+        PumpDuty = 1.5 / 3.05,
+        ValveOpening = 1,
+        WaterYieldWatts = 1500,
+        PumpStarts = 1,
     };
 
     [Fact]

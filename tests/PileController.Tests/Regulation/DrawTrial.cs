@@ -41,11 +41,6 @@ internal sealed class DrawTrial
 
     public int Starts { get; private set; }
 
-    /// <summary>Way of the valve's told opening, whole ways.</summary>
-    public double ValveWays { get; private set; }
-
-    public RegulatorMemory Memory => _memory;
-
     /// <summary>Holds a grant for a while. Tells each tick's metered draw and flow.</summary>
     public List<(double DrawW, double Flow)> Hold(double grantWatts, double seconds, bool urgent = false)
     {
@@ -59,7 +54,6 @@ internal sealed class DrawTrial
             Outputs outputs = new(duty, opening, 0, false);
             _memory = OutputRule.Remember(next, before, outputs, Control.Modes.Mode.Drawing, now);
             Starts += outputs.PumpDuty > 0 && _outputs.PumpDuty <= 0 ? 1 : 0;
-            ValveWays += Math.Abs(outputs.ValveOpening - _outputs.ValveOpening);
             Live(outputs);
             ticks.Add((draw.WaterWatts, draw.FlowLitresPerMinute));
         }
