@@ -70,9 +70,10 @@ public static class Controller
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(
-            grant.TotalW, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0, reach.WaterW, reach.AirW);
+            grant.TotalW, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0,
+            estimate.Lit && !effect.Tripped ? estimate.GenerationWatts : 0, reach.WaterW, reach.AirW);
         (TonightMemory tonight, bool tellTonight) = TonightMemory.Step(
-            settings, memory.Tonight, dwelling, weather, forecast, memory.Plan, night, houseKnown ? houseC : null,
+            settings, memory.Tonight, dwelling, weather, forecast, null, night, houseKnown ? houseC : null,
             memory.Outputs.BackupOn, at);
 
         (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, sound, seconds, now);

@@ -8,9 +8,10 @@ namespace PileController.Control.Foresight;
 /// </summary>
 /// <param name="GrantW">Granted now, W.</param>
 /// <param name="MeansW">Means against frost now, W; 0 where the heap gives nothing.</param>
+/// <param name="NetW">Heat the heap makes less what it loses by itself, W.</param>
 /// <param name="WaterReachW">What the water can carry, W.</param>
 /// <param name="AirReachW">What the air can carry, W.</param>
-public readonly record struct NightDraw(double GrantW, double MeansW, double WaterReachW, double AirReachW)
+public readonly record struct NightDraw(double GrantW, double MeansW, double NetW, double WaterReachW, double AirReachW)
 {
     /// <summary>Time in which the means are spent when all of them are drawn, s.</summary>
     internal static double SpendingSeconds => MeansRule.FrostHours * 3600;

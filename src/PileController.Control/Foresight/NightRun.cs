@@ -56,7 +56,7 @@ internal readonly ref struct NightRun
             double outside = _outsideC[hour] + (sigmas * _sigmaK[hour]);
             (double water, double air) = _draw.At(_settings, meansW, state.AirC, outside, moment.LocalHour);
             double seconds = Math.Min(StepMilliseconds, _until - now) * 0.001;
-            meansW = Math.Max(0, meansW - ((water + air) * seconds / spending));
+            meansW = Math.Max(0, meansW - ((water + air - _draw.NetW) * seconds / spending));
             state = _model.Step(state, seconds, outside, _gainW[hour], water, air + (now >= heaterFrom ? heaterW : 0));
             long end = now + (long)(seconds * 1000);
             if (end < counts)
