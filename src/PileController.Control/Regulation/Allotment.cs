@@ -15,9 +15,10 @@ internal static class Allotment
     private const double MostCreditJ = 3e6;
     private const double MostKeptJ = 1.5e6;
 
-    // With the house at its minimum runs are shorter and come sooner, as long as the starts saved up allow it.
+    // With the house at its minimum runs are shorter and come sooner; the more starts have not worn off, the longer they
+    // are. No start is refused then: plants come before the pump.
     private const double UrgentSeconds = 2700;
-    private const double UrgentStarts = 24;
+    private const double UrgentStarts = 8;
 
     private const double OftenStarts = 6;
     private const double SlackShare = 0.03;
@@ -54,7 +55,7 @@ internal static class Allotment
     /// <summary>Whether one more start may be made now.</summary>
     /// <param name="starts">Starts not yet worn off.</param>
     /// <param name="urgent">Whether the house stands at its minimum.</param>
-    public static bool MayStart(double starts, bool urgent) => starts <= (urgent ? UrgentStarts : 0);
+    public static bool MayStart(double starts, bool urgent) => urgent || starts <= 0;
 
     /// <summary>What may be short of a start's credit, J: a tick more or less of the run before is not to put the next one off.</summary>
     public static double SlackJ(double grantWatts) => SlackShare * grantWatts * SpanSeconds;
@@ -71,7 +72,7 @@ internal static class Allotment
     {
         double span = grantWatts * SpanSeconds;
         return urgent
-            ? creditJ + Math.Min(grantWatts * UrgentSeconds, span * Math.Min(1, starts))
+            ? creditJ + (grantWatts * UrgentSeconds * Math.Min(1, starts) * (1 + (starts / UrgentStarts)))
             : creditJ - Math.Min(MostKeptJ, 0.5 * span) + (span * Math.Min(1, starts));
     }
 }
