@@ -7,7 +7,10 @@ namespace PileController.Control.Foresight;
 public readonly record struct Course(bool Comfort, bool Air, double HeadKelvin)
 {
     /// <summary>The minimum is held from a little above it, K: the loop answers late.</summary>
-    public const double UsualHeadKelvin = 0.7;
+    public const double UsualHeadKelvin = 1.0;
+
+    // Where heat will be short every tenth of a degree counts: the house is held close above its minimum, and dips.
+    private const double ThriftyHeadKelvin = 0.4;
 
     // Heat banked ahead of a spell that coil and ducts cannot meet in time; more leaks away before it is of use
     // (from seasons of the simulated house).
@@ -24,8 +27,8 @@ public readonly record struct Course(bool Comfort, bool Air, double HeadKelvin)
         Usual,
         new(false, true, UsualHeadKelvin),
         new(true, false, UsualHeadKelvin),
-        new(false, false, UsualHeadKelvin),
+        new(false, true, ThriftyHeadKelvin),
+        new(false, false, ThriftyHeadKelvin),
         new(false, true, BankedHeadKelvin),
-        new(true, true, BankedHeadKelvin),
     ];
 }

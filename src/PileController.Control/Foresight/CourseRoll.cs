@@ -25,8 +25,13 @@ internal static class CourseRoll
     // simulated heap; the tick itself asks its model, see RestRoll).
     private const double SettlingShare = 0.7;
 
+    // A pump that runs and rests leaves the house to swing: so far above the minimum it is not quite safe, and a kelvin
+    // of that for an hour is worth so much of one below.
+    private const double SafeHeadKelvin = 1;
+    private const double SafeWorth = 0.3;
+
     // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for.
-    private const double LaterShare = 0.5;
+    private const double LaterShare = 0.25;
 
     /// <summary>What a course comes to: the smaller, the better, K·h.</summary>
     /// <param name="task">Where it begins.</param>
@@ -79,7 +84,8 @@ internal static class CourseRoll
             double water = share > 0 ? Math.Max(0, step.WaterWatts) : 0;
             house = task.House.Step(house, HourSeconds, outside, gain, water, air);
             zone = HeapRings.ActiveZone(t, shape);
-            cost += Math.Max(0, minimum - house.AirC) + (ComfortWorth * Math.Max(0, set - house.AirC))
+            cost += Math.Max(0, minimum - house.AirC)
+                + (SafeWorth * Math.Clamp(minimum + SafeHeadKelvin - house.AirC, 0, SafeHeadKelvin)) + (ComfortWorth * Math.Max(0, set - house.AirC))
                 + (FloorWorth * Math.Max(0, settings.HeapFloorC - zone));
             Keep(houseC, h, house.AirC);
             Keep(waterW, h, water);

@@ -21,7 +21,7 @@ public static class MeansRule
 
     // What the frost guard will take for the lines while days are cold, with the house left to freeze: all of it from a
     // daily mean of so far down, nothing above so far (from seasons of the simulated heap).
-    private const double GuardKelvin = 0.8;
+    private const double GuardKelvin = 1.4;
     private const double GuardAllC = -6;
     private const double GuardNothingC = -1;
 
