@@ -13,6 +13,9 @@ internal static class MeansPolicy
     private const double LeastAirWatts = 150;
     private const double RecoveredKelvin = 3.5;
 
+    // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first.
+    private const double UrgentKelvin = 0.5;
+
     // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
     // must bear a little before it has, or the mode would swing from tick to tick.
     private const double RecoveredWatts = 50;
@@ -51,6 +54,6 @@ internal static class MeansPolicy
             : Curb.Saving;
         return new Grant(
             want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered,
-            want.FrostW > 0);
+            want.FrostW > 0 && houseC < settings.HouseMinimumC + UrgentKelvin);
     }
 }

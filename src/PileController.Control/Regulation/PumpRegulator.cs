@@ -63,7 +63,7 @@ internal static class PumpRegulator
         {
             double credit = next.WaterCreditJoules;
             double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
-            bool worth = !inRuns || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
+            bool worth = !inRuns || urgent || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
             // Nothing starts in the first tick: how long the pump has rested is not known yet.
             if (!(grantWatts > 0 && seconds > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
             {
