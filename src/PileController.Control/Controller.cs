@@ -60,7 +60,7 @@ public static class Controller
         // Without a house probe the house is taken to stand at its minimum: the want is reckoned from the air outside.
         bool houseKnown = sound.TryGet(Channel.House, out double houseC);
         double house = houseKnown ? houseC : settings.HouseMinimumC;
-        (Course course, HorizonPlan? plan) =
+        (Course course, long lookedAt) =
             HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, at);
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
@@ -73,7 +73,7 @@ public static class Controller
             grant.TotalW, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0,
             estimate.Lit && !effect.Tripped ? estimate.GenerationWatts : 0, reach.WaterW, reach.AirW);
         (TonightMemory tonight, bool tellTonight) = TonightMemory.Step(
-            settings, memory.Tonight, dwelling, weather, forecast, null, night, houseKnown ? houseC : null,
+            settings, memory.Tonight, dwelling, weather, forecast, night, houseKnown ? houseC : null,
             memory.Outputs.BackupOn, at);
 
         (Outputs wish, RegulatorMemory regulators) = Regulate(settings, memory, grant, draw, sound, seconds, now);
@@ -142,8 +142,8 @@ public static class Controller
             House = dwelling,
             Weather = weather,
             Forecast = forecast,
-            Plan = plan,
             Course = course,
+            LookedAtMonotonicMilliseconds = lookedAt,
             Tonight = tonight,
             Regulators = regulators,
             Interlocks = interlocks,

@@ -44,11 +44,11 @@ public sealed record Memory
     /// <summary>The forecast that was last taken, or null.</summary>
     public Forecast? Forecast { get; init; }
 
-    /// <summary>What is meant to be drawn in the hours ahead, or null.</summary>
-    public HorizonPlan? Plan { get; init; }
-
     /// <summary>The course that is followed.</summary>
     public Course Course { get; init; } = Course.Usual;
+
+    /// <summary>When the horizon last looked, monotonic; -1 while nothing can be foretold.</summary>
+    public long LookedAtMonotonicMilliseconds { get; init; } = -1;
 
     /// <summary>What is said of tonight.</summary>
     public TonightMemory Tonight { get; init; } = TonightMemory.Fresh;

@@ -40,5 +40,5 @@ public class HorizonBenchmarks
             GainW = _gainW,
             At = new Instant(1_763_000_000_000, 0, 0),
         },
-        Course.Usual).Course;
+        Course.Usual);
 }

@@ -36,11 +36,8 @@ internal static class CourseRoll
     /// <summary>What a course comes to: the smaller, the better, K·h.</summary>
     /// <param name="task">Where it begins.</param>
     /// <param name="course">The course.</param>
-    /// <param name="houseC">Takes the house air at the end of each hour, °C; or empty.</param>
-    /// <param name="waterW">Takes the water's draw of each hour, W; or empty.</param>
-    /// <param name="airW">Takes the air's draw of each hour, W; or empty.</param>
-    public static double Cost(
-        in HorizonTask task, in Course course, Span<double> houseC, Span<double> waterW, Span<double> airW)
+    /// <param name="seen">Shown each hour's end: which, the house air, °C, and what water and air drew, W; or null.</param>
+    public static double Live(in HorizonTask task, in Course course, Action<int, double, double, double>? seen = null)
     {
         ControlSettings settings = task.Settings;
         HeapFigures heap = task.Heap;
@@ -87,9 +84,7 @@ internal static class CourseRoll
             cost += Math.Max(0, minimum - house.AirC)
                 + (SafeWorth * Math.Clamp(minimum + SafeHeadKelvin - house.AirC, 0, SafeHeadKelvin)) + (ComfortWorth * Math.Max(0, set - house.AirC))
                 + (FloorWorth * Math.Max(0, settings.HeapFloorC - zone));
-            Keep(houseC, h, house.AirC);
-            Keep(waterW, h, water);
-            Keep(airW, h, air);
+            seen?.Invoke(h, house.AirC, water, air);
         }
 
         double lacking = Math.Max(0, settings.HeapFloorC + task.ReserveKelvin - zone);
@@ -104,13 +99,5 @@ internal static class CourseRoll
     {
         double carried = settings.BlowerFitted ? settings.BlowerFullFlowM3PerS * DuctBed.AirJPerM3K : 0;
         return carried > 0 ? carried * -Portable.ExpMinusOne(-settings.DuctWPerK / carried) : 0;
-    }
-
-    private static void Keep(Span<double> into, int hour, double value)
-    {
-        if (into.Length > 0)
-        {
-            into[hour] = value;
-        }
     }
 }

@@ -21,13 +21,13 @@ public static class Horizon
     // By so much a course must be better than the one that is kept, K·h.
     private const double LeastGain = 0.5;
 
-    /// <summary>Finds the best course and what is expected of it.</summary>
+    /// <summary>Finds the best course.</summary>
     /// <param name="task">Where it begins, and the hours to come: 1 to <see cref="MostHours"/>.</param>
     /// <param name="kept">The course that is followed now.</param>
-    public static (Course Course, HorizonPlan Plan) Solve(in HorizonTask task, Course kept)
+    public static Course Solve(in HorizonTask task, Course kept)
     {
         Course best = kept;
-        double least = CourseRoll.Cost(task, kept, [], [], []) - LeastGain;
+        double least = CourseRoll.Live(task, kept) - LeastGain;
         foreach (Course course in Course.All)
         {
             if (course == kept)
@@ -35,7 +35,7 @@ public static class Horizon
                 continue;
             }
 
-            double cost = CourseRoll.Cost(task, course, [], [], []);
+            double cost = CourseRoll.Live(task, course);
             if (cost < least)
             {
                 least = cost;
@@ -43,12 +43,6 @@ public static class Horizon
             }
         }
 
-        int hours = task.OutsideC.Length;
-        double[] house = new double[hours];
-        double[] water = new double[hours];
-        double[] air = new double[hours];
-        CourseRoll.Cost(task, best, house, water, air);
-        long from = task.At.UtcMilliseconds / HourClock.Milliseconds * HourClock.Milliseconds;
-        return (best, new HorizonPlan(task.At.MonotonicMilliseconds, from, house, water, air));
+        return best;
     }
 }

@@ -10,7 +10,7 @@ namespace PileController.Control.Foresight;
 /// </summary>
 public static class HorizonRule
 {
-    /// <summary>The course and the plan of this tick.</summary>
+    /// <summary>The course of this tick, and when it was chosen.</summary>
     /// <param name="settings">What the controller is told.</param>
     /// <param name="memory">What the tick before handed on.</param>
     /// <param name="estimate">The heap as believed now.</param>
@@ -19,7 +19,7 @@ public static class HorizonRule
     /// <param name="house">What was learned of the house.</param>
     /// <param name="forecast">A forecast, or null.</param>
     /// <param name="at">Now.</param>
-    public static (Course Course, HorizonPlan? Plan) Step(
+    public static (Course Course, long LookedAtMonotonicMilliseconds) Step(
         ControlSettings settings, Memory memory, in HeapEstimate estimate, in EstimatorMemory estimator, in WeatherMemory weather,
         in HouseMemory house, Forecast? forecast, in Instant at)
     {
@@ -27,12 +27,13 @@ public static class HorizonRule
         ArgumentNullException.ThrowIfNull(memory);
         if (settings.Policy != DrawPolicy.Means || !estimate.Lit || !estimate.Trusted || estimator.Belief is not { } belief)
         {
-            return (Course.Usual, null);
+            return (Course.Usual, -1);
         }
 
-        if (memory.Plan is { } plan && at.MonotonicMilliseconds - plan.MadeAtMonotonicMilliseconds < Horizon.SolveSeconds * 1000)
+        long since = memory.LookedAtMonotonicMilliseconds;
+        if (since >= 0 && at.MonotonicMilliseconds - since < Horizon.SolveSeconds * 1000)
         {
-            return (memory.Course, plan);
+            return (memory.Course, since);
         }
 
         int hours = (int)Math.Clamp(settings.LookAheadHours, 1, Horizon.MostHours);
@@ -52,6 +53,6 @@ public static class HorizonRule
             GainW = gainW,
             At = at,
         };
-        return Horizon.Solve(task, memory.Course);
+        return (Horizon.Solve(task, memory.Course), at.MonotonicMilliseconds);
     }
 }

@@ -3,7 +3,7 @@ using PileController.Control.Means;
 namespace PileController.Control.Foresight;
 
 /// <summary>
-/// What the heap is taken to give through a night while no plan says more: against frost what is wanted, within the means
+/// What the heap is taken to give through a night: against frost what is wanted, within the means
 /// as they stand and as they are spent; for comfort no more than is granted now.
 /// </summary>
 /// <param name="GrantW">Granted now, W.</param>

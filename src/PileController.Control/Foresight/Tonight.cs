@@ -30,9 +30,6 @@ public sealed record Tonight(
     /// <summary>Chance below which the grower is told.</summary>
     public const double PoorBelow = 0.8;
 
-    // A plan older than this is not asked.
-    private const long OldestPlanMilliseconds = 3 * HourClock.Milliseconds;
-
     private const double MostHeaterW = 100_000;
     private const double HeaterGrainW = 50;
     private const int Halvings = 6;
@@ -53,12 +50,11 @@ public sealed record Tonight(
     /// <param name="house">What is remembered of the house.</param>
     /// <param name="weather">What is remembered of the air outside.</param>
     /// <param name="forecast">A forecast, or null.</param>
-    /// <param name="plan">What is meant to be drawn, or null.</param>
     /// <param name="learned">What earlier statements have taught.</param>
-    /// <param name="draw">What the heap is taken to give where no plan tells.</param>
+    /// <param name="draw">What the heap is taken to give.</param>
     /// <param name="at">Now.</param>
     public static Tonight Of(
-        ControlSettings settings, in HouseMemory house, in WeatherMemory weather, Forecast? forecast, HorizonPlan? plan,
+        ControlSettings settings, in HouseMemory house, in WeatherMemory weather, Forecast? forecast,
         TonightLearned learned, in NightDraw draw, in Instant at)
     {
         long until = Morning(at);
@@ -76,8 +72,7 @@ public sealed record Tonight(
         NightRun run = new(settings, house, draw, at, until, outside, sigma, gain);
         double line = settings.HouseMinimumC;
         NightRun.Night middle = run.Live(0, line);
-        (double leastC, long leastAt) = Planned(plan, at, until) ?? (middle.LeastC, middle.LeastUtcMilliseconds);
-        double shift = leastC - middle.LeastC;
+        double leastC = middle.LeastC;
         double colder = (middle.LeastC - run.Live(-SideSigmas, line).LeastC) / SideSigmas;
         double warmer = (run.Live(SideSigmas, line).LeastC - middle.LeastC) / SideSigmas;
         double tenth = Bell.Tenth * colder;
@@ -86,9 +81,9 @@ public sealed record Tonight(
         double p10 = leastC - Math.Sqrt((tenth * tenth) + own2);
         double p90 = leastC + Math.Sqrt((ninetieth * ninetieth) + own2);
         (double? heater, long? from) = p10 >= line ? (null, null) : Heater(run, p10, line, at);
-        long coldest = HourClock.Of(at with { UtcMilliseconds = leastAt });
+        long coldest = HourClock.Of(at with { UtcMilliseconds = middle.LeastUtcMilliseconds });
         return new Tonight(
-            p10, leastC, p90, leastAt, Chance(run, shift, Math.Sqrt(learned.OwnK2), line), heater, from, until, at.UtcMilliseconds,
+            p10, leastC, p90, middle.LeastUtcMilliseconds, Chance(run, Math.Sqrt(learned.OwnK2), line), heater, from, until, at.UtcMilliseconds,
             colder, warmer, sigma[(int)Math.Clamp(coldest - first, 0, sigma.Length - 1)], Outlook.Covers(forecast, coldest));
     }
 
@@ -99,34 +94,12 @@ public sealed record Tonight(
         return at.UtcMilliseconds + (long)Math.Round((hours > 0 ? hours : hours + 24) * HourClock.Milliseconds);
     }
 
-    private static (double LeastC, long AtUtcMilliseconds)? Planned(HorizonPlan? plan, in Instant at, long until)
-    {
-        if (plan is null || at.MonotonicMilliseconds - plan.MadeAtMonotonicMilliseconds is < 0 or > OldestPlanMilliseconds
-            || plan.FromUtcMilliseconds > at.UtcMilliseconds + HourClock.Milliseconds
-            || plan.FromUtcMilliseconds + (plan.HouseC.Length * HourClock.Milliseconds) < until)
-        {
-            return null;
-        }
-
-        (double LeastC, long At)? least = null;
-        for (int i = 0; i < plan.HouseC.Length; i++)
-        {
-            long end = plan.FromUtcMilliseconds + ((i + 1) * HourClock.Milliseconds);
-            if (end > at.UtcMilliseconds && end <= until && plan.HouseC[i] < (least?.LeastC ?? double.PositiveInfinity))
-            {
-                least = (plan.HouseC[i], end);
-            }
-        }
-
-        return least;
-    }
-
     // The nights from much colder to much warmer than expected, each with its weight. The house answers them unevenly: as
     // long as the heap can keep the frost out, a colder night is hardly colder inside.
-    private static double Chance(in NightRun run, double shift, double ownK, double line)
+    private static double Chance(in NightRun run, double ownK, double line)
     {
         // Most nights are plain: what even the coldest of them leaves above the line is sure.
-        double sure = line - shift + (SureSigmas * ownK);
+        double sure = line + (SureSigmas * ownK);
         if (run.Live(-WidestSigmas, line).LeastC > sure)
         {
             return MostChance;
@@ -139,7 +112,7 @@ public sealed record Tonight(
             double sigmas = (double)i * WidestSigmas / Slices;
             double weight = Portable.Exp(-0.5 * sigmas * sigmas);
             weights += weight;
-            sum += weight * Bell.Below((run.Live(sigmas, line).LeastC + shift - line) / ownK);
+            sum += weight * Bell.Below((run.Live(sigmas, line).LeastC - line) / ownK);
         }
 
         return Math.Clamp(sum / weights, 1 - MostChance, MostChance);

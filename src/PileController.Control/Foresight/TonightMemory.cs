@@ -22,15 +22,14 @@ public readonly record struct TonightMemory(
     /// <param name="house">What is remembered of the house.</param>
     /// <param name="weather">What is remembered of the air outside.</param>
     /// <param name="forecast">A forecast, or null.</param>
-    /// <param name="plan">What is meant to be drawn, or null.</param>
-    /// <param name="draw">What the heap is taken to give where no plan tells.</param>
+    /// <param name="draw">What the heap is taken to give.</param>
     /// <param name="houseC">Air of the house, °C; null when its probe cannot be believed.</param>
     /// <param name="backupRan">Whether backup heat ran.</param>
     /// <param name="at">Now.</param>
     /// <returns>The next memory, and whether the grower is to be warned now.</returns>
     internal static (TonightMemory Memory, bool Tell) Step(
         ControlSettings settings, in TonightMemory memory, in HouseMemory house, in WeatherMemory weather, Forecast? forecast,
-        HorizonPlan? plan, in NightDraw draw, double? houseC, bool backupRan, in Instant at)
+        in NightDraw draw, double? houseC, bool backupRan, in Instant at)
     {
         bool heated = memory.Heated || backupRan || houseC is null;
         double least = Math.Min(memory.LeastC, houseC ?? memory.LeastC);
@@ -48,7 +47,7 @@ public readonly record struct TonightMemory(
             learned = whole ? learned.After(least) : learned with { Due = null };
         }
 
-        Tonight said = Tonight.Of(settings, house, weather, forecast, plan, learned, draw, at);
+        Tonight said = Tonight.Of(settings, house, weather, forecast, learned, draw, at);
         bool evening = HourClock.Local(hour, at.OffsetMinutes) == Tonight.EveningHour && learned.Due is null;
         bool tell = evening && said.Poor && said.UntilUtcMilliseconds != memory.ToldUntilUtcMilliseconds;
         return (new TonightMemory(

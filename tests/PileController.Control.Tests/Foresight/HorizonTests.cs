@@ -25,7 +25,7 @@ public sealed class HorizonTests
     [Fact]
     public void Solve_AnyHours_ForetellsAHouseNoColderThanWithoutDraw()
     {
-        (_, HorizonPlan plan) = Solve(heapC: 60, outsideC: h => -4 + (4 * Math.Sin(h / 3.8)), reserveKelvin: 4);
+        (_, Lived plan) = Solve(heapC: 60, outsideC: h => -4 + (4 * Math.Sin(h / 3.8)), reserveKelvin: 4);
         HouseModel model = HouseModel.Of(Settings, HouseMemory.Fresh);
         HouseState idle = new(6, 9, 12);
         for (int h = 0; h < Hours; h++)
@@ -41,7 +41,7 @@ public sealed class HorizonTests
     [Fact]
     public void Solve_HeapAtItsFloor_PlansNoDraw()
     {
-        (_, HorizonPlan plan) = Solve(heapC: 44, outsideC: _ => -6, reserveKelvin: 4, figures: Told with { DemandWPerM3 = 0 });
+        (_, Lived plan) = Solve(heapC: 44, outsideC: _ => -6, reserveKelvin: 4, figures: Told with { DemandWPerM3 = 0 });
 
         Assert.All(plan.WaterW, w => Assert.Equal(0, w));
         Assert.All(plan.AirW, w => Assert.Equal(0, w));
@@ -50,7 +50,7 @@ public sealed class HorizonTests
     [Fact]
     public void Solve_LongSpell_SpendsTheReserveAndStopsAtTheMargin()
     {
-        (_, HorizonPlan plan) = Solve(heapC: 51, outsideC: _ => -12, reserveKelvin: 4);
+        (_, Lived plan) = Solve(heapC: 51, outsideC: _ => -12, reserveKelvin: 4);
         double[] t = Level(51);
         for (int h = 0; h < Hours; h++)
         {
@@ -63,15 +63,15 @@ public sealed class HorizonTests
     [Fact]
     public void Solve_Twice_GivesTheSameBits()
     {
-        (Course one, HorizonPlan first) = Solve(58, h => -h / 6.0, 18);
-        (Course two, HorizonPlan second) = Solve(58, h => -h / 6.0, 18);
+        (Course one, Lived first) = Solve(58, h => -h / 6.0, 18);
+        (Course two, Lived second) = Solve(58, h => -h / 6.0, 18);
 
         Assert.Equal(one, two);
         Assert.Equal(first.HouseC, second.HouseC);
         Assert.Equal(first.WaterW, second.WaterW);
     }
 
-    private static (Course Course, HorizonPlan Plan) Solve(
+    private static (Course Course, Lived Plan) Solve(
         double heapC, Func<int, double> outsideC, double reserveKelvin, HeapFigures? figures = null)
     {
         double[] outside = [.. Enumerable.Range(0, Hours).Select(outsideC)];
@@ -88,7 +88,10 @@ public sealed class HorizonTests
             GainW = new double[Hours],
             At = new Instant(1_763_000_000_000, 5_000_000, 0),
         };
-        return Horizon.Solve(task, Course.Usual);
+        Course course = Horizon.Solve(task, Course.Usual);
+        Lived lived = new(new double[Hours], new double[Hours], new double[Hours]);
+        CourseRoll.Live(task, course, (h, house, water, air) => (lived.HouseC[h], lived.WaterW[h], lived.AirW[h]) = (house, water, air));
+        return (course, lived);
     }
 
     private static double[] Level(double celsius)
@@ -97,4 +100,6 @@ public sealed class HorizonTests
         Array.Fill(t, celsius);
         return t;
     }
+
+    private sealed record Lived(double[] HouseC, double[] WaterW, double[] AirW);
 }

@@ -9,7 +9,7 @@ public sealed class TonightTests
 {
     private const long Midnight = 1_737_936_000_000; // 2025-01-27T00:00Z
     private static readonly ControlSettings Settings = new();
-    private static readonly NightDraw Nothing = new(0, 0, 0, 0);
+    private static readonly NightDraw Nothing = new(0, 0, 0, 0, 0);
 
     // Published points of the normal distribution: the same as in the rule for means.
     [Theory]
@@ -28,7 +28,7 @@ public sealed class TonightTests
         for (int i = 0; i < 400; i++)
         {
             double outside = -15 + (25 * random.NextDouble());
-            NightDraw draw = new(2000 * random.NextDouble(), 3000 * random.NextDouble(), 2500 * random.NextDouble(), 500 * random.NextDouble());
+            NightDraw draw = new(2000 * random.NextDouble(), 3000 * random.NextDouble(), 0, 2500 * random.NextDouble(), 500 * random.NextDouble());
             Tonight said = Said(outside, 5 + (15 * random.NextDouble()), draw, 24 * random.NextDouble());
 
             Assert.InRange(said.ChanceOfHolding, 0, 1);
@@ -58,7 +58,7 @@ public sealed class TonightTests
     public void Of_AHeapThatGives_HoldsNightsThatAreLostWithout()
     {
         Tonight without = Said(-1, 10, Nothing);
-        Tonight with = Said(-1, 10, new NightDraw(1500, 3000, 2500, 500));
+        Tonight with = Said(-1, 10, new NightDraw(1500, 3000, 0, 2500, 500));
 
         Assert.True(without.ChanceOfHolding < 0.4, $"{without}");
         Assert.True(with.ChanceOfHolding > 0.8, $"{with}");
@@ -86,28 +86,12 @@ public sealed class TonightTests
     }
 
     [Fact]
-    public void Of_APlanThatCoversTheNight_TakesItsHouse()
-    {
-        Instant at = At(16);
-        double[] planned = [.. Enumerable.Range(0, 20).Select(i => i == 12 ? 6.25 : 11)];
-        HorizonPlan plan = new(at.MonotonicMilliseconds - 1000, at.UtcMilliseconds, planned, new double[20], new double[20]);
-        Tonight said = Tonight.Of(
-            Settings, House(12), Weather(0), null, plan, TonightLearned.Fresh, Nothing, at);
-        Tonight late = Tonight.Of(
-            Settings, House(12), Weather(0), null, plan with { MadeAtMonotonicMilliseconds = at.MonotonicMilliseconds - (4 * 3_600_000L) },
-            TonightLearned.Fresh, Nothing, at);
-
-        Assert.Equal((6.25, at.UtcMilliseconds + (13 * 3_600_000L)), (said.MinimumP50C, said.AtUtcMilliseconds));
-        Assert.NotEqual(6.25, late.MinimumP50C);
-    }
-
-    [Fact]
     public void Of_AForecast_IsAskedAndNarrowsTheNight()
     {
         Instant at = At(16);
         Forecast forecast = new(Midnight, [.. Enumerable.Repeat(0.0, 48)], null, "a test");
-        Tonight with = Tonight.Of(Settings, House(12), Weather(0), forecast, null, TonightLearned.Fresh, Nothing, at);
-        Tonight without = Tonight.Of(Settings, House(12), Weather(0), null, null, TonightLearned.Fresh, Nothing, at);
+        Tonight with = Tonight.Of(Settings, House(12), Weather(0), forecast, TonightLearned.Fresh, Nothing, at);
+        Tonight without = Tonight.Of(Settings, House(12), Weather(0), null, TonightLearned.Fresh, Nothing, at);
 
         Assert.True(with.UsesForecast && !without.UsesForecast);
         Assert.True(with.MinimumP90C - with.MinimumP10C < without.MinimumP90C - without.MinimumP10C);
@@ -206,5 +190,5 @@ public sealed class TonightTests
     };
 
     private static Tonight Said(double outsideC, double airC, in NightDraw draw, double hour = 16) =>
-        Tonight.Of(Settings, House(airC), Weather(outsideC), null, null, TonightLearned.Fresh, draw, At(hour));
+        Tonight.Of(Settings, House(airC), Weather(outsideC), null, TonightLearned.Fresh, draw, At(hour));
 }
