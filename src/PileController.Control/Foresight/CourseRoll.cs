@@ -23,7 +23,7 @@ internal static class CourseRoll
 
     // The hottest half falls on at rest by so much of what it stands above the inner body's mean (from seasons of the
     // simulated heap; the tick itself asks its model, see RestRoll).
-    private const double SettlingShare = 0.7;
+    internal const double SettlingShare = 0.7;
 
     // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for.
     private const double LaterShare = 0.5;
