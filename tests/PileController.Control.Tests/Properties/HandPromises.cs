@@ -40,6 +40,10 @@ internal static class HandPromises
             if (tick.IsLast)
             {
                 Assert.Empty(tick.After.AfterRestart().Hands);
+                Instant later = new(0, tick.Now + Day + 1, 0);
+                Memory left = Controller.Step(tick.Settings, tick.After, tick.Move.Readings, [], later).Memory;
+                Assert.Empty(left.Hands);
+                Assert.NotEqual(Mode.ByHand, left.Mode);
             }
         };
     }
