@@ -195,20 +195,26 @@ public sealed class ControllerTests
     [Fact]
     public void Step_HeapThatCoolsByItself_DoesNotSwingBetweenModes()
     {
-        Bench bench = new() { Readings = Heap(56) };
+        // A heap that is burnt out: by its warmth it has recovered, by what it will come to at rest it bears no draw.
+        Bench bench = new() { Readings = Heap(52) };
         bench.Tick();
         EstimatorMemory estimator = bench.Memory.Estimator;
+        double[] mean = [.. estimator.Belief!.Mean];
+        mean[HeapBelief.FirstFigure] = -5;
         bench.Memory = bench.Memory with
         {
-            Estimator = estimator with { NetW = -3000, Belief = estimator.Belief! with { ModelW = -3000 } },
+            Mode = Mode.Standby,
+            Estimator = estimator with { Started = false, Belief = estimator.Belief with { Mean = mean } },
         };
         int changes = 0;
         for (int i = 0; i < 100; i++)
         {
             Decision decision = bench.Tick();
+            Assert.Equal(0, decision.MeansWatts);
             changes += decision.Mode != decision.ModeBefore ? 1 : 0;
         }
 
+        Assert.True(bench.Last.Estimate.ActiveZoneCelsius > 45 + 3.5 + (1.6449 * bench.Last.Estimate.UncertaintyKelvin));
         Assert.Equal(Mode.Recovering, bench.Last.Mode);
         Assert.Equal(1, changes);
     }

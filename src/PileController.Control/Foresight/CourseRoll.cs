@@ -23,7 +23,7 @@ internal static class CourseRoll
 
     // The hottest half falls on at rest by so much of what it stands above the inner body's mean (from seasons of the
     // simulated heap; the tick itself asks its model, see RestRoll).
-    private const double SettlingShare = 0.7;
+    internal const double SettlingShare = 0.7;
 
     // A pump that runs and rests leaves the house to swing: so far above the minimum it is not quite safe, and a kelvin
     // of that for an hour is worth so much of one below.

@@ -1,8 +1,8 @@
-using CsCheck;
 using PileController.Control.Decisions;
+using PileController.Control.Foresight;
 using PileController.Control.Interlocks;
 using PileController.Control.Modes;
-using PileController.Control.Readings;
+using PileController.Control.Regulation;
 using PileController.Control.Tests.Support;
 
 namespace PileController.Control.Tests.Properties;
@@ -10,182 +10,171 @@ namespace PileController.Control.Tests.Properties;
 /// <summary>What the controller promises whatever the rig says, people ask and the clocks do.</summary>
 public sealed class PromisesTests
 {
-    private const int Scenarios = 1500;
-    private const double Grain = 1e-9;
+    private const int Scenarios = 10_000;
+
+    // What would break each promise, done to what came of a tick. A promise that stands this would stand anything.
+    private static readonly Dictionary<string, Func<Tick, Tick>> Spoils = new()
+    {
+        ["a pump that moves no water is stopped within the interlock's time"] = t => Pumps(t) with
+        {
+            Before = t.Before with { Outputs = Pumping },
+        },
+        ["water is drawn only after priming has proven the flow"] = t => With(Pumps(t), d => d with { Mode = Mode.Drawing }),
+        ["no pump runs while leak, level, noFlow or pumpSilent act"] = Pumps,
+        ["nothing is drawn at the floor but against frost in the lines or by hand"] = t => With(t, d => d with { GrantWatts = 1 }),
+        ["the grant is within want and means"] = t => With(t, d => d with { GrantWatts = d.WantWatts + 1 }),
+        ["a heap that has not lit is not drawn on"] = Pumps,
+        ["outputs stay within their range"] = t => With(t, d => d with { Outputs = d.Outputs with { BlowerDuty = 1.01 } }),
+        ["a running draw changes no faster than the slew"] = t => With(t, d => d with
+        {
+            Outputs = d.Outputs with { PumpDuty = d.Outputs.PumpDuty > 0.5 ? 0.01 : 1 },
+        }),
+        ["a relay is on or off, and a pump behind a valve runs at its one duty"] = Pumps,
+        ["a hold ends when it was said to, within a day, and with a restart"] = t => t with
+        {
+            After = t.After with { Hands = [.. t.After.Hands.Select(h => h with { UntilMonotonicMilliseconds = h.UntilMonotonicMilliseconds + 86_400_001 })] },
+        },
+        ["all is safe while tripped or at work on the rig, whatever is asked"] = Pumps,
+        ["a trip ends only by the command that clears it"] = t => t with { After = t.After with { Interlocks = Memory.Fresh.Interlocks } },
+        ["every figure is a number"] = t => t with { After = t.After with { Totals = t.After.Totals with { Litres = double.NaN } } },
+        ["a run taken up from a written memory goes on to the same bits"] = t => t with
+        {
+            Decision = t.Decision with { GrantWatts = Math.BitIncrement(t.Decision.GrantWatts) },
+        },
+    };
+
+    private static readonly Outputs Pumping = new(0.5, 1, 0, false);
+
+    public static TheoryData<string> Names => [.. Promise.All.Select(p => p.Name)];
+
+    /// <summary>All promises are held against the same scenarios, always the same ones; the first that breaks one is made small.</summary>
+    [Fact]
+    public void Step_AnyScenario_KeepsEveryPromise()
+    {
+        ParallelLoopResult tried = Parallel.For(0, Scenarios, (number, loop) =>
+        {
+            if (Promise.Hold(Promise.All, Scenario.Of(number)) is not null)
+            {
+                loop.Break();
+            }
+        });
+        if (tried.LowestBreakIteration is { } first)
+        {
+            Scenario scenario = Scenario.Of((int)first);
+            (Scenario least, BrokenPromise broken) = Promise.Hold(Promise.All, scenario)!.Shrunk(scenario);
+            Assert.Fail($"Broken by scenario {first}: {broken.Promise.Name}. Tick {broken.Index}: {broken.Said}\n{least}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Hold_APromiseBrokenOnPurpose_SaysSo(string name)
+    {
+        Promise[] promise = [Promise.All.Single(p => p.Name == name)];
+
+        Assert.Contains(
+            Enumerable.Range(0, 400), number => Promise.Hold(promise, Scenario.Of(number), Spoils[name])?.Promise == promise[0]);
+    }
 
     /// <summary>A promise is worth what it was tried on.</summary>
     [Fact]
     public void Scenarios_Together_ReachEveryModeCurbVerdictAndInterlock()
     {
-        HashSet<(Mode, bool Pumping)> modes = [];
+        HashSet<(Mode Mode, bool Pumping)> modes = [];
+        HashSet<(Mode Mode, PumpDrive Drive)> drives = [];
         HashSet<Curb> curbs = [];
         HashSet<(int, bool)> acted = [];
         HashSet<Verdict> verdicts = [];
-        foreach (Scenario scenario in Scenario.Any.Array[600].Generate(new PCG(1, 1), null, out _))
+        HashSet<Course> courses = [];
+        HashSet<string> seen = [];
+        for (int number = 0; number < 600; number++)
         {
-            scenario.Run((_, _, decision, _) =>
+            bool restarted = false;
+            Scenario.Of(number).Run(tick =>
             {
+                Decision decision = tick.Decision;
                 modes.Add((decision.Mode, decision.Outputs.PumpDuty > 0));
+                drives.Add((decision.Outputs.PumpDuty > 0 ? decision.Mode : Mode.Standby, tick.Settings.Drive));
                 curbs.Add(decision.Curb);
                 verdicts.UnionWith(decision.Verdicts);
                 for (int i = 0; i < decision.Verdicts.Length; i++)
                 {
                     acted.Add((i, decision.Verdicts[i] is Verdict.Acting or Verdict.Latched));
                 }
+
+                courses.Add(tick.After.Course);
+                seen.UnionWith(Seen(tick));
+                restarted |= tick.Move.Restart;
+                if (restarted && decision is { Mode: Mode.Drawing, Outputs.PumpDuty: > 0 })
+                {
+                    seen.Add("restart, then water");
+                }
             });
         }
 
-        Assert.Equal(Enum.GetValues<Mode>(), modes.Select(m => m.Item1).Distinct().Order());
+        Assert.Equal(Enum.GetValues<Mode>(), modes.Select(m => m.Mode).Distinct().Order());
         Assert.Contains((Mode.Drawing, true), modes);
         Assert.Contains((Mode.ByHand, true), modes);
+        Assert.All(Enum.GetValues<PumpDrive>(), drive =>
+            Assert.All([Mode.Priming, Mode.Drawing, Mode.FrostGuard, Mode.ByHand], mode => Assert.Contains((mode, drive), drives)));
         Assert.Equal(Enum.GetValues<Curb>(), curbs.Order());
         Assert.Equal(Enum.GetValues<Verdict>(), verdicts.Order());
         Assert.Equal(2 * InterlockTable.All.Count, acted.Count);
+        Assert.True(courses.Count >= 3, $"{courses.Count} courses");
+        Assert.Equal(
+            ["air drawn", "at its floor, warm", "forecast", "horizon with a forecast", "restart, then water", "slewing", "solved", "solved again"], seen.Order());
     }
 
     [Fact]
-    public void Step_Anything_OutputsStayWithinTheirRangeAndEveryFigureIsANumber() => Each((_, _, decision, after, _) =>
+    public void Step_SameArguments_SameBits()
     {
-        Outputs outputs = decision.Outputs;
-        Assert.InRange(outputs.PumpDuty, 0, 1);
-        Assert.InRange(outputs.ValveOpening, 0, 1);
-        Assert.InRange(outputs.BlowerDuty, 0, 1);
-        Assert.True(decision.GrantWatts >= 0 && decision.WantWatts >= 0 && decision.MeansWatts >= 0);
-
-        // Writing throws at a NaN or an infinity anywhere.
-        Assert.NotEmpty(Bits.Of(decision));
-        Assert.NotEmpty(Bits.Of(after));
-        Assert.Equal(InterlockTable.All.Count, decision.Verdicts.Length);
-    });
-
-    [Fact]
-    public void Step_Anything_GrantIsWithinWantAndUnderMeansWithinMeans() => Each((_, _, decision, _, settings) =>
-    {
-        Assert.True(decision.GrantWatts <= decision.WantWatts + Grain);
-        Assert.True(settings.Policy != DrawPolicy.Means || decision.GrantWatts <= decision.MeansWatts + Grain);
-        Assert.Equal(decision.GrantWatts, decision.WaterGrantWatts + decision.AirGrantWatts, Grain);
-    });
-
-    [Fact]
-    public void Step_NotLit_DrawsNothingButAgainstFrostOrByHand() => Each((_, _, decision, _, _) =>
-    {
-        if (!decision.Estimate.Lit && decision.Mode != Mode.ByHand && !Acts(decision, "lineFrost"))
+        for (int number = 0; number < 150; number++)
         {
-            Assert.Equal(0, decision.Outputs.PumpDuty);
-            Assert.Equal(0, decision.Outputs.BlowerDuty);
-        }
-    });
-
-    [Fact]
-    public void Step_TrippedOrServicing_AllIsSafeWhateverIsHeld() => Each((_, _, decision, after, _) =>
-    {
-        bool latched = after.Interlocks.Any(i => i.Latched);
-        if (latched)
-        {
-            Assert.Equal(Mode.Tripped, decision.Mode);
-        }
-
-        if (latched || after.Servicing || decision.Mode is Mode.Tripped or Mode.Servicing)
-        {
-            Assert.Equal(Outputs.Safe, decision.Outputs);
-        }
-    });
-
-    [Fact]
-    public void Step_ALatchedTrip_EndsOnlyByACommandThatClearsIt() => Each((before, move, decision, after, _) =>
-    {
-        for (int i = 0; i < after.Interlocks.Length; i++)
-        {
-            if (before.Interlocks[i].Latched && !after.Interlocks[i].Latched)
+            Scenario.Of(number).Run(tick =>
             {
-                Assert.Contains(move.Commands, c => c is ClearTrip clear && clear.Interlock == InterlockTable.All[i].Id);
-                Assert.True(decision.Kinds.HasFlag(DecisionKinds.Clear));
+                (Decision again, Memory afterAgain) = Controller.Step(
+                    tick.Settings, tick.Before, tick.Move.Readings, tick.Move.Commands, tick.Decision.At);
+                Assert.Equal(Bits.Of(tick.Decision), Bits.Of(again));
+                Assert.Equal(Bits.Of(tick.After), Bits.Of(afterAgain));
+            });
+        }
+    }
+
+    private static IEnumerable<string> Seen(Tick tick)
+    {
+        Memory after = tick.After;
+        if (after.Forecast is not null)
+        {
+            yield return "forecast";
+        }
+
+        if (after.Plan is { } plan && !ReferenceEquals(plan, tick.Before.Plan))
+        {
+            yield return tick.Before.Plan is null ? "solved" : "solved again";
+            if (after.Forecast is { } forecast && forecast.EndUtcMilliseconds > tick.Decision.At.UtcMilliseconds)
+            {
+                yield return "horizon with a forecast";
             }
         }
-    });
 
-    [Fact]
-    public void Step_AnyHold_EndsByItselfWithinADay() => Each((_, _, decision, after, _) =>
-    {
-        foreach (HandHold hand in after.Hands)
+        bool drawing = tick.Decision.Mode == Mode.Drawing && tick.Decision.ModeBefore == Mode.Drawing;
+        if (drawing && tick.Told.BlowerDuty > 0)
         {
-            Assert.InRange(hand.UntilMonotonicMilliseconds, decision.At.MonotonicMilliseconds + 1, decision.At.MonotonicMilliseconds + 86_400_000);
+            yield return "air drawn";
         }
 
-        Assert.True(after.Hands.Length <= 4);
-        Memory later = Controller.Step(
-            new ControlSettings(), after, Sound.Readings, [], new Instant(0, decision.At.MonotonicMilliseconds + 86_400_001, 0)).Memory;
-        Assert.Empty(later.Hands);
-        Assert.NotEqual(Mode.ByHand, later.Mode);
-    });
-
-    /// <summary>
-    /// Under means, a duty that was already above nothing in Drawing rises no faster than the slew. Left out: the step from
-    /// standing to the start duty, the lift to the frost guard's duty, and what a person does.
-    /// </summary>
-    [Fact]
-    public void Step_DrawingUnderMeans_DutiesRiseNoFasterThanTheSlew() => Each((before, move, decision, _, settings) =>
-    {
-        if (settings.Policy != DrawPolicy.Means || decision.Mode != Mode.Drawing || decision.ModeBefore != Mode.Drawing)
+        if (drawing && tick.Before.Outputs.PumpDuty > 0 && tick.Told.PumpDuty > 0 && tick.Told.PumpDuty != tick.Before.Outputs.PumpDuty)
         {
-            return;
+            yield return "slewing";
         }
 
-        double most = (settings.DutySlewPerSecond * Math.Min(move.Seconds, 120)) + Grain;
-        double pumpFrom = Math.Max(before.Outputs.PumpDuty, Acts(decision, "lineFrost") ? 0.4 : 0);
-        Assert.True(before.Outputs.PumpDuty == 0 || decision.Outputs.PumpDuty <= pumpFrom + most);
-        Assert.True(decision.Outputs.PumpDuty <= (before.Outputs.PumpDuty == 0 ? 0.5 : 1));
-        Assert.True(
-            before.Outputs.BlowerDuty == 0 ? decision.Outputs.BlowerDuty is 0 or 0.3 : decision.Outputs.BlowerDuty <= before.Outputs.BlowerDuty + most);
-    });
-
-    [Fact]
-    public void Step_PumpWithoutProofOfFlow_StopsWithinTheTimeAndTwoTicks() => Scenario.Any.Sample(
-        scenario =>
+        if (after.Estimator.Lit && after.Estimator.LeastZoneC <= tick.Settings.HeapFloorC && after.Estimator.ActiveZoneC > tick.Settings.HeapFloorC)
         {
-            long unproven = -1;
-            double longest = 0;
-            scenario.Run((before, move, decision, after) =>
-            {
-                bool ran = before.Outputs.PumpDuty > 0;
-                bool proof = decision.Readings.TryGet(Channel.Flow, out double flow)
-                    ? flow >= scenario.Settings.Limits.NoFlowLitresPerMinute
-                    : decision.Readings.TryGet(Channel.PumpPower, out double watts) && watts >= 0.5;
-                unproven = !ran || proof ? -1 : unproven >= 0 ? unproven : before.LastMonotonicMilliseconds;
-                longest = unproven >= 0 ? Math.Max(longest, move.Seconds) : 0;
-                if (unproven >= 0 && decision.Outputs.PumpDuty > 0)
-                {
-                    double since = (decision.At.MonotonicMilliseconds - unproven) * 0.001;
-                    Assert.True(since <= scenario.Settings.Limits.NoFlowSeconds + (2 * longest), $"{since} s, ticks of up to {longest} s");
-                }
-            });
-        },
-        iter: Scenarios);
-
-    [Fact]
-    public void Step_AfterATripOrARestart_DrawsWaterOnlyAfterPriming() => Each((before, _, decision, _, _) =>
-    {
-        // Water drawn in Drawing was drawn the tick before too, or comes straight from a priming that proved flow.
-        if (decision.Mode == Mode.Drawing && decision.Outputs.PumpDuty > 0 && !Acts(decision, "lineFrost"))
-        {
-            Assert.True(before.Mode is Mode.Priming or Mode.Drawing);
-            Assert.True(before.Outputs.PumpDuty > 0);
+            yield return "at its floor, warm";
         }
-    });
+    }
 
-    [Fact]
-    public void Step_SameArguments_SameBits() => Scenario.Any.Sample(
-        scenario => scenario.Run((before, move, decision, after) =>
-        {
-            (Decision again, Memory afterAgain) = Controller.Step(scenario.Settings, before, move.Readings, move.Commands, decision.At);
-            Assert.Equal(Bits.Of(decision), Bits.Of(again));
-            Assert.Equal(Bits.Of(after), Bits.Of(afterAgain));
-        }),
-        iter: Scenarios / 10);
+    private static Tick Pumps(Tick tick) => With(tick, d => d with { Outputs = Pumping });
 
-    private static bool Acts(Decision decision, string id) => decision.Verdicts[InterlockTable.IndexOf(id)] == Verdict.Acting;
-
-    private static void Each(Action<Memory, Move, Decision, Memory, ControlSettings> check) => Scenario.Any.Sample(
-        scenario => scenario.Run((before, move, decision, after) => check(before, move, decision, after, scenario.Settings)),
-        iter: Scenarios);
+    private static Tick With(Tick tick, Func<Decision, Decision> change) => tick with { Decision = change(tick.Decision) };
 }
