@@ -31,8 +31,8 @@ public sealed class MeansRuleTests
 
     [Theory]
     [InlineData(-1, 0)]
-    [InlineData(-3, 0.96)]
-    [InlineData(-9, 2.4)]
+    [InlineData(-3.5, 0.7)]
+    [InlineData(-9, 1.4)]
     public void Of_ColdDays_KeepWhatTheFrostGuardWillTake(double dayMeanC, double kelvin) => Assert.Equal(
         Of(Settings, Heap(50 - kelvin, 0), 4).FrostW, MeansRule.Of(Settings, Heap(50, 0), 50, 4, dayMeanC).FrostW, 1e-6);
 

@@ -21,7 +21,7 @@ internal static class BitPromises
     {
         Memory after = tick.After;
         Decision decision = tick.Decision;
-        bool news = !ReferenceEquals(after.Estimator.Belief, tick.Before.Estimator.Belief) || !ReferenceEquals(after.Plan, tick.Before.Plan);
+        bool news = !ReferenceEquals(after.Estimator.Belief, tick.Before.Estimator.Belief) || after.LookedAtMonotonicMilliseconds != tick.Before.LookedAtMonotonicMilliseconds;
         if (news || tick.IsLast || tick.Index % WrittenEvery == 0)
         {
             Assert.NotEmpty(Bits.Of(decision));

@@ -148,9 +148,9 @@ public sealed class PromisesTests
             yield return "forecast";
         }
 
-        if (after.Plan is { } plan && !ReferenceEquals(plan, tick.Before.Plan))
+        if (after.LookedAtMonotonicMilliseconds >= 0 && after.LookedAtMonotonicMilliseconds != tick.Before.LookedAtMonotonicMilliseconds)
         {
-            yield return tick.Before.Plan is null ? "solved" : "solved again";
+            yield return tick.Before.LookedAtMonotonicMilliseconds < 0 ? "solved" : "solved again";
             if (after.Forecast is { } forecast && forecast.EndUtcMilliseconds > tick.Decision.At.UtcMilliseconds)
             {
                 yield return "horizon with a forecast";
