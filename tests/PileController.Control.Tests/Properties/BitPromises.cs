@@ -8,7 +8,7 @@ namespace PileController.Control.Tests.Properties;
 /// <summary>What is decided can be written, read and decided again to the last bit.</summary>
 internal static class BitPromises
 {
-    private const int WrittenEvery = 8;
+    private const int WrittenEvery = 16;
 
     public static IReadOnlyList<Promise> All { get; } =
     [

@@ -28,7 +28,8 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
     // The heap stays near where the scenario has it, so that the observer comes to believe it; now and then it does not.
     private static readonly Gen<Func<double, RigReadings>> Calm = Gen.Select(
         Gen.Select(Gen.Frequency((6, Gen.Double[-1, 0.3]), (1, Gen.Double[-25, 25])), Gen.Double[0, 6], Gen.Double[0, 15]),
-        Gen.Double[-15, 25], Gen.Double[-5, 35], Gen.Double[0, 5], Gen.Double[-2, 60], Gen.Double[10.8, 13],
+        Gen.Double[-15, 25], Gen.Double[-5, 35], Gen.Frequency((9, Gen.Double[0.5, 5]), (1, Gen.Double[0, 0.5])),
+        Gen.Frequency((4, Gen.Double[6, 60]), (1, Gen.Double[-2, 6])), Gen.Double[10.8, 13],
         (heap, outside, house, flow, line, battery) => (Func<double, RigReadings>)(coreC => Sound.Readings
             .With(Channel.HeapCore, coreC + heap.Item1).With(Channel.HeapMiddle, coreC + heap.Item1 - 1)
             .With(Channel.HeapTurns, coreC + heap.Item1 - heap.Item2).With(Channel.HeapEdge, coreC + heap.Item1 - heap.Item2 - heap.Item3)
@@ -36,7 +37,7 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
             .With(Channel.Supply, line).With(Channel.Return, line - 2).With(Channel.Battery, battery).With(Channel.PumpPower, 10.0)));
 
     private static readonly Gen<Func<double, RigReadings>> AnyReadings = Gen.Select(
-        Calm, Gen.Int[0, 30], Gen.Frequency((2, Gen.Const(0)), (1, Gen.Int[1, 6])).SelectMany(
+        Calm, Gen.Int[0, 60], Gen.Frequency((2, Gen.Const(0)), (1, Gen.Int[1, 6])).SelectMany(
             faults => Gen.Select(Gen.Int[0, ChannelTable.Count - 1], Wild).Array[faults]),
         (calm, upset, faults) => (Func<double, RigReadings>)(coreC =>
             faults.Aggregate(Upset(calm(coreC), upset), (readings, fault) => readings.With((Channel)fault.Item1, fault.Item2))));
