@@ -39,7 +39,7 @@ public sealed record ControlSettings
     /// <summary>Temperature the heap must hold for 24 h to count as lit, °C (40 to 60).</summary>
     public double HeapLitC { get; init; } = 50;
 
-    /// <summary>Look-ahead of the means, h (6 to 96).</summary>
+    /// <summary>How far ahead the horizon looks, h (6 to 96).</summary>
     public double LookAheadHours { get; init; } = 48;
 
     /// <summary>Confidence with which the floor is to hold, 0.5 to 0.999.</summary>

@@ -14,6 +14,8 @@ namespace PileController.Control;
 public static class Controller
 {
     private const double MostTickSeconds = 120;
+    // A cold night's difference (common practice, no source).
+    private const double UnseenKelvin = 8;
     private const long TellCurbMilliseconds = 15 * 60_000;
 
     // A probe that flickers gets a line now and then, not one a flicker.
@@ -50,16 +52,17 @@ public static class Controller
         Span<double> signals = stackalloc double[Signals.Count];
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
-            InterlockRule.Judge(settings, signals, asked.Interlocks, now, Allotment.Often(memory.Regulators.GuardStarts));
+            InterlockRule.Judge(settings, signals, asked.Interlocks, now);
         if (effect.Tripped && asked.Hands.Length > 0)
         {
             asked = HandRule.EndedByTrip(asked);
         }
 
-        double outside = estimator.OutsideC;
         // Without a house probe the house is taken to stand at its minimum: the want is reckoned from the air outside.
         bool houseKnown = sound.TryGet(Channel.House, out double houseC);
         double house = houseKnown ? houseC : settings.HouseMinimumC;
+        // Without an outside probe it is taken to be so much colder than the house: what was read last may be days old.
+        double outside = sound.TryGet(Channel.Outside, out double outsideC) ? outsideC : Math.Min(estimator.OutsideC, house - UnseenKelvin);
         (Course course, long lookedAt) =
             HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, at);
         Reach reach = Reach.Of(settings, sound, estimate, house);

@@ -196,7 +196,7 @@ public sealed class ControllerTests
     public void Step_HeapThatCoolsByItself_DoesNotSwingBetweenModes()
     {
         // A heap that is burnt out: by its warmth it has recovered, by what it will come to at rest it bears no draw.
-        Bench bench = new() { Readings = Heap(52) };
+        Bench bench = new() { Readings = Heap(49.7) };
         bench.Tick();
         EstimatorMemory estimator = bench.Memory.Estimator;
         double[] mean = [.. estimator.Belief!.Mean];

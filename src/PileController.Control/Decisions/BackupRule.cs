@@ -48,6 +48,6 @@ internal static class BackupRule
         }
 
         double covered = mode is Mode.Standby or Mode.Priming or Mode.Drawing ? grant.TotalW : 0;
-        return house < settings.HouseMinimumC && covered < WantRule.FrostWatts(settings, house, outsideC);
+        return house < settings.HouseMinimumC && covered < WantRule.FrostWatts(settings, house, outsideC, 0);
     }
 }

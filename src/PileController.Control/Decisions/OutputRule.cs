@@ -70,7 +70,6 @@ internal static class OutputRule
             ValveOpening = outputs.ValveOpening,
             PumpStarts = memory.PumpStarts + (draws && pump && before.PumpDuty <= 0 ? 1 : 0),
             BlowerStarts = memory.BlowerStarts + (draws && blower && before.BlowerDuty <= 0 ? 1 : 0),
-            GuardStarts = memory.GuardStarts + (mode == Mode.FrostGuard && pump && before.PumpDuty <= 0 ? 1 : 0),
             PumpSinceMilliseconds = pump == (before.PumpDuty > 0) ? before.PumpSinceMilliseconds : now,
             BlowerSinceMilliseconds = blower == (before.BlowerDuty > 0) ? before.BlowerSinceMilliseconds : now,
         };

@@ -16,6 +16,9 @@ public static class Estimator
     // Share of the heap's heat capacity that lies in the inner body.
     internal const double BodyCapacityShare = 0.65;
 
+    // A chilled bed has drunk its fill within a day.
+    private const double SettlingHours = 24;
+
     // After a restart what was believed before holds if the probes are this near to it on the mean, K.
     private const double RestartKelvin = 3;
 
@@ -140,7 +143,7 @@ public static class Estimator
             VarianceK2 = variance,
             Belief = belief,
             LeastZoneC = RestRoll.LeastZoneC(
-                belief.Mean, belief.Learned(HeapFigures.Told(settings, shape)), memory.OutsideC, settings.House.GroundC, settings.LookAheadHours),
+                belief.Mean, belief.Learned(HeapFigures.Told(settings, shape)), memory.OutsideC, settings.House.GroundC, Math.Min(SettlingHours, settings.LookAheadHours)),
         };
     }
 

@@ -299,7 +299,7 @@ public static class HeapObserver
     // The model says how coil and drum share in the draw; what was metered says how much it was.
     private static double Step(Span<double> t, in HeapFigures p, in HeapTally tally, in HeapLoad load, in HeapFlow flow)
     {
-        double metered = tally.UnmeteredSeconds > 0 ? p.InferredFlowFactor : 1;
+        double metered = 1 + ((p.InferredFlowFactor - 1) * tally.UnmeteredSeconds / tally.Seconds);
         HeapStep step = HeapRings.Step(t, p, tally.Seconds, load, flow with { WPerK = metered * flow.WPerK });
         double lacking = (metered * tally.WaterWatts) - step.WaterWatts;
         double whole = Math.Abs(step.CoilWatts) + Math.Abs(step.DrumWatts);

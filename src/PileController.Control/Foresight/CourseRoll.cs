@@ -7,7 +7,7 @@ namespace PileController.Control.Foresight;
 
 /// <summary>
 /// One course lived through the hours ahead on the controller's own models of heap and house. An hour a step; what is
-/// drawn in it follows the same rules as the tick's own: frost first, comfort above the season's reserve, nothing that
+/// drawn in it follows the tick's own rules, a little simplified: frost first, comfort above the season's reserve, nothing that
 /// would take the active zone below its margin.
 /// </summary>
 internal static class CourseRoll

@@ -41,6 +41,11 @@ public sealed record Forecast(long FromUtcMilliseconds, double[] OutsideC, doubl
             return $"fromUtc is {At(FromUtcMilliseconds)}; allowed is at most {OldestDays} days before now, {At(nowUtcMilliseconds)}.";
         }
 
+        if (EndUtcMilliseconds <= nowUtcMilliseconds)
+        {
+            return $"outsideC ends at {At(EndUtcMilliseconds)}; allowed is an end after now, {At(nowUtcMilliseconds)}.";
+        }
+
         if (FromUtcMilliseconds > nowUtcMilliseconds + FarthestAhead)
         {
             return $"fromUtc is {At(FromUtcMilliseconds)}; allowed is at most 10 days after now, {At(nowUtcMilliseconds)}.";

@@ -18,6 +18,9 @@ public readonly record struct HouseMemory(double AirC, double FloorC, double Tan
     // Shorter hours (a start, a gap) teach nothing, s.
     private const double LeastSeconds = 3300;
 
+    // Neither does one in which air outside or draw were mostly guessed.
+    private const double MostUnseenShare = 0.1;
+
     // In an hour that vents, a gain hardly shows in the air; it must not be magnified without end.
     private const double LeastKelvinPerW = 2e-4;
 
@@ -65,6 +68,8 @@ public readonly record struct HouseMemory(double AirC, double FloorC, double Tan
             ? now.Tally
             : HouseTally.Fresh with { Hour = hour, Start = now.State, StartSeen = airSeen };
         bool sunSeen = readings.TryGet(Channel.Sun, out double sun);
+        bool seen = readings.TryGet(Channel.Outside, out _)
+            && readings.TryGet(Channel.Supply, out _) && readings.TryGet(Channel.Return, out _);
         return now with
         {
             Tally = tally with
@@ -76,6 +81,7 @@ public readonly record struct HouseMemory(double AirC, double FloorC, double Tan
                 SunJPerM2 = tally.SunJPerM2 + (sunSeen ? sun * seconds : 0),
                 SunSeconds = tally.SunSeconds + (sunSeen ? seconds : 0),
                 Heated = tally.Heated || backupRan,
+                UnseenSeconds = tally.UnseenSeconds + (seen ? 0 : seconds),
             },
         };
     }
@@ -102,7 +108,8 @@ public readonly record struct HouseMemory(double AirC, double FloorC, double Tan
         HouseModel model = HouseModel.Of(settings, this);
         HouseState end = Lived(model, gain);
         HouseLearned learned = Learned;
-        if (airSeen && Tally.StartSeen && !Tally.Heated && Tally.Seconds >= LeastSeconds)
+        if (airSeen && Tally.StartSeen && !Tally.Heated && Tally.Seconds >= LeastSeconds
+            && Tally.UnseenSeconds <= MostUnseenShare * Tally.Seconds)
         {
             double perW = Math.Max(LeastKelvinPerW, (Lived(model, gain + ProbeW).AirC - end.AirC) / ProbeW);
             double outside = Tally.OutsideKelvinSeconds / Tally.Seconds;

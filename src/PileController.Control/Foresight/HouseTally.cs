@@ -11,9 +11,10 @@ namespace PileController.Control.Foresight;
 /// <param name="SunJPerM2">Sunshine, J/m².</param>
 /// <param name="SunSeconds">Time in which it was read, s.</param>
 /// <param name="Heated">Whether backup heat ran, whose power nobody tells.</param>
+/// <param name="UnseenSeconds">Time in which the air outside was not read or the draw not metered, s.</param>
 public readonly record struct HouseTally(
     long Hour, HouseState Start, bool StartSeen, double Seconds, double OutsideKelvinSeconds, double WaterJ, double AirJ,
-    double SunJPerM2, double SunSeconds, bool Heated)
+    double SunJPerM2, double SunSeconds, bool Heated, double UnseenSeconds = 0)
 {
     /// <summary>Nothing counted yet.</summary>
     public static HouseTally Fresh => new(-1, default, false, 0, 0, 0, 0, 0, 0, false);

@@ -25,7 +25,7 @@ public readonly record struct NightDraw(double GrantW, double MeansW, double Net
     internal (double WaterW, double AirW) At(ControlSettings settings, double meansW, double houseC, double outsideC, double localHour)
     {
         HouseWant want = WantRule.Of(settings, houseC, outsideC, localHour);
-        double drawn = Math.Max(Math.Min(want.FrostW, meansW), Math.Min(want.ComfortW, GrantW));
+        double drawn = Math.Max(Math.Min(want.FrostW, meansW), Math.Min(want.ComfortW, Math.Min(GrantW, meansW)));
         double water = Math.Min(drawn, WaterReachW);
         return (water, Math.Min(drawn - water, AirReachW));
     }

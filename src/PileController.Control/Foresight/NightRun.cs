@@ -46,7 +46,7 @@ internal readonly ref struct NightRun
         HouseState state = _start;
         double meansW = _draw.MeansW;
         double spending = NightDraw.SpendingSeconds;
-        long counts = heaterFrom == long.MaxValue ? _at.UtcMilliseconds : heaterFrom + HourClock.Milliseconds;
+        long counts = heaterFrom == long.MaxValue ? _at.UtcMilliseconds : Math.Min(heaterFrom + HourClock.Milliseconds, _until - StepMilliseconds);
         Night night = new(counts <= _at.UtcMilliseconds ? state.AirC : double.PositiveInfinity, _at.UtcMilliseconds, state.AirC < lineC ? _at.UtcMilliseconds : null);
         long first = HourClock.Of(_at);
         for (long now = _at.UtcMilliseconds; now < _until; now += StepMilliseconds)

@@ -7,6 +7,7 @@ public static class Outlook
 {
     // A forecast that is off now is put right by so much, fading over these hours.
     private const double CorrectionHours = 12;
+    private const double MostOffKelvin = 8;
 
     // Where the air stands now is judged by so many of the last hours.
     private const int RecentHours = 3;
@@ -27,9 +28,11 @@ public static class Outlook
         long hour = HourClock.Of(at);
         int local = HourClock.Local(hour, at.OffsetMinutes);
         double slow = learned.LastC.Length > 0 ? learned.SlowC : weather.NowC;
-        double above = Level(learned, weather.NowC, local) - slow;
+        double above = Level(learned, weather, local) - slow;
         double fade = Portable.Exp(Portable.Log(learned.Persistence) / 24);
-        double off = Off(forecast, weather.NowC, at);
+        // What was not read this hour corrects nothing.
+        bool read = weather.Seconds > 0;
+        double off = read ? Math.Clamp(Off(forecast, weather.NowC, at), -MostOffKelvin, MostOffKelvin) : 0;
         double jump = 0;
         for (int k = 0; k < outsideC.Length; k++, above *= fade, jump *= fade)
         {
@@ -65,16 +68,17 @@ public static class Outlook
     private static long Index(Forecast forecast, long hour) => hour - (forecast.FromUtcMilliseconds / HourClock.Milliseconds);
 
     // Where the air stands beside its usual course of the day, °C: now, and the last hours.
-    private static double Level(WeatherLearned learned, double nowC, int local)
+    private static double Level(WeatherLearned learned, in WeatherMemory weather, int local)
     {
-        double sum = nowC - learned.ShapeK[local];
+        bool read = weather.Seconds > 0 || learned.LastC.Length == 0;
+        double sum = read ? weather.NowC - learned.ShapeK[local] : 0;
         int hours = Math.Min(RecentHours, learned.LastC.Length);
         for (int i = 1; i <= hours; i++)
         {
             sum += learned.LastC[^i] - learned.ShapeK[(local - i + 24) % 24];
         }
 
-        return sum / (1 + hours);
+        return sum / ((read ? 1 : 0) + hours);
     }
 
     // How far the air now is above the forecast, K; hourly means are taken to hold in the middle of their hour.

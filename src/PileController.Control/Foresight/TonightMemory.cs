@@ -10,6 +10,8 @@ namespace PileController.Control.Foresight;
 public readonly record struct TonightMemory(
     long Hour, double LeastC, bool Heated, Tonight? Latest, long ToldUntilUtcMilliseconds, TonightLearned Learned)
 {
+    private const long MostAheadMilliseconds = 25 * HourClock.Milliseconds;
+
     // How far the least is from being one before a night has begun, °C.
     private const double NoneC = 1000;
 
@@ -40,6 +42,12 @@ public readonly record struct TonightMemory(
         }
 
         TonightLearned learned = memory.Learned;
+        if (learned.Due is { } odd && odd.UntilUtcMilliseconds > at.UtcMilliseconds + MostAheadMilliseconds)
+        {
+            // It was made by a clock that has been set back since.
+            learned = learned with { Due = null };
+        }
+
         if (learned.Due is { } due && at.UtcMilliseconds >= due.UntilUtcMilliseconds)
         {
             // A clock that jumped, a long gap: nothing is known of the night.

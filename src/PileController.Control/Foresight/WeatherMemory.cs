@@ -72,7 +72,7 @@ public readonly record struct WeatherMemory(long Hour, double Seconds, double Ke
         ReadOnlySpan<int> leads = OutlookErrors.Leads;
         Span<double> outside = stackalloc double[leads[^1] + 1];
         Span<double> gain = stackalloc double[outside.Length];
-        WeatherMemory begun = new(hour, 0, 0, outsideC, learned);
+        WeatherMemory begun = new(hour, 1, outsideC, outsideC, learned);
         Outlook.Fill(settings, begun, HouseMemory.Fresh, forecast, at, outside, gain);
         double[] kept = new double[leads.Length];
         for (int i = 0; i < leads.Length; i++)

@@ -43,7 +43,6 @@ public enum Comparison
 /// <param name="Action">What it does.</param>
 /// <param name="Sentence">What it tells the grower.</param>
 /// <param name="Remedy">What the grower can do.</param>
-/// <param name="OftenBand">A wider release band for when it acts often, in the signal's unit; 0 for none.</param>
 public sealed record Interlock(
     string Id, Signal Source, Comparison Comparison, Func<ControlSettings, double> Limit, double ReleaseBand,
-    long PersistenceMilliseconds, bool StaleActs, InterlockAction Action, string Sentence, string Remedy, double OftenBand = 0);
+    long PersistenceMilliseconds, bool StaleActs, InterlockAction Action, string Sentence, string Remedy);

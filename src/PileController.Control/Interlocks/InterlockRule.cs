@@ -17,8 +17,7 @@ internal static class InterlockRule
         bool Tripped, bool HoldWater, bool HoldAir, bool HoldBackup, bool GuardFrost, int First, int FirstHoldingWater);
 
     public static (Verdict[] Verdicts, InterlockMemory[] Memory, Effect Effect) Judge(
-        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, long now,
-        bool guardsOften = false)
+        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, long now)
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
         Verdict[] verdicts = new Verdict[table.Count];
@@ -33,7 +32,7 @@ internal static class InterlockRule
         for (int i = 0; i < verdicts.Length; i++)
         {
             Interlock row = table[i];
-            (verdicts[i], next[i]) = One(settings, row, signals[(int)row.Source], memory[i], guardsOften, now);
+            (verdicts[i], next[i]) = One(settings, row, signals[(int)row.Source], memory[i], now);
             if (verdicts[i] is not (Verdict.Acting or Verdict.Latched))
             {
                 continue;
@@ -56,7 +55,7 @@ internal static class InterlockRule
     }
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
-        ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, bool often, long now)
+        ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, long now)
     {
         bool blind = double.IsNaN(signal);
         if (blind && !row.StaleActs)
@@ -67,7 +66,7 @@ internal static class InterlockRule
         }
 
         double limit = row.Limit(settings);
-        double band = !memory.Acting ? 0 : often ? Math.Max(row.ReleaseBand, row.OftenBand) : row.ReleaseBand;
+        double band = memory.Acting ? row.ReleaseBand : 0;
         bool passed = blind || (row.Comparison == Comparison.Above ? signal > limit - band : signal < limit + band);
         if (!passed)
         {

@@ -9,9 +9,6 @@ public static class InterlockTable
     private const long Second = 1000;
     private const long Minute = 60 * Second;
 
-    // Runs that come often are made longer, for each start wears the pump; it costs heat, so not before.
-    private const double OftenFrostBandKelvin = 1;
-
     /// <summary>All rows.</summary>
     public static IReadOnlyList<Interlock> All { get; } =
     [
@@ -32,7 +29,7 @@ public static class InterlockTable
             "Treat it as a fire watch: no air, look for smoke and smell, keep people back and call the fire service if in doubt."),
         new("lineFrost", Signal.ColdestLine, Comparison.Below, s => s.Limits.LineFrostC, 1, 30 * Second, true, InterlockAction.GuardFrost,
             "A water line is near freezing.",
-            "Water is moved by itself. If it comes often, insulate or bury the line, or drain it back.", OftenBand: OftenFrostBandKelvin),
+            "Water is moved by itself. If it comes often, insulate or bury the line, or drain it back."),
         new("supplyHot", Signal.Supply, Comparison.Above, s => s.Limits.SupplyMostC, 5, 30 * Second, false, InterlockAction.HoldWater,
             "Water to the house is hot enough to scald at once.",
             "Keep off the pipes; the draw resumes by itself when the water is cooler."),

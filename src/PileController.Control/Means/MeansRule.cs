@@ -10,18 +10,18 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 
 /// <summary>
 /// What the heap holds above its floor, less a margin for what the estimate may be wrong by, over the time in which it may
-/// be spent. Comfort spends it over the look-ahead and has to leave the season's reserve. Against frost it may go as fast as
+/// be spent. Comfort spends what lies above the season's reserve within half a day. Against frost it may go as fast as
 /// coil and ducts can take it: in a cold spell every joule is worth the same whenever it comes, and one that stays in the
 /// heap when the spell ends has been of no use. An estimate in doubt is met with a slower pace and a wider margin. It is found anew each tick, so the draw slows as the floor comes near.
 /// </summary>
 public static class MeansRule
 {
     // What the draw takes on after it is told to stop (from seasons of the simulated heap).
-    private const double AfterfallKelvin = 0.2;
+    private const double AfterfallKelvin = 0.4;
 
     // What the frost guard will take for the lines while days are cold, with the house left to freeze: all of it from a
     // daily mean of so far down, nothing above so far (from seasons of the simulated heap).
-    private const double GuardKelvin = 1.4;
+    private const double GuardKelvin = 1.6;
     private const double GuardAllC = -6;
     private const double GuardNothingC = -1;
 
@@ -53,7 +53,7 @@ public static class MeansRule
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
         double spent = estimate.Trusted
             ? FrostWatts(capacity, above)
-            : capacity * above / (DoubtPace * settings.LookAheadHours * 3600);
+            : capacity * above / (Math.Max(FrostHours, DoubtPace * settings.LookAheadHours) * 3600);
         double frost = Math.Max(0, net + spent);
         double spare = estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin;
         double comfort = spare <= 0 ? 0 : Math.Max(0, estimate.GenerationWatts + (capacity * spare / (ComfortHours * 3600)));

@@ -20,7 +20,6 @@ internal static class Allotment
     private const double UrgentSeconds = 2700;
     private const double UrgentStarts = 8;
 
-    private const double OftenStarts = 6;
     private const double SlackShare = 0.03;
 
     /// <summary>The credit after a tick, J.</summary>
@@ -45,12 +44,8 @@ internal static class Allotment
         {
             PumpStarts = Math.Max(0, memory.PumpStarts - worn),
             BlowerStarts = Math.Max(0, memory.BlowerStarts - worn),
-            GuardStarts = Math.Max(0, memory.GuardStarts - worn),
         };
     }
-
-    /// <summary>Whether starts come clearly more often than they wear off.</summary>
-    public static bool Often(double starts) => starts > OftenStarts;
 
     /// <summary>Whether one more start may be made now.</summary>
     /// <param name="starts">Starts not yet worn off.</param>

@@ -15,9 +15,7 @@ namespace PileController.Control.Regulation;
 /// <param name="AirCreditJoules">Granted to the air and not yet drawn, J.</param>
 /// <param name="BlowerStarts">Starts of the blower that have not worn off.</param>
 /// <param name="AirYieldWatts">Heat that the air carries at full duty, smoothed, W; 0 before any was metered.</param>
-/// <param name="GuardStarts">Starts of the pump against frost that have not worn off.</param>
 public readonly record struct RegulatorMemory(
     double PumpDuty, double BlowerDuty, long PumpSinceMilliseconds, long BlowerSinceMilliseconds,
     double WaterCreditJoules, bool ThermostatOn, bool CutOut, double ValveOpening, double PumpStarts, double WaterYieldWatts,
-    double FlowExcess, double AirCreditJoules, double BlowerStarts, double AirYieldWatts,
-    double GuardStarts);
+    double FlowExcess, double AirCreditJoules, double BlowerStarts, double AirYieldWatts);

@@ -3,12 +3,18 @@ using PileController.Service;
 
 namespace PileController.Forecasts;
 
-/// <summary>Hands the forecast of a file to the loop, at the start and whenever the file has changed.</summary>
+/// <summary>Hands the forecast of a file to the loop, at the start and whenever the file has changed, else once a day.</summary>
 internal sealed partial class ForecastWatch(
     ForecastFile file, CommandInbox inbox, PanelFeed feed, TimeProvider realTime, ILogger<ForecastWatch> logger) : BackgroundService
 {
     private static readonly TimeSpan Every = TimeSpan.FromSeconds(20);
+
+    // A file may reach further than one forecast does: what is left of it is taken again each day.
+    private const long AgainMilliseconds = 24 * 3_600_000L;
+
     private DateTime _seen;
+    private long _takenUtcMilliseconds;
+    private string? _unread;
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -29,24 +35,29 @@ internal sealed partial class ForecastWatch(
         try
         {
             DateTime written = File.GetLastWriteTimeUtc(file.Path);
-            if (written == _seen)
+            long now = feed.Latest!.Decision.At.UtcMilliseconds;
+            if (written == _seen && Math.Abs(now - _takenUtcMilliseconds) < AgainMilliseconds)
             {
                 return;
             }
 
             string text = File.ReadAllText(file.Path);
-            _seen = written;
-            Take(text);
+            (_seen, _takenUtcMilliseconds, _unread) = (written, now, null);
+            Take(text, now);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            LogUnread(file.Path, e.Message);
+            // Said once, not at every look.
+            if (_unread != e.Message)
+            {
+                _unread = e.Message;
+                LogUnread(file.Path, e.Message);
+            }
         }
     }
 
-    private void Take(string text)
+    private void Take(string text, long now)
     {
-        long now = feed.Latest!.Decision.At.UtcMilliseconds;
         if (!ForecastText.TryRead(text, Path.GetFileName(file.Path), out ForecastSeries? series, out string? fault))
         {
             LogRefused(file.Path, fault);

@@ -58,7 +58,7 @@ public sealed class TonightTests
     public void Of_AHeapThatGives_HoldsNightsThatAreLostWithout()
     {
         Tonight without = Said(-1, 10, Nothing);
-        Tonight with = Said(-1, 10, new NightDraw(1500, 3000, 0, 2500, 500));
+        Tonight with = Said(-1, 10, new NightDraw(1500, 3000, 1500, 2500, 500));
 
         Assert.True(without.ChanceOfHolding < 0.4, $"{without}");
         Assert.True(with.ChanceOfHolding > 0.8, $"{with}");

@@ -69,7 +69,7 @@ public class FieldTableTests
     // What follows from how heap and loop are built; nobody sets it by itself.
     private static readonly string[] Reckoned =
     [
-        nameof(ControlSettings.MovingDuty), nameof(ControlSettings.HeapHeightM), nameof(ControlSettings.DrumLitres),
+        nameof(ControlSettings.LatitudeDegrees), nameof(ControlSettings.MovingDuty), nameof(ControlSettings.HeapHeightM), nameof(ControlSettings.DrumLitres),
         nameof(ControlSettings.CoilRadiusM), nameof(ControlSettings.DuctRadiusM), nameof(ControlSettings.DuctWPerK),
     ];
 
