@@ -195,8 +195,8 @@ public sealed class ControllerTests
     [Fact]
     public void Step_HeapThatCoolsByItself_DoesNotSwingBetweenModes()
     {
-        // A heap that is burnt out: by its warmth it has recovered, by what it will come to at rest it bears no draw.
-        Bench bench = new() { Readings = Heap(49.7) };
+        // A heap that is burnt out in bitter cold: by its warmth it has recovered, by what it will come to at rest it bears no draw.
+        Bench bench = new() { Readings = Heap(52).With(Channel.Outside, -25) };
         bench.Tick();
         EstimatorMemory estimator = bench.Memory.Estimator;
         double[] mean = [.. estimator.Belief!.Mean];
