@@ -1,5 +1,7 @@
 using PileController.Control.Decisions;
+using PileController.Control.Metering;
 using PileController.Control.Readings;
+using PileController.Physics.Plants;
 
 namespace PileController.Control.Allocation;
 
@@ -8,19 +10,17 @@ namespace PileController.Control.Allocation;
 /// <param name="AirW">Ducts at full duty, W.</param>
 internal readonly record struct Reach(double WaterW, double AirW)
 {
-    private const double WaterJPerLK = 4170;
-    private const double AirJPerM3K = 1.2 * 1006;
     private const double DuctYield = 0.5;
 
     public static Reach Of(ControlSettings settings, RigReadings readings, in HeapEstimate estimate, double houseC)
     {
         double turns = estimate.TurnsCelsius;
         double back = readings.TryGet(Channel.Return, out double measured) ? Math.Max(measured, houseC) : houseC + 5;
-        double carried = settings.MostFlowLitresPerMinute * WaterJPerLK / 60;
+        double carried = settings.MostFlowLitresPerMinute * Carriers.WaterJPerLK / 60;
         double effect = settings.CoilWPerK / (settings.CoilWPerK + carried);
         double water = Math.Max(0, carried * effect * (turns - back));
         double air = settings.BlowerFitted
-            ? Math.Max(0, settings.BlowerFullFlowM3PerS * AirJPerM3K * DuctYield * (estimate.CoreCelsius - houseC))
+            ? Math.Max(0, settings.BlowerFullFlowM3PerS * DuctBed.AirJPerM3K * DuctYield * (estimate.CoreCelsius - houseC))
             : 0;
         return new Reach(water, air);
     }

@@ -1,4 +1,5 @@
 using PileController.Control.Decisions;
+using PileController.Control.Metering;
 using PileController.Control.Readings;
 
 namespace PileController.Control.Estimation;
@@ -11,7 +12,6 @@ public static class Estimator
 {
     private const double Day = 86_400;
     private const double LitMilliseconds = 86_400_000;
-    private const double WaterJPerL = 4170;
 
     // Share of the heap's heat capacity that lies in the inner body.
     internal const double BodyCapacityShare = 0.65;
@@ -100,7 +100,7 @@ public static class Estimator
         int good = 0;
         for (int i = 0; i < HeapBelief.Probes; i++)
         {
-            bool read = readings.TryGet(HeapObserver.ChannelOf(i), out _);
+            bool read = readings.TryGet(ProbeSight.ChannelOf(i), out _);
             good += read ? 1 : 0;
             odd += read && belief.Surprise[i] > RefutingSurprise ? 1 : 0;
         }
@@ -115,7 +115,7 @@ public static class Estimator
         int odd = 0;
         for (int i = 0; i < HeapBelief.Probes; i++)
         {
-            if (readings.TryGet(HeapObserver.ChannelOf(i), out _))
+            if (readings.TryGet(ProbeSight.ChannelOf(i), out _))
             {
                 bool surprises = belief.Doubts(i);
                 odd += surprises ? 1 : 0;
@@ -132,13 +132,13 @@ public static class Estimator
         Span<double> weights = stackalloc double[HeapShape.Nodes];
         Span<double> h = stackalloc double[HeapBelief.Size];
         double zone = HeapRings.ActiveZone(belief.Mean, shape, weights);
-        double variance = HeapObserver.Variance(belief, weights) + (CutKelvin * CutKelvin);
+        double variance = Covariance.Variance(belief, weights) + (CutKelvin * CutKelvin);
         return memory with
         {
             ActiveZoneC = zone,
             BodyC = HeapRings.Body(belief.Mean, shape),
-            CoreC = HeapObserver.See(settings, shape, 0, belief.Mean, h),
-            TurnsC = HeapObserver.See(settings, shape, 2, belief.Mean, h),
+            CoreC = ProbeSight.See(settings, shape, 0, belief.Mean, h),
+            TurnsC = ProbeSight.See(settings, shape, 2, belief.Mean, h),
             NetW = belief.NetW,
             VarianceK2 = variance,
             Belief = belief,
@@ -151,7 +151,7 @@ public static class Estimator
         ControlSettings settings, in HeapTally tally, RigReadings readings, in MeteredDraw draw, double blowerDuty, double outsideC,
         double seconds)
     {
-        double carried = draw.FlowLitresPerMinute * WaterJPerL / 60 * seconds;
+        double carried = draw.FlowLitresPerMinute * Carriers.WaterJPerLK / 60 * seconds;
         double back = readings.TryGet(Channel.Return, out double measured) ? measured
             : readings.TryGet(Channel.House, out double house) ? house + 5 : settings.HouseDayC;
         bool through = settings.BlowerFitted && settings.DuctWPerK <= 0;
@@ -172,7 +172,7 @@ public static class Estimator
         int used = 0;
         for (int i = 0; i < HeapBelief.Probes; i++)
         {
-            used += readings.TryGet(HeapObserver.ChannelOf(i), out _) ? 1 : 0;
+            used += readings.TryGet(ProbeSight.ChannelOf(i), out _) ? 1 : 0;
         }
 
         return used;
@@ -185,9 +185,9 @@ public static class Estimator
         double squares = 0;
         for (int i = 0; i < HeapBelief.Probes; i++)
         {
-            if (readings.TryGet(HeapObserver.ChannelOf(i), out double value))
+            if (readings.TryGet(ProbeSight.ChannelOf(i), out double value))
             {
-                double off = value - HeapObserver.See(settings, shape, i, belief.Mean, h);
+                double off = value - ProbeSight.See(settings, shape, i, belief.Mean, h);
                 squares += off * off;
             }
         }

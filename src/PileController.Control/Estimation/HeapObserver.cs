@@ -60,9 +60,6 @@ public static class HeapObserver
     private const double LeastFlowWPerK = 30;
     private const double LeastDrumLitres = 20;
 
-    // The probe at the turns sits a few centimetres from the pipe: mostly in the sleeve.
-    private const double TurnsSleeveShare = 0.7;
-
     // How far lines through the probes may be off, K, and over how many rings they are off alike.
     private const double LaidK = 2;
     private const double LaidRings = 4;
@@ -72,9 +69,6 @@ public static class HeapObserver
 
     // The first readings put right what no heat ever made.
     private const double MostPutRightW = 1500;
-
-    // Decimals that are kept.
-    private const int KeptDigits = 10;
 
     // Over how long net heat, what is put right of it, and surprise are means, s.
     private const double NetSeconds = Day / 6;
@@ -111,7 +105,7 @@ public static class HeapObserver
         }
 
         Lay(settings, shape, readings, outsideC, mean);
-        Pack(p, upper);
+        Covariance.Pack(p, upper);
         return new HeapBelief { Mean = mean, Upper = upper };
     }
 
@@ -125,7 +119,7 @@ public static class HeapObserver
     {
         double[] mean = [.. before.Mean];
         Span<double> p = stackalloc double[N * N];
-        Unpack(before.Upper, p);
+        Covariance.Unpack(before.Upper, p);
         for (int i = 0; i < Nodes; i++)
         {
             for (int j = 0; j < N; j++)
@@ -137,7 +131,7 @@ public static class HeapObserver
         Doubt(p);
         Lay(settings, shape, readings, outsideC, mean);
         double[] upper = new double[HeapBelief.UpperSize];
-        Pack(p, upper);
+        Covariance.Pack(p, upper);
         return before with { Mean = mean, Upper = upper, Surprise = new double[HeapBelief.Probes] };
     }
 
@@ -169,7 +163,7 @@ public static class HeapObserver
         double[] x = [.. before.Mean];
         double[] surprise = [.. before.Surprise];
         Span<double> p = stackalloc double[N * N];
-        Unpack(before.Upper, p);
+        Covariance.Unpack(before.Upper, p);
         HeapFigures told = HeapFigures.Told(settings, shape);
         double net = Predict(told, tally, settings.House.GroundC, x, p);
         HeapFigures figures = HeapBelief.Learned(told, x);
@@ -185,11 +179,11 @@ public static class HeapObserver
 
         for (int i = 0; i < N; i++)
         {
-            x[i] = Math.Round(x[i], KeptDigits);
+            x[i] = Math.Round(x[i], Covariance.KeptDigits);
         }
 
         double[] upper = new double[HeapBelief.UpperSize];
-        Pack(p, upper);
+        Covariance.Pack(p, upper);
         double share = before.ModelW == 0 ? 1 : Math.Min(1, tally.Seconds / NetSeconds);
         return new HeapBelief
         {
@@ -199,27 +193,6 @@ public static class HeapObserver
             ModelW = before.ModelW + (share * (net - before.ModelW)),
             PutRightW = before.PutRightW + (Math.Min(1, tally.Seconds / PutRightSeconds) * (putRight - before.PutRightW)),
         };
-    }
-
-    /// <summary>Variance of a weighted sum of the temperatures.</summary>
-    /// <param name="belief">What is believed.</param>
-    /// <param name="weights">Weights, one a temperature.</param>
-    public static double Variance(HeapBelief belief, ReadOnlySpan<double> weights)
-    {
-        ArgumentNullException.ThrowIfNull(belief);
-        double sum = 0;
-        int row = 0;
-        for (int i = 0; i < Nodes; i++)
-        {
-            for (int j = i; j < Nodes; j++)
-            {
-                sum += (i == j ? 1 : 2) * weights[i] * weights[j] * belief.Upper[row + j - i];
-            }
-
-            row += N - i;
-        }
-
-        return Math.Max(0, sum);
     }
 
     private static double Predict(in HeapFigures told, in HeapTally tally, double groundC, double[] x, Span<double> p)
@@ -258,7 +231,7 @@ public static class HeapObserver
             }
         }
 
-        Spread(slope, p);
+        Covariance.Spread(slope, p);
         double days = tally.Seconds / Day;
         double drawing = flow.WPerK > 0 ? Math.Min(1, flow.WPerK / LeastFlowWPerK) * 24 * days : 0;
         for (int i = 0; i < HeapShape.Rings; i++)
@@ -309,43 +282,6 @@ public static class HeapObserver
         return step.NetWatts;
     }
 
-    // P ← F·P·Fᵀ, F being the slopes for the temperatures and unity for all else.
-    private static void Spread(ReadOnlySpan<double> slope, Span<double> p)
-    {
-        const int moved = HeapBelief.FirstProbe;
-        Span<double> half = stackalloc double[Nodes * N];
-        for (int i = 0; i < Nodes; i++)
-        {
-            for (int k = 0; k < moved; k++)
-            {
-                double s = slope[(i * moved) + k];
-                for (int j = 0; j < N; j++)
-                {
-                    half[(i * N) + j] += s * p[(k * N) + j];
-                }
-            }
-        }
-
-        for (int i = 0; i < Nodes; i++)
-        {
-            for (int j = Nodes; j < N; j++)
-            {
-                p[(i * N) + j] = p[(j * N) + i] = half[(i * N) + j];
-            }
-
-            for (int j = i; j < Nodes; j++)
-            {
-                double sum = 0;
-                for (int k = 0; k < moved; k++)
-                {
-                    sum += half[(i * N) + k] * slope[(j * moved) + k];
-                }
-
-                p[(i * N) + j] = p[(j * N) + i] = sum;
-            }
-        }
-    }
-
     private static void Correct(
         ControlSettings settings, HeapShape shape, in HeapTally tally, RigReadings readings, double[] x, Span<double> p,
         double[] surprise)
@@ -354,16 +290,16 @@ public static class HeapObserver
         bool flows = tally.Flow.WPerK > 0;
         for (int i = 0; i < HeapBelief.Probes; i++)
         {
-            if (!readings.TryGet(ChannelOf(i), out double value))
+            if (!readings.TryGet(ProbeSight.ChannelOf(i), out double value))
             {
                 continue;
             }
 
-            double foretold = See(settings, shape, i, x, h) + x[HeapBelief.FirstProbe + i];
+            double foretold = ProbeSight.See(settings, shape, i, x, h) + x[HeapBelief.FirstProbe + i];
             double sigma = i == 2 ? (flows ? TurnsFlowingK : TurnsK) : ReadingK;
             double off = surprise[i] / SureSurprise;
             double doubt = HeapBelief.PastBelief(x[HeapBelief.FirstProbe + i]) ? Math.Max(PastBelief, off * off) : Math.Max(1, off * off);
-            double squared = Take(h, value - foretold, sigma * sigma * doubt, x, p);
+            double squared = Covariance.Take(h, value - foretold, sigma * sigma * doubt, x, p);
             x[HeapBelief.FirstPlace + i] = Math.Clamp(x[HeapBelief.FirstPlace + i], -PlaceMostM, PlaceMostM);
             double share = Math.Min(1, tally.Seconds / SurpriseSeconds);
             surprise[i] += share * (Math.Min(squared * doubt, 100) - surprise[i]);
@@ -374,74 +310,8 @@ public static class HeapObserver
         {
             h.Clear();
             h[HeapShape.Drum] = 1;
-            Take(h, flow.ReturnC + (tally.WaterWatts / flow.WPerK) - x[HeapShape.Drum], SupplyK * SupplyK, x, p);
+            Covariance.Take(h, flow.ReturnC + (tally.WaterWatts / flow.WPerK) - x[HeapShape.Drum], SupplyK * SupplyK, x, p);
         }
-    }
-
-    // One reading, how far it lay off what was foretold and its slopes. Returns that squared, in variances.
-    private static double Take(ReadOnlySpan<double> h, double off, double variance, double[] x, Span<double> p)
-    {
-        Span<double> ph = stackalloc double[N];
-        double s = variance;
-        for (int i = 0; i < N; i++)
-        {
-            double sum = 0;
-            for (int j = 0; j < N; j++)
-            {
-                sum += p[(i * N) + j] * h[j];
-            }
-
-            ph[i] = sum;
-            s += h[i] * sum;
-        }
-
-        double gain = 1 / s;
-        for (int i = 0; i < N; i++)
-        {
-            x[i] += ph[i] * gain * off;
-            for (int j = i; j < N; j++)
-            {
-                p[(i * N) + j] = p[(j * N) + i] = p[(i * N) + j] - (ph[i] * ph[j] * gain);
-            }
-        }
-
-        return off * off * gain;
-    }
-
-    internal static Channel ChannelOf(int probe) => probe switch
-    {
-        0 => Channel.HeapCore,
-        1 => Channel.HeapMiddle,
-        2 => Channel.HeapTurns,
-        _ => Channel.HeapEdge,
-    };
-
-    // The temperature where a probe is, and the slopes of its reading, its own error's included.
-    internal static double See(ControlSettings settings, HeapShape shape, int probe, ReadOnlySpan<double> x, Span<double> h)
-    {
-        h.Clear();
-        h[HeapBelief.FirstProbe + probe] = 1;
-        HeapProbePlaces places = settings.Places;
-        double radius = probe switch { 0 => places.CoreM, 1 => places.MiddleM, 2 => places.TurnsM, _ => places.EdgeM };
-        if (probe == 2 && shape.RingAt(radius) == shape.CoilRing)
-        {
-            h[HeapShape.Sleeve] = TurnsSleeveShare;
-            h[shape.CoilRing] = 1 - TurnsSleeveShare;
-            return (TurnsSleeveShare * x[HeapShape.Sleeve]) + ((1 - TurnsSleeveShare) * x[shape.CoilRing]);
-        }
-
-        radius += x[HeapBelief.FirstPlace + probe];
-        int i = 0;
-        while (i < HeapShape.Rings - 2 && radius > shape.CentreM(i + 1))
-        {
-            i++;
-        }
-
-        double place = Math.Clamp((radius - shape.CentreM(i)) / (shape.CentreM(i + 1) - shape.CentreM(i)), 0, 1);
-        h[i] = 1 - place;
-        h[i + 1] = place;
-        h[HeapBelief.FirstPlace + probe] = (x[i + 1] - x[i]) / (shape.CentreM(i + 1) - shape.CentreM(i));
-        return x[i] + (place * (x[i + 1] - x[i]));
     }
 
     // Lines through a few probes err alike in rings that are neighbours.
@@ -467,30 +337,5 @@ public static class HeapObserver
 
         mean[HeapShape.Drum] = mean[0];
         mean[HeapShape.Sleeve] = readings.TryGet(Channel.HeapTurns, out double turns) ? turns : mean[shape.CoilRing];
-    }
-
-    internal static void Unpack(double[] upper, Span<double> p)
-    {
-        int at = 0;
-        for (int i = 0; i < N; i++)
-        {
-            for (int j = i; j < N; j++)
-            {
-                p[(i * N) + j] = p[(j * N) + i] = upper[at++];
-            }
-        }
-    }
-
-    private static void Pack(ReadOnlySpan<double> p, double[] upper)
-    {
-        int at = 0;
-        for (int i = 0; i < N; i++)
-        {
-            for (int j = i; j < N; j++)
-            {
-                // Short in writing, and far finer than anything that matters.
-                upper[at++] = Math.Round(p[(i * N) + j], KeptDigits);
-            }
-        }
     }
 }

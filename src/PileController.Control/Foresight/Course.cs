@@ -19,7 +19,7 @@ public readonly record struct Course(bool Comfort, bool Air, double HeadKelvin)
     /// <summary>What is done where nothing can be foretold.</summary>
     public static Course Usual => new(true, true, UsualHeadKelvin);
 
-    /// <summary>All that are weighed; the usual one comes first and wins where others are no better.</summary>
+    /// <summary>All that are weighed.</summary>
     public static ReadOnlySpan<Course> All => Table;
 
     private static readonly Course[] Table =

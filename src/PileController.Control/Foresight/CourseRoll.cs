@@ -1,5 +1,6 @@
 using PileController.Control.Estimation;
 using PileController.Control.Means;
+using PileController.Control.Metering;
 using PileController.Physics;
 using PileController.Physics.Plants;
 
@@ -13,7 +14,7 @@ namespace PileController.Control.Foresight;
 internal static class CourseRoll
 {
     private const double HourSeconds = 3600;
-    private const double WaterWPerKPerLitreMinute = 4170.0 / 60;
+    private const double WaterWPerKPerLitreMinute = Carriers.WaterJPerLK / 60;
 
     // A kelvin of comfort missed for an hour against a kelvin below the minimum (the grower's priorities: plants first).
     private const double ComfortWorth = 0.02;

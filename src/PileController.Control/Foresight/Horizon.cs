@@ -7,7 +7,7 @@ namespace PileController.Control.Foresight;
 /// </summary>
 /// <remarks>
 /// What lies beyond the hours it sees is in the value of the heat that is left: a heap short of the season's reserve will
-/// be missed in the weeks to come. A course other than the usual one has to be better by a little, or it would change back
+/// be missed in the weeks to come. A course other than the one that is kept has to be better by a little, or it would change back
 /// and forth with every breath of wind.
 /// </remarks>
 public static class Horizon

@@ -1,3 +1,5 @@
+using PileController.Control.Metering;
+
 namespace PileController.Control.Foresight;
 
 /// <summary>
@@ -19,7 +21,7 @@ public readonly record struct HouseModel
     // Water that comes from the heap is about this much warmer than what went there, K: a draw is a flow. Between the 7 K at
     // 4 L/min and the 16 K at 1 L/min that a coil of 80 W/K gives with the bed 30 K above the tank.
     private const double WaterRiseK = 12;
-    private const double WaterWPerKPerLitreMinute = 4170.0 / 60;
+    private const double WaterWPerKPerLitreMinute = Carriers.WaterJPerLK / 60;
 
     /// <summary>Heat capacity of air, plants and benches, J/K.</summary>
     public double AirJPerK { get; init; }

@@ -12,7 +12,8 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 /// What the heap holds above its floor, less a margin for what the estimate may be wrong by, over the time in which it may
 /// be spent. Comfort spends what lies above the season's reserve within half a day. Against frost it may go as fast as
 /// coil and ducts can take it: in a cold spell every joule is worth the same whenever it comes, and one that stays in the
-/// heap when the spell ends has been of no use. An estimate in doubt is met with a slower pace and a wider margin. It is found anew each tick, so the draw slows as the floor comes near.
+/// heap when the spell ends has been of no use. An estimate in doubt is met with a slower
+/// pace and a wider margin. It is found anew each tick, so the draw slows as the floor comes near.
 /// </summary>
 public static class MeansRule
 {

@@ -1,6 +1,7 @@
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
 using PileController.Physics.Fluids;
+using PileController.Physics.Plants;
 
 namespace PileController.Control.Metering;
 
@@ -15,8 +16,6 @@ public static class DrawMeter
 
     // Share of the way from house to core that duct air warms, as the allocation reckons it too.
     private const double DuctYield = 0.5;
-    private const double AirJPerM3K = 1.2 * 1006;
-    private const double WaterJPerLK = 4170;
 
     /// <summary>Meters one tick.</summary>
     /// <param name="settings">Errors of the meter, and what is told of coil and pump.</param>
@@ -43,16 +42,16 @@ public static class DrawMeter
             double cold = Math.Clamp(back, 0, 95);
             double watts = Water.DrawWatts(flow, cold, Math.Clamp(supply, 0, 95), cold);
             double share = flowKnown ? settings.FlowErrorShare : InferredErrorShare;
-            double error = (Math.Abs(watts) * share) + (flow * WaterJPerLK / 60 * settings.PairErrorKelvin);
+            double error = (Math.Abs(watts) * share) + (flow * Carriers.WaterJPerLK / 60 * settings.PairErrorKelvin);
             return new MeteredDraw(watts, error, air, flow, airInferred || !flowKnown);
         }
 
         if (!readings.TryGet(Channel.HeapTurns, out double turns) || (!supplyKnown && !returnKnown))
         {
-            return new MeteredDraw(0, flow * WaterJPerLK / 60 * 10, air, flow, true);
+            return new MeteredDraw(0, flow * Carriers.WaterJPerLK / 60 * 10, air, flow, true);
         }
 
-        double carried = flow * WaterJPerLK / 60;
+        double carried = flow * Carriers.WaterJPerLK / 60;
         double inferred = returnKnown
             ? carried * settings.CoilWPerK / (settings.CoilWPerK + carried) * (turns - back)
             : FromSupply(settings, carried, supply, turns);
@@ -90,6 +89,6 @@ public static class DrawMeter
             duct = house + (DuctYield * (core - house));
         }
 
-        return running.BlowerDuty * settings.BlowerFullFlowM3PerS * AirJPerM3K * (duct - house);
+        return running.BlowerDuty * settings.BlowerFullFlowM3PerS * DuctBed.AirJPerM3K * (duct - house);
     }
 }

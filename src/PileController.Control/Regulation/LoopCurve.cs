@@ -11,11 +11,10 @@ public sealed record LoopCurve
 {
     // So little a valve cannot be set: one whose place is only reckoned might stand shut, and the pump run against it
     // (common practice, no source).
-    private const double LeastOpening = 0.1;
-    private const double LeastFlow = 1e-6;
+    /// <summary>Least opening that is asked of a throttling valve while the pump runs, 0 to 1.</summary>
+    public const double LeastValveOpening = 0.1;
 
-    // How the jet through the valve goes with its opening, as the throttle has it.
-    private const double Contraction = 0.62;
+    private const double LeastFlow = 1e-6;
 
     /// <summary>Flow at full duty with the valve wide open, L/min (above 0).</summary>
     public double FullFlowLitresPerMinute { get; init; } = 3.05;
@@ -28,9 +27,6 @@ public sealed record LoopCurve
 
     /// <summary>Time the valve takes from shut to open, s; 0 when there is none.</summary>
     public double ValveTravelSeconds { get; init; } = 30;
-
-    /// <summary>Least opening that is asked of a throttling valve while the pump runs, 0 to 1.</summary>
-    public static double LeastValveOpening => LeastOpening;
 
     /// <summary>Flow, L/min; 0 when the pump does not lift the water or the valve is shut.</summary>
     /// <param name="duty">Duty, 0 to 1.</param>
@@ -68,10 +64,6 @@ public sealed record LoopCurve
             return 1;
         }
 
-        // The jet that leaves the loss asked for, and from it the opening: the throttle's own two formulas, solved.
-        double jet = 1 / (1 + Math.Sqrt(LossK * ((free * free) - 1)));
-        double rest = 1 - Contraction;
-        double opening = (Math.Sqrt((Contraction * Contraction) + (4 * rest * jet)) - Contraction) / (2 * rest);
-        return Math.Clamp(opening, LeastOpening, 1);
+        return Math.Clamp(Throttle.OpenShare(LossK * ((free * free) - 1)), LeastValveOpening, 1);
     }
 }

@@ -19,4 +19,15 @@ public static class Throttle
         double widening = (1 / jet) - 1;
         return widening * widening;
     }
+
+    /// <summary>The opening that has a loss coefficient: <see cref="LossK"/> solved for its share.</summary>
+    /// <param name="lossK">Loss coefficient, 0 or more.</param>
+    /// <returns>Open share of the area, 0 to 1.</returns>
+    public static double OpenShare(double lossK)
+    {
+        Require.NotNegative(lossK, "(loss coefficient)");
+        double jet = 1 / (1 + Math.Sqrt(lossK));
+        double rest = 1 - Contraction;
+        return (Math.Sqrt((Contraction * Contraction) + (4 * rest * jet)) - Contraction) / (2 * rest);
+    }
 }

@@ -189,7 +189,7 @@ public sealed class HeapObserverTests
     {
         const int n = HeapBelief.Size;
         double[] p = new double[n * n];
-        HeapObserver.Unpack(upper, p);
+        Covariance.Unpack(upper, p);
         double[] l = new double[n * n];
         for (int i = 0; i < n; i++)
         {
@@ -253,7 +253,7 @@ public sealed class HeapObserverTests
             {
                 double[] weights = new double[HeapShape.Nodes];
                 HeapRings.ActiveZone(Belief.Mean, Shape, weights);
-                return Math.Sqrt(HeapObserver.Variance(Belief, weights));
+                return Math.Sqrt(Covariance.Variance(Belief, weights));
             }
         }
 
@@ -288,10 +288,10 @@ public sealed class HeapObserverTests
             for (int i = 0; i < HeapBelief.Probes; i++)
             {
                 double noise = 0.06 * (_noise.NextDouble() - 0.5);
-                double shown = HeapObserver.See(Settings, Shape, i, x, h) + _constantK[i] + OffK[i] + noise;
+                double shown = ProbeSight.See(Settings, Shape, i, x, h) + _constantK[i] + OffK[i] + noise;
                 readings = Missing.Contains(i)
-                    ? readings.Without(HeapObserver.ChannelOf(i))
-                    : readings.With(HeapObserver.ChannelOf(i), shown);
+                    ? readings.Without(ProbeSight.ChannelOf(i))
+                    : readings.With(ProbeSight.ChannelOf(i), shown);
             }
 
             return readings;

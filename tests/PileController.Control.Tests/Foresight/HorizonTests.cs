@@ -19,8 +19,8 @@ public sealed class HorizonTests
         Assert.False(Solve(heapC: 50.5, outsideC: h => h < 16 ? 7 : -9, reserveKelvin: 4).Course.Comfort);
 
     [Fact]
-    public void Solve_SpellThatTheWaterCannotMeet_TakesTheAir() =>
-        Assert.True(Solve(heapC: 66, outsideC: _ => -14, reserveKelvin: 4).Course.Air);
+    public void Solve_SpellThatTheWaterCannotMeet_TakesTheAirThoughNoneWasTakenBefore() =>
+        Assert.True(Solve(heapC: 66, outsideC: _ => -14, reserveKelvin: 4, kept: Course.Usual with { Air = false }).Course.Air);
 
     [Fact]
     public void Solve_AnyHours_ForetellsAHouseNoColderThanWithoutDraw()
@@ -76,7 +76,7 @@ public sealed class HorizonTests
     }
 
     private static (Course Course, Lived Plan) Solve(
-        double heapC, Func<int, double> outsideC, double reserveKelvin, HeapFigures? figures = null)
+        double heapC, Func<int, double> outsideC, double reserveKelvin, HeapFigures? figures = null, Course? kept = null)
     {
         double[] outside = [.. Enumerable.Range(0, Hours).Select(outsideC)];
         HorizonTask task = new()
@@ -92,7 +92,7 @@ public sealed class HorizonTests
             GainW = new double[Hours],
             At = new Instant(1_763_000_000_000, 5_000_000, 0),
         };
-        Course course = Horizon.Solve(task, Course.Usual);
+        Course course = Horizon.Solve(task, kept ?? Course.Usual);
         Lived lived = new(new double[Hours], new double[Hours], new double[Hours]);
         CourseRoll.Live(task, course, (h, house, water, air) => (lived.HouseC[h], lived.WaterW[h], lived.AirW[h]) = (house, water, air));
         return (course, lived);

@@ -75,4 +75,12 @@ public class LoopHydraulicsTests
         double head = 128 * 1.0016e-3 * 100 * (flow / 60_000) / (Math.PI * 998.2 * 9.80665 * Math.Pow(0.02, 4));
         Assert.Equal(0.02, head, 0.02 * 2e-3);
     }
+
+    [Theory]
+    [InlineData(0.05)]
+    [InlineData(0.3)]
+    [InlineData(0.7)]
+    [InlineData(1)]
+    public void OpenShare_OfTheLossOfAnOpening_IsThatOpening(double share) =>
+        Assert.Equal(share, Throttle.OpenShare(Throttle.LossK(share)), 1e-12);
 }
