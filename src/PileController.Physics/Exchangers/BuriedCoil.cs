@@ -58,7 +58,10 @@ public sealed record BuriedCoil(
             double film = Surroundings.FilmMKPerW(
                 Pipe.InnerDiameterM, TubeFilm.WaterWPerM2K(flowLitresPerMinute, Pipe.InnerDiameterM, meanC));
             double units = LengthM / (film + wall + bed) / capacityRate;
-            outletC = inletC + (Effectiveness.OneSideIsothermal(units) * (heapC - inletC));
+
+            // Of a very long coil the rounding alone would take the water past the bed.
+            outletC = Math.Clamp(
+                inletC + (Effectiveness.OneSideIsothermal(units) * (heapC - inletC)), Math.Min(inletC, heapC), Math.Max(inletC, heapC));
             draw = new CoilDraw(outletC, capacityRate * (outletC - inletC), Effectiveness.OneSideIsothermal(units), units, film, wall, bed);
         }
 

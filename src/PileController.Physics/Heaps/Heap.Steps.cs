@@ -22,6 +22,9 @@ public sealed partial class Heap
     // A loose heap settles within some weeks (common practice, no source).
     private const double SettlingSeconds = 14 * 86_400;
 
+    // Share of a cell's temperature above its surroundings that the air may carry off in one slow step.
+    private const double LargestAirShare = 0.2;
+
     // Resistance of the ground under the heap, m²·K/W (common practice, no source).
     private const double GroundM2KPerW = 1.5;
 
@@ -134,6 +137,42 @@ public sealed partial class Heap
         Conduct(seconds, site);
         RefreshBed();
         Sort();
+    }
+
+    /// <summary>
+    /// Longest slow step in which the air carries off no more than a part of what any cell holds, s: heat leaves with the air
+    /// of the step's start, so a body that lets much air through allows shorter steps than half an hour.
+    /// </summary>
+    /// <param name="site">What surrounds the heap.</param>
+    public double LongestSlowSeconds(in HeapSite site)
+    {
+        double outsideKgPerM3 = GasKgPerM3(site.OutsideC, site.OutsideHumidity);
+        double longest = double.PositiveInfinity;
+        for (int i = 0; i < _cells; i++)
+        {
+            double t = _temperatureC[i];
+            double airKgPerS = outsideKgPerM3 * (_volumeM3[i] / _build.HeightM * HeapAir.DraughtMPerS(
+                _build.PermeabilityM2 * _build.FreshPermeabilityRatio, _build.HeightM, _pathM[i], outsideKgPerM3, GasKgPerM3(t, 1))
+                + (site.BlowerM3PerS * _volumeM3[i] / _bedM3));
+            double wattsPerK = airKgPerS * (SaturatedJPerKg(t + 1) - SaturatedJPerKg(t));
+            longest = wattsPerK > 0 ? Math.Min(longest, LargestAirShare * _capacityJPerK[i] / wattsPerK) : longest;
+        }
+
+        return Math.Max(SlowStepSeconds, longest);
+    }
+
+    private static double GasKgPerM3(double celsius, double humidity)
+    {
+        double vapourPa = humidity * SaturationPa(celsius);
+        double kelvin = celsius + 273.15;
+        return ((PressurePa - vapourPa) / (DryAirGasConstant * kelvin)) + (vapourPa / (VapourGasConstant * kelvin));
+    }
+
+    private static double SaturatedJPerKg(double celsius)
+    {
+        double vapourPa = SaturationPa(celsius);
+        return (Stuff.GasJPerKgK * celsius)
+            + (0.621945 * vapourPa / (PressurePa - vapourPa) * (Stuff.VapourJPerKg + (Stuff.VapourJPerKgK * celsius)));
     }
 
     private void Live(double seconds, in HeapSite site)

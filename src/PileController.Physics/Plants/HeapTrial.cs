@@ -52,7 +52,13 @@ public static class HeapTrial
         for (int i = 0; i < sites.Count; i++)
         {
             double blownM3PerS = taker.Take(book.Lit ? draw.Share(heap.ActiveZoneC) : 0);
-            heap.StepSlow(stepSeconds, sites[i] with { BlowerM3PerS = blownM3PerS });
+            HeapSite site = sites[i] with { BlowerM3PerS = blownM3PerS };
+            int parts = (int)Math.Ceiling(stepSeconds / heap.LongestSlowSeconds(site));
+            for (int part = 0; part < parts; part++)
+            {
+                heap.StepSlow(stepSeconds / parts, site);
+            }
+
             book.Add(heap, stepSeconds);
             if ((i + 1) % stepsADay == 0)
             {

@@ -48,5 +48,9 @@ public class BuriedCoilTests
         });
 
     [Fact]
+    public void Outlet_OfAVeryLongCoil_IsNotRoundedPastTheHeap() =>
+        Assert.InRange((Coil with { LengthM = 1000 }).After(11.0 / 54, 45, 25.0 / 22, Day).OutletC, 25.0 / 22, 45);
+
+    [Fact]
     public void Draw_FromAColderHeap_GoesTheOtherWay() => Assert.True(Coil.After(4, 60, 30, Day).DrawWatts < 0);
 }
