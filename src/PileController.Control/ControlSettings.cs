@@ -114,8 +114,8 @@ public sealed record ControlSettings
     /// <summary>How flow hangs on duty and opening, as the loop is built.</summary>
     public LoopCurve Loop { get; init; } = new();
 
-    /// <summary>Least run of the pump, s.</summary>
-    public double LeastRunSeconds { get; init; } = 300;
+    /// <summary>Least run of pump and blower, s (common practice, no source).</summary>
+    public double LeastRunSeconds { get; init; } = 180;
 
     /// <summary>Least rest of the pump, s.</summary>
     public double LeastRestSeconds { get; init; } = 300;

@@ -173,7 +173,7 @@ public static class Controller
         ControlSettings settings, Memory memory, in Grant grant, in MeteredDraw draw, RigReadings sound, double seconds,
         long now)
     {
-        RegulatorMemory worn = Allotment.Worn(memory.Regulators, seconds);
+        RegulatorMemory worn = Allotment.Worn(memory.Regulators, settings.Drive, seconds);
         if (grant.OnOff)
         {
             RegulatorMemory kept = worn with { ThermostatOn = grant.ThermostatOn, CutOut = grant.CutOut };

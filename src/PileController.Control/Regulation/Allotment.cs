@@ -10,6 +10,11 @@ internal static class Allotment
     /// <summary>Time in which one start wears off, s: twelve starts a day in the long run.</summary>
     public const double SpanSeconds = 7200;
 
+    // The same of a pump that knows full and off only: all it is granted comes in runs, and the shorter they are, the more
+    // evenly. A shorter span than an hour a strong slug of warm water from the turns would overrun. A whole number of spans
+    // fills four hours, so that four hours hold the same share of runs wherever they begin.
+    private const double RelaySpanSeconds = 3600;
+
     // A debt of one long run at most; a credit that one span of a strong draw makes up for.
     private const double MostDebtJ = 9e6;
     private const double MostCreditJ = 3e6;
@@ -20,7 +25,11 @@ internal static class Allotment
     private const double UrgentSeconds = 2700;
     private const double UrgentStarts = 8;
 
-    private const double SlackShare = 0.03;
+    // Some ticks of a slug of warm water more or less are not to put the next run off.
+    private const double SlackShare = 0.1;
+
+    // The wear of all ticks of a span does not sum to 1 in the last bit; a tick late each time, runs would wander through the day.
+    private const double WornOff = 1e-6;
 
     /// <summary>The credit after a tick, J.</summary>
     /// <param name="creditJ">Before it.</param>
@@ -36,24 +45,33 @@ internal static class Allotment
         return Math.Clamp(next, -MostDebtJ, MostCreditJ);
     }
 
+    /// <summary>Time in which one start of the pump wears off, s.</summary>
+    public static double PumpSpanSeconds(PumpDrive drive) => drive == PumpDrive.OnOff ? RelaySpanSeconds : SpanSeconds;
+
     /// <summary>The memory with what has worn off of all starts in a tick.</summary>
-    public static RegulatorMemory Worn(in RegulatorMemory memory, double seconds)
+    /// <param name="memory">The memory.</param>
+    /// <param name="drive">What the pump knows.</param>
+    /// <param name="seconds">Length of the tick, s.</param>
+    public static RegulatorMemory Worn(in RegulatorMemory memory, PumpDrive drive, double seconds) => memory with
     {
-        double worn = seconds / SpanSeconds;
-        return memory with
-        {
-            PumpStarts = Math.Max(0, memory.PumpStarts - worn),
-            BlowerStarts = Math.Max(0, memory.BlowerStarts - worn),
-        };
-    }
+        PumpStarts = Math.Max(0, memory.PumpStarts - (seconds / PumpSpanSeconds(drive))),
+        BlowerStarts = Math.Max(0, memory.BlowerStarts - (seconds / SpanSeconds)),
+    };
 
     /// <summary>Whether one more start may be made now.</summary>
     /// <param name="starts">Starts not yet worn off.</param>
     /// <param name="urgent">Whether the house stands at its minimum.</param>
-    public static bool MayStart(double starts, bool urgent) => urgent || starts <= 0;
+    public static bool MayStart(double starts, bool urgent) => urgent || starts <= WornOff;
 
-    /// <summary>What may be short of a start's credit, J: a tick more or less of the run before is not to put the next one off.</summary>
-    public static double SlackJ(double grantWatts) => SlackShare * grantWatts * SpanSeconds;
+    /// <summary>Whether enough is in hand for a run.</summary>
+    /// <param name="creditJ">The credit.</param>
+    /// <param name="grantWatts">Granted, W.</param>
+    /// <param name="urgent">Whether the house stands at its minimum.</param>
+    /// <param name="leastRunJ">What the least run is thought to carry, J.</param>
+    /// <param name="spanSeconds">Time in which a start wears off, s.</param>
+    public static bool Worth(double creditJ, double grantWatts, bool urgent, double leastRunJ, double spanSeconds) =>
+        LeftJ(creditJ, grantWatts, urgent, 0, spanSeconds) >= -SlackShare * grantWatts * spanSeconds
+        && (creditJ >= MostCreditJ || LeftJ(creditJ, grantWatts, urgent, 1, spanSeconds) >= leastRunJ);
 
     /// <summary>
     /// What a run may give from now on until the next start is due, J. With no urgency some credit is kept in hand, so that
@@ -63,11 +81,12 @@ internal static class Allotment
     /// <param name="grantWatts">Granted, W.</param>
     /// <param name="urgent">Whether the house stands at its minimum.</param>
     /// <param name="starts">Starts not yet worn off, this run's among them; 0 asks what is in hand now.</param>
-    public static double LeftJ(double creditJ, double grantWatts, bool urgent, double starts)
+    /// <param name="spanSeconds">Time in which a start wears off, s.</param>
+    public static double LeftJ(double creditJ, double grantWatts, bool urgent, double starts, double spanSeconds)
     {
-        double span = grantWatts * SpanSeconds;
+        double span = grantWatts * spanSeconds;
         return urgent
-            ? creditJ + (grantWatts * UrgentSeconds * Math.Min(1, starts) * (1 + (starts / UrgentStarts)))
+            ? creditJ + (grantWatts * Math.Min(UrgentSeconds, spanSeconds) * Math.Min(1, starts) * (1 + (starts / UrgentStarts)))
             : creditJ - Math.Min(MostKeptJ, 0.5 * span) + (span * Math.Min(1, starts));
     }
 }

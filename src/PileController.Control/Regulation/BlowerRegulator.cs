@@ -39,15 +39,14 @@ internal static class BlowerRegulator
         double held = (now - memory.BlowerSinceMilliseconds) * 0.001;
         if (!running)
         {
-            double credit = next.AirCreditJoules;
-            double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
-            bool worth = !inRuns || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * LeastDuty * yield);
+            bool worth = !inRuns || Allotment.Worth(
+                next.AirCreditJoules, grantWatts, urgent, settings.LeastRunSeconds * LeastDuty * yield, Allotment.SpanSeconds);
             bool start = grantWatts >= StartWatts && reachWatts > 0 && worth && held >= settings.LeastRestSeconds
                 && Allotment.MayStart(next.BlowerStarts, urgent);
             return (start ? LeastDuty : 0, next);
         }
 
-        bool done = inRuns && Allotment.LeftJ(next.AirCreditJoules, grantWatts, urgent, next.BlowerStarts) <= 0;
+        bool done = inRuns && Allotment.LeftJ(next.AirCreditJoules, grantWatts, urgent, next.BlowerStarts, Allotment.SpanSeconds) <= 0;
         if ((grantWatts <= 0 || done) && held >= settings.LeastRunSeconds)
         {
             return (0, next);

@@ -58,19 +58,19 @@ internal static class PumpRegulator
             WaterCreditJoules = Allotment.Credit(memory.WaterCreditJoules, grantWatts, drawWatts, running && wish >= most, seconds),
         };
         bool inRuns = wish < least;
+        double span = Allotment.PumpSpanSeconds(settings.Drive);
         double held = (now - memory.PumpSinceMilliseconds) * 0.001;
         if (!running)
         {
-            double credit = next.WaterCreditJoules;
-            double Left(double starts) => Allotment.LeftJ(credit, grantWatts, urgent, starts);
-            bool worth = !inRuns || urgent || (Left(0) >= -Allotment.SlackJ(grantWatts) && Left(1) >= settings.LeastRunSeconds * least * next.WaterYieldWatts);
+            bool worth = !inRuns || urgent || Allotment.Worth(
+                next.WaterCreditJoules, grantWatts, urgent, settings.LeastRunSeconds * least * next.WaterYieldWatts, span);
             // Nothing starts in the first tick: how long the pump has rested is not known yet.
             if (!(grantWatts > 0 && seconds > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
             {
                 return (0, memory.ValveOpening, next);
             }
         }
-        else if (held >= settings.LeastRunSeconds && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent))))
+        else if (held >= settings.LeastRunSeconds && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent, span))))
         {
             return (0, memory.ValveOpening, next);
         }
@@ -89,9 +89,9 @@ internal static class PumpRegulator
     private static double LeastDuty(ControlSettings settings) => Math.Max(ControlSettings.UsualLeastDuty, settings.MovingDuty);
 
     // A rest that would be shorter than the least is not begun: the run goes on into the next span.
-    private static bool Done(ControlSettings settings, in RegulatorMemory memory, double grantWatts, bool urgent) =>
-        Allotment.LeftJ(memory.WaterCreditJoules, grantWatts, urgent, memory.PumpStarts) <= 0
-        && (memory.PumpStarts >= 1 || memory.PumpStarts * Allotment.SpanSeconds >= settings.LeastRestSeconds);
+    private static bool Done(ControlSettings settings, in RegulatorMemory memory, double grantWatts, bool urgent, double spanSeconds) =>
+        Allotment.LeftJ(memory.WaterCreditJoules, grantWatts, urgent, memory.PumpStarts, spanSeconds) <= 0
+        && (memory.PumpStarts >= 1 || memory.PumpStarts * spanSeconds >= settings.LeastRestSeconds);
 
     private static double LeastFlow(ControlSettings settings, double factor) => settings.Drive switch
     {

@@ -16,11 +16,11 @@ public sealed class BlowerRegulatorTests
 
     [Fact]
     public void Step_JustStopped_Rests() => Assert.Equal(
-        0, Duty(new RegulatorMemory { BlowerSinceMilliseconds = Hour }, 800, 1000, 0, Hour + 299_999));
+        0, Duty(new RegulatorMemory { BlowerSinceMilliseconds = Hour }, 800, 1000, 0, Hour + 179_999));
 
     [Theory]
-    [InlineData(299_999, 0.3)]
-    [InlineData(300_000, 0)]
+    [InlineData(179_999, 0.3)]
+    [InlineData(180_000, 0)]
     public void Step_GrantGone_RunsItsLeastTimeOut(long ran, double expected) => Assert.Equal(
         expected,
         Duty(new RegulatorMemory { BlowerDuty = 0.3, BlowerSinceMilliseconds = Hour }, 0, 1000, 300, Hour + ran));
@@ -44,7 +44,7 @@ public sealed class BlowerRegulatorTests
         for (int tick = 0; tick < 24 * 360; tick++)
         {
             now += 10_000;
-            RegulatorMemory worn = Allotment.Worn(memory, 10);
+            RegulatorMemory worn = Allotment.Worn(memory, PumpDrive.Duty, 10);
             (double duty, RegulatorMemory next) = BlowerRegulator.Step(
                 Settings, worn, 200, 1000, false, 1000 * memory.BlowerDuty, 10, now);
             bool turned = duty > 0 != memory.BlowerDuty > 0;

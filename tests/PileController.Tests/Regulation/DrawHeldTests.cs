@@ -66,7 +66,7 @@ public sealed class DrawHeldTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void Hold_ARelay_MeetsTheGrantOverEveryTwoRunsWithTwelveStartsADay()
+    public void Hold_ARelay_MeetsTheGrantOverAnyFourHours()
     {
         for (int seed = 1; seed <= 10; seed++)
         {
@@ -77,6 +77,7 @@ public sealed class DrawHeldTests(ITestOutputHelper output)
             // Reachable is what a pump that never rests still draws when the bed round the turns has cooled for two days.
             double most = new DrawTrial(control, loop, rig).DrawAt(1, 1, 48 * HourSeconds);
             double grant = 500 + (random.NextDouble() * Math.Max(0, (0.9 * most) - 500));
+            bool wellWithin = grant <= 0.8 * most;
             DrawTrial trial = new(control, loop, rig);
             // The house pipe, the tank and the bed come to their balance first.
             trial.Hold(grant, 24 * HourSeconds);
@@ -90,7 +91,7 @@ public sealed class DrawHeldTests(ITestOutputHelper output)
                 double off = Math.Abs((sum / 1440) - grant) / grant;
                 worst = Math.Max(worst, off);
 
-                // Windows that begin where a run does hold two whole runs.
+                // Windows that begin where a run does hold whole runs.
                 bool begins = draws[i - 1440] > 0 && i > 1440 && draws[i - 1441] <= 0;
                 worstRuns = begins ? Math.Max(worstRuns, off) : worstRuns;
                 sum += draws[i] - draws[i - 1440];
@@ -98,7 +99,10 @@ public sealed class DrawHeldTests(ITestOutputHelper output)
 
             string figures = $"seed {seed}: {grant:F0} W of {most:F0} W: worst four hours from a start off by {worstRuns:P1}, any four hours {worst:P1}, {trial.Starts - before} starts";
             output.WriteLine(figures);
-            Assert.True(worstRuns <= 0.05 && trial.Starts - before <= 12, figures);
+
+            // Near all the pump can give the runs are long, and by day they are longer than by night: hours cut from the middle
+            // of one to the middle of another hold unlike parts of them.
+            Assert.True(worstRuns <= 0.02 && worst <= (wellWithin ? 0.05 : 0.08) && trial.Starts - before <= 24, figures);
         }
     }
 

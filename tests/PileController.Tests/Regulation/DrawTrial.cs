@@ -48,7 +48,7 @@ internal sealed class DrawTrial
         for (double t = 0; t < seconds; t += _control.TickSeconds)
         {
             MeteredDraw draw = Read(out bool metered, out long now);
-            RegulatorMemory before = Allotment.Worn(_memory, _control.TickSeconds);
+            RegulatorMemory before = Allotment.Worn(_memory, _control.Drive, _control.TickSeconds);
             (double duty, double opening, RegulatorMemory next) = PumpRegulator.Step(
                 _control, before, grantWatts, urgent, draw.WaterWatts, draw.FlowLitresPerMinute, metered, _control.TickSeconds, now);
             Outputs outputs = new(duty, opening, 0, false);
