@@ -16,7 +16,7 @@ public sealed class BlowerRegulatorTests
 
     [Fact]
     public void Step_JustStopped_Rests() => Assert.Equal(
-        0, Duty(new RegulatorMemory { BlowerSinceMilliseconds = Hour }, 800, 1000, 0, Hour + 179_999));
+        0, Duty(new RegulatorMemory { BlowerSinceMilliseconds = Hour }, 800, 1000, 0, Hour + 299_999));
 
     [Theory]
     [InlineData(179_999, 0.3)]
