@@ -16,12 +16,18 @@ internal static class InterlockRule
     internal readonly record struct Effect(
         bool Tripped, bool HoldWater, bool HoldAir, bool HoldBackup, bool GuardFrost, int First, int FirstHoldingWater);
 
+    /// <summary>Judges one tick. Where nothing changed, the arrays given come back.</summary>
+    /// <param name="settings">The limits.</param>
+    /// <param name="signals">What is watched, in the order of <see cref="Signal"/>.</param>
+    /// <param name="memory">What is remembered, one a row.</param>
+    /// <param name="told">What was said the tick before, one a row; empty when it is not known.</param>
+    /// <param name="now">Monotonic time, ms.</param>
     public static (Verdict[] Verdicts, InterlockMemory[] Memory, Effect Effect) Judge(
-        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, long now)
+        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, Verdict[] told, long now)
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
-        Verdict[] verdicts = new Verdict[table.Count];
-        InterlockMemory[] next = new InterlockMemory[table.Count];
+        Span<Verdict> verdicts = stackalloc Verdict[table.Count];
+        Span<InterlockMemory> next = stackalloc InterlockMemory[table.Count];
         bool tripped = false;
         bool water = false;
         bool air = false;
@@ -51,7 +57,9 @@ internal static class InterlockRule
             }
         }
 
-        return (verdicts, next, new Effect(tripped, water, air, backup, frost, first, holding));
+        return (
+            verdicts.SequenceEqual(told) ? told : verdicts.ToArray(), next.SequenceEqual(memory) ? memory : next.ToArray(),
+            new Effect(tripped, water, air, backup, frost, first, holding));
     }
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
