@@ -24,10 +24,10 @@ public sealed record Memory
     public long LastMonotonicMilliseconds { get; init; } = -1;
 
     /// <summary>The mode.</summary>
-    public Mode Mode { get => Standing.Mode; init => Standing = Standing with { Mode = value }; }
+    public Mode Mode { get => _standing.Value.Mode; init => Standing = Standing with { Mode = value }; }
 
     /// <summary>When the mode was entered, monotonic.</summary>
-    public long ModeSinceMonotonicMilliseconds { get => Standing.ModeSinceMonotonicMilliseconds; init => Standing = Standing with { ModeSinceMonotonicMilliseconds = value }; }
+    public long ModeSinceMonotonicMilliseconds { get => _standing.Value.ModeSinceMonotonicMilliseconds; init => Standing = Standing with { ModeSinceMonotonicMilliseconds = value }; }
 
     /// <summary>Running totals.</summary>
     public Totals Totals { get; init; }
@@ -45,46 +45,46 @@ public sealed record Memory
     public WeatherMemory Weather { get; init; } = WeatherMemory.Fresh;
 
     /// <summary>The forecast that was last taken, or null.</summary>
-    public Forecast? Forecast { get => Standing.Forecast; init => Standing = Standing with { Forecast = value }; }
+    public Forecast? Forecast { get => _standing.Value.Forecast; init => Standing = Standing with { Forecast = value }; }
 
     /// <summary>The course that is followed.</summary>
-    public Course Course { get => Standing.Course; init => Standing = Standing with { Course = value }; }
+    public Course Course { get => _standing.Value.Course; init => Standing = Standing with { Course = value }; }
 
     /// <summary>When the horizon last looked, monotonic; -1 while nothing can be foretold.</summary>
-    public long LookedAtMonotonicMilliseconds { get => Standing.LookedAtMonotonicMilliseconds; init => Standing = Standing with { LookedAtMonotonicMilliseconds = value }; }
+    public long LookedAtMonotonicMilliseconds { get => _standing.Value.LookedAtMonotonicMilliseconds; init => Standing = Standing with { LookedAtMonotonicMilliseconds = value }; }
 
     /// <summary>What is said of tonight.</summary>
-    public TonightMemory Tonight { get => Standing.Tonight; init => Standing = Standing with { Tonight = value }; }
+    public TonightMemory Tonight { get => _standing.Value.Tonight; init => Standing = Standing with { Tonight = value }; }
 
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
 
     /// <summary>What the interlocks remember, one a row of the table.</summary>
-    public InterlockMemory[] Interlocks { get => Standing.Interlocks; init => Standing = Standing with { Interlocks = value }; }
+    public InterlockMemory[] Interlocks { get => _standing.Value.Interlocks; init => Standing = Standing with { Interlocks = value }; }
 
     /// <summary>What is held by hand.</summary>
-    public HandHold[] Hands { get => Standing.Hands; init => Standing = Standing with { Hands = value }; }
+    public HandHold[] Hands { get => _standing.Value.Hands; init => Standing = Standing with { Hands = value }; }
 
     /// <summary>Outputs are locked off for work on the rig.</summary>
-    public bool Servicing { get => Standing.Servicing; init => Standing = Standing with { Servicing = value }; }
+    public bool Servicing { get => _standing.Value.Servicing; init => Standing = Standing with { Servicing = value }; }
 
     /// <summary>Since when flow has been proven without a break, monotonic; -1 when it is not.</summary>
-    public long FlowSinceMonotonicMilliseconds { get => Standing.FlowSinceMonotonicMilliseconds; init => Standing = Standing with { FlowSinceMonotonicMilliseconds = value }; }
+    public long FlowSinceMonotonicMilliseconds { get => _standing.Value.FlowSinceMonotonicMilliseconds; init => Standing = Standing with { FlowSinceMonotonicMilliseconds = value }; }
 
     /// <summary>The probes not believed when that last got a line of its own, one bit a channel.</summary>
-    public long ToldDoubtedProbes { get => Standing.ToldDoubtedProbes; init => Standing = Standing with { ToldDoubtedProbes = value }; }
+    public long ToldDoubtedProbes { get => _standing.Value.ToldDoubtedProbes; init => Standing = Standing with { ToldDoubtedProbes = value }; }
 
     /// <summary>When that was, monotonic; long ago before the first.</summary>
-    public long ToldProbesAtMonotonicMilliseconds { get => Standing.ToldProbesAtMonotonicMilliseconds; init => Standing = Standing with { ToldProbesAtMonotonicMilliseconds = value }; }
+    public long ToldProbesAtMonotonicMilliseconds { get => _standing.Value.ToldProbesAtMonotonicMilliseconds; init => Standing = Standing with { ToldProbesAtMonotonicMilliseconds = value }; }
 
     /// <summary>The curb that was last given a line of its own.</summary>
-    public Curb ToldCurb { get => Standing.ToldCurb; init => Standing = Standing with { ToldCurb = value }; }
+    public Curb ToldCurb { get => _standing.Value.ToldCurb; init => Standing = Standing with { ToldCurb = value }; }
 
     /// <summary>When that was, monotonic.</summary>
-    public long ToldCurbAtMonotonicMilliseconds { get => Standing.ToldCurbAtMonotonicMilliseconds; init => Standing = Standing with { ToldCurbAtMonotonicMilliseconds = value }; }
+    public long ToldCurbAtMonotonicMilliseconds { get => _standing.Value.ToldCurbAtMonotonicMilliseconds; init => Standing = Standing with { ToldCurbAtMonotonicMilliseconds = value }; }
 
     /// <summary>What the actuators were told.</summary>
-    public Outputs Outputs { get => Standing.Outputs; init => Standing = Standing with { Outputs = value }; }
+    public Outputs Outputs { get => _standing.Value.Outputs; init => Standing = Standing with { Outputs = value }; }
 
     /// <summary><see cref="Probes"/> as a tick takes them.</summary>
     internal ProbeMemories Channels { get; init; } = ProbeMemories.Fresh;

@@ -7,13 +7,13 @@ public readonly record struct HouseTally
     private readonly Kept<HourBegun>? _begun;
 
     /// <summary>Which hour, since 1970-01-01T00:00Z; -1 before the first.</summary>
-    public long Hour { get => Begun.Hour; init => Begun = Begun with { Hour = value }; }
+    public long Hour { get => Now.Hour; init => Begun = Begun with { Hour = value }; }
 
     /// <summary>The house at its begin.</summary>
-    public HouseState Start { get => Begun.Start; init => Begun = Begun with { Start = value }; }
+    public HouseState Start { get => Now.Start; init => Begun = Begun with { Start = value }; }
 
     /// <summary>Whether its air was read then.</summary>
-    public bool StartSeen { get => Begun.StartSeen; init => Begun = Begun with { StartSeen = value }; }
+    public bool StartSeen { get => Now.StartSeen; init => Begun = Begun with { StartSeen = value }; }
 
     /// <summary>Time counted, s.</summary>
     public double Seconds { get; init; }
@@ -34,14 +34,16 @@ public readonly record struct HouseTally
     public double SunSeconds { get; init; }
 
     /// <summary>Whether backup heat ran, whose power nobody tells.</summary>
-    public bool Heated { get => Begun.Heated; init => Begun = Begun with { Heated = value }; }
+    public bool Heated { get => Now.Heated; init => Begun = Begun with { Heated = value }; }
 
     /// <summary>Time in which the air outside was not read or the draw not metered, s.</summary>
     public double UnseenSeconds { get; init; }
 
     /// <summary>What stands for all of the hour, as one.</summary>
-    internal HourBegun Begun { get => (_begun ?? None).Value; init => _begun = (_begun ?? None).As(value); }
+    internal HourBegun Begun { get => Now; init => _begun = (_begun ?? None).As(value); }
 
     /// <summary>Nothing counted yet.</summary>
     public static HouseTally Fresh => default;
+
+    private ref readonly HourBegun Now => ref (_begun ?? None).Value;
 }

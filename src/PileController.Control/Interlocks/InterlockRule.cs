@@ -26,8 +26,8 @@ internal static class InterlockRule
         ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, Verdict[] told, long now)
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
-        Span<Verdict> verdicts = stackalloc Verdict[table.Count];
-        Span<InterlockMemory> next = stackalloc InterlockMemory[table.Count];
+        Verdict[] verdicts = told.Length == table.Count ? told : new Verdict[table.Count];
+        InterlockMemory[] next = memory;
         bool tripped = false;
         bool water = false;
         bool air = false;
@@ -35,11 +35,23 @@ internal static class InterlockRule
         bool frost = false;
         int first = -1;
         int holding = -1;
-        for (int i = 0; i < verdicts.Length; i++)
+        for (int i = 0; i < table.Count; i++)
         {
             Interlock row = table[i];
-            (verdicts[i], next[i]) = One(settings, row, signals[(int)row.Source], memory[i], now);
-            if (verdicts[i] is not (Verdict.Acting or Verdict.Latched))
+            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], memory[i], now);
+            if (verdict != verdicts[i])
+            {
+                verdicts = ReferenceEquals(verdicts, told) ? [.. told] : verdicts;
+                verdicts[i] = verdict;
+            }
+
+            if (kept != memory[i])
+            {
+                next = ReferenceEquals(next, memory) ? [.. memory] : next;
+                next[i] = kept;
+            }
+
+            if (verdict is not (Verdict.Acting or Verdict.Latched))
             {
                 continue;
             }
@@ -57,9 +69,7 @@ internal static class InterlockRule
             }
         }
 
-        return (
-            verdicts.SequenceEqual(told) ? told : verdicts.ToArray(), next.SequenceEqual(memory) ? memory : next.ToArray(),
-            new Effect(tripped, water, air, backup, frost, first, holding));
+        return (verdicts, next, new Effect(tripped, water, air, backup, frost, first, holding));
     }
 
     private static (Verdict Verdict, InterlockMemory Memory) One(

@@ -17,47 +17,18 @@ internal sealed class ProbeMemories
     {
         _said = said;
         _atMilliseconds = atMilliseconds;
-        Span<Apart> apart = stackalloc Apart[ChannelTable.Count];
-        int count = 0;
+        int apart = 0;
         for (int i = 0; i < ChannelTable.Count; i++)
         {
-            ProbeMemory probe = each[i];
-            _rawSinceMilliseconds[i] = probe.RawSinceMilliseconds;
-            if (probe != Plain((Channel)i))
-            {
-                apart[count++] = new Apart((Channel)i, probe.LastQuanta, probe.LastAtMilliseconds, probe.Agreeing);
-            }
+            _rawSinceMilliseconds[i] = each[i].RawSinceMilliseconds;
+            apart += IsPlain(each[i], atMilliseconds) ? 0 : 1;
         }
 
-        ReadOnlySpan<Apart> found = apart[..count];
-        _apart = found.SequenceEqual(apartBefore) ? apartBefore : found.ToArray();
+        _apart = apart == 0 ? [] : SetApart(each, atMilliseconds, apart, apartBefore);
     }
 
     /// <summary>Nothing seen yet.</summary>
     public static ProbeMemories Fresh { get; } = Of([]);
-
-    /// <summary>What is remembered of one probe.</summary>
-    public ProbeMemory this[Channel channel]
-    {
-        get
-        {
-            ProbeMemory plain = Plain(channel);
-            foreach (ref readonly Apart apart in _apart.AsSpan())
-            {
-                if (apart.Channel == channel)
-                {
-                    return plain with
-                    {
-                        LastQuanta = apart.LastQuanta,
-                        LastAtMilliseconds = apart.LastAtMilliseconds,
-                        Agreeing = apart.Agreeing,
-                    };
-                }
-            }
-
-            return plain;
-        }
-    }
 
     /// <summary>Folds what was written.</summary>
     /// <param name="each">In channel order; a channel it does not tell of has seen nothing yet.</param>
@@ -88,22 +59,55 @@ internal sealed class ProbeMemories
     public ProbeMemory[] Unfolded()
     {
         ProbeMemory[] each = new ProbeMemory[ChannelTable.Count];
-        for (int i = 0; i < each.Length; i++)
-        {
-            each[i] = this[(Channel)i];
-        }
-
+        Unfold(each);
         return each;
     }
 
-    // What is remembered of a probe that is believed now, or never was.
-    private ProbeMemory Plain(Channel channel)
+    /// <summary>Tells what is remembered, in channel order.</summary>
+    /// <param name="each">Filled: one a channel.</param>
+    public void Unfold(Span<ProbeMemory> each)
     {
-        Reading said = _said[channel];
-        long since = _rawSinceMilliseconds[(int)channel];
-        return said.IsGood
-            ? new ProbeMemory(said.Quanta, _atMilliseconds, said.Quanta, since, 0, said.Quality)
-            : new ProbeMemory(0, -1, said.Quanta, since, 0, said.Quality);
+        ReadOnlySpan<Reading> said = _said.AsSpan();
+        for (int i = 0; i < said.Length; i++)
+        {
+            Reading one = said[i];
+            each[i] = one.IsGood
+                ? new ProbeMemory(one.Quanta, _atMilliseconds, one.Quanta, _rawSinceMilliseconds[i], 0, one.Quality)
+                : new ProbeMemory(0, -1, one.Quanta, _rawSinceMilliseconds[i], 0, one.Quality);
+        }
+
+        foreach (ref readonly Apart apart in _apart.AsSpan())
+        {
+            ref ProbeMemory one = ref each[(int)apart.Channel];
+            one = one with
+            {
+                LastQuanta = apart.LastQuanta,
+                LastAtMilliseconds = apart.LastAtMilliseconds,
+                Agreeing = apart.Agreeing,
+            };
+        }
+    }
+
+    // Whether its reading tells the rest: it is believed now, or never was.
+    private static bool IsPlain(in ProbeMemory probe, long atMilliseconds) => probe.Agreeing == 0
+        && (probe.Quality == ReadingQuality.Good
+            ? probe.LastQuanta == probe.RawQuanta && probe.LastAtMilliseconds == atMilliseconds
+            : probe.LastQuanta == 0 && probe.LastAtMilliseconds == -1);
+
+    private static Apart[] SetApart(ReadOnlySpan<ProbeMemory> each, long atMilliseconds, int count, Apart[] before)
+    {
+        Span<Apart> apart = stackalloc Apart[count];
+        int next = 0;
+        for (int i = 0; i < each.Length; i++)
+        {
+            ProbeMemory probe = each[i];
+            if (!IsPlain(probe, atMilliseconds))
+            {
+                apart[next++] = new Apart((Channel)i, probe.LastQuanta, probe.LastAtMilliseconds, probe.Agreeing);
+            }
+        }
+
+        return apart.SequenceEqual(before) ? before : apart.ToArray();
     }
 
     /// <summary>A probe that was believed and is not now, or not from this tick on.</summary>

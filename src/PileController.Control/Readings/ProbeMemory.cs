@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace PileController.Control.Readings;
 
 /// <summary>What validation remembers of one probe.</summary>
@@ -7,6 +9,7 @@ namespace PileController.Control.Readings;
 /// <param name="RawSinceMilliseconds">Since when the port gives exactly that value, monotonic.</param>
 /// <param name="Agreeing">How many readings in a row have agreed with each other while differing from the believed value.</param>
 /// <param name="Quality">The verdict of the tick before.</param>
+[StructLayout(LayoutKind.Auto)] // Packed: one a channel is made every tick.
 public readonly record struct ProbeMemory(
     int LastQuanta, long LastAtMilliseconds, int RawQuanta, long RawSinceMilliseconds, int Agreeing, ReadingQuality Quality)
 {

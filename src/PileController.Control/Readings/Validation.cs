@@ -25,19 +25,25 @@ internal static class Validation
     {
         Span<Reading> result = stackalloc Reading[ChannelTable.Count];
         Span<ProbeMemory> next = stackalloc ProbeMemory[ChannelTable.Count];
+        memory.Unfold(next);
         ReadOnlySpan<Reading> readings = raw.AsSpan();
         for (int i = 0; i < result.Length; i++)
         {
-            Channel channel = (Channel)i;
-            (result[i], next[i]) = One(ChannelTable.Of(channel), readings[i], memory[channel], monotonicMilliseconds);
+            (result[i], next[i]) = One(ChannelTable.Of((Channel)i), readings[i], next[i], monotonicMilliseconds);
         }
 
         Neighbours(result, next);
-        RigReadings judged = result.SequenceEqual(readings) ? raw : new RigReadings(result.ToArray());
+        bool same = true;
+        for (int i = 0; i < result.Length; i++)
+        {
+            same &= result[i].Quality == readings[i].Quality;
+        }
+
+        RigReadings judged = same ? raw : new RigReadings(result.ToArray());
         return (judged, memory.Next(judged, next, monotonicMilliseconds));
     }
 
-    private static (Reading Checked, ProbeMemory Memory) One(ChannelInfo info, Reading reading, ProbeMemory memory, long now)
+    private static (Reading Checked, ProbeMemory Memory) One(ChannelInfo info, Reading reading, in ProbeMemory memory, long now)
     {
         bool same = reading.Quanta == memory.RawQuanta;
         ProbeMemory next = memory with
@@ -62,7 +68,7 @@ internal static class Validation
     }
 
     private static (ReadingQuality Quality, ProbeMemory Memory) Judge(
-        ChannelInfo info, Reading reading, ProbeMemory memory, ProbeMemory next, long now, bool same)
+        ChannelInfo info, Reading reading, in ProbeMemory memory, in ProbeMemory next, long now, bool same)
     {
         double value = reading.Quanta * info.Quantum;
         if (value < info.Least || value > info.Most)
