@@ -1,5 +1,4 @@
 using PileController.Control;
-using PileController.Control.Decisions;
 using PileController.Control.Readings;
 using PileController.Settings;
 using PileController.Simulation;
