@@ -36,7 +36,7 @@ public static class Controller
         long now = at.MonotonicMilliseconds;
         bool first = memory.LastMonotonicMilliseconds < 0;
         double seconds = first ? 0 : Math.Clamp((now - memory.LastMonotonicMilliseconds) * 0.001, 0, MostTickSeconds);
-        (RigReadings sound, ProbeMemory[] probes) = Validation.Check(readings, memory.Probes, now);
+        (RigReadings sound, ProbeMemories probes) = Validation.Check(readings, memory.Channels, now);
         MeteredDraw draw = DrawMeter.Of(settings, sound, memory.Outputs);
         Totals totals = Totaliser.Add(memory.Totals, settings, draw, sound, memory.Outputs, seconds);
         (HeapEstimate estimate, EstimatorMemory estimator) = Estimator.Step(
@@ -52,7 +52,7 @@ public static class Controller
         Span<double> signals = stackalloc double[Signals.Count];
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
-            InterlockRule.Judge(settings, signals, asked.Interlocks, now);
+            InterlockRule.Judge(settings, signals, asked.Interlocks, memory.Standing.Verdicts, now);
         if (effect.Tripped && asked.Hands.Length > 0)
         {
             asked = HandRule.EndedByTrip(asked);
@@ -97,7 +97,7 @@ public static class Controller
 
         Curb curb = CurbRule.Of(mode, grant, outputs, effect);
         DecisionKinds kinds = asked.Kinds | Kinds(memory, mode, verdicts, first);
-        long doubted = Doubted(probes);
+        long doubted = Doubted(sound);
         bool tellProbes = doubted != memory.ToldDoubtedProbes && !first
             && now - memory.ToldProbesAtMonotonicMilliseconds >= TellProbesMilliseconds;
         kinds |= tellProbes ? DecisionKinds.Probe : DecisionKinds.Steady;
@@ -133,31 +133,35 @@ public static class Controller
             Note = asked.Note,
             Tonight = tonight.Latest,
         };
-        Memory next = new()
+        Memory next = memory with
         {
             Sequence = decision.Sequence,
             LastMonotonicMilliseconds = now,
-            Mode = mode,
-            ModeSinceMonotonicMilliseconds = modeSince,
             Totals = totals,
-            Probes = probes,
+            Channels = probes,
             Estimator = estimator,
             House = dwelling,
             Weather = weather,
-            Forecast = forecast,
-            Course = course,
-            LookedAtMonotonicMilliseconds = lookedAt,
-            Tonight = tonight,
             Regulators = regulators,
-            Interlocks = interlocks,
-            Hands = asked.Hands,
-            Servicing = asked.Servicing,
-            FlowSinceMonotonicMilliseconds = flowSince,
-            ToldDoubtedProbes = tellProbes || first ? doubted : memory.ToldDoubtedProbes,
-            ToldProbesAtMonotonicMilliseconds = tellProbes ? now : memory.ToldProbesAtMonotonicMilliseconds,
-            ToldCurb = tell ? curb : memory.ToldCurb,
-            ToldCurbAtMonotonicMilliseconds = tell ? now : memory.ToldCurbAtMonotonicMilliseconds,
-            Outputs = outputs,
+            Standing = new Standing
+            {
+                Mode = mode,
+                ModeSinceMonotonicMilliseconds = modeSince,
+                Forecast = forecast,
+                Course = course,
+                LookedAtMonotonicMilliseconds = lookedAt,
+                Tonight = tonight,
+                Interlocks = interlocks,
+                Verdicts = verdicts,
+                Hands = asked.Hands,
+                Servicing = asked.Servicing,
+                FlowSinceMonotonicMilliseconds = flowSince,
+                ToldDoubtedProbes = tellProbes || first ? doubted : memory.ToldDoubtedProbes,
+                ToldProbesAtMonotonicMilliseconds = tellProbes ? now : memory.ToldProbesAtMonotonicMilliseconds,
+                ToldCurb = tell ? curb : memory.ToldCurb,
+                ToldCurbAtMonotonicMilliseconds = tell ? now : memory.ToldCurbAtMonotonicMilliseconds,
+                Outputs = outputs,
+            },
         };
         return (decision, next);
     }
@@ -213,12 +217,13 @@ public static class Controller
     }
 
     // One bit a channel whose probe is fitted and not believed.
-    private static long Doubted(ProbeMemory[] probes)
+    private static long Doubted(RigReadings readings)
     {
+        ReadOnlySpan<Reading> each = readings.AsSpan();
         long doubted = 0;
-        for (int i = 0; i < probes.Length; i++)
+        for (int i = 0; i < each.Length; i++)
         {
-            doubted |= probes[i].Quality is ReadingQuality.Good or ReadingQuality.NotFitted ? 0 : 1L << i;
+            doubted |= each[i].Quality is ReadingQuality.Good or ReadingQuality.NotFitted ? 0 : 1L << i;
         }
 
         return doubted;

@@ -14,6 +14,9 @@ namespace PileController.Control;
 /// </summary>
 public sealed record Memory
 {
+    private static readonly Kept<Standing> FreshStanding = new(Standing.Fresh);
+    private readonly Kept<Standing> _standing = FreshStanding;
+
     /// <summary>Number of the last tick.</summary>
     public long Sequence { get; init; }
 
@@ -21,16 +24,16 @@ public sealed record Memory
     public long LastMonotonicMilliseconds { get; init; } = -1;
 
     /// <summary>The mode.</summary>
-    public Mode Mode { get; init; }
+    public Mode Mode { get => _standing.Value.Mode; init => Standing = Standing with { Mode = value }; }
 
     /// <summary>When the mode was entered, monotonic.</summary>
-    public long ModeSinceMonotonicMilliseconds { get; init; }
+    public long ModeSinceMonotonicMilliseconds { get => _standing.Value.ModeSinceMonotonicMilliseconds; init => Standing = Standing with { ModeSinceMonotonicMilliseconds = value }; }
 
     /// <summary>Running totals.</summary>
     public Totals Totals { get; init; }
 
-    /// <summary>What validation remembers, one a channel.</summary>
-    public ProbeMemory[] Probes { get; init; } = Repeat(ProbeMemory.Fresh, ChannelTable.Count);
+    /// <summary>What validation remembers, one a channel. Unfolded anew at each call.</summary>
+    public ProbeMemory[] Probes { get => Channels.Unfolded(); init => Channels = ProbeMemories.Of(value); }
 
     /// <summary>What the estimator remembers.</summary>
     public EstimatorMemory Estimator { get; init; } = EstimatorMemory.Fresh;
@@ -42,46 +45,52 @@ public sealed record Memory
     public WeatherMemory Weather { get; init; } = WeatherMemory.Fresh;
 
     /// <summary>The forecast that was last taken, or null.</summary>
-    public Forecast? Forecast { get; init; }
+    public Forecast? Forecast { get => _standing.Value.Forecast; init => Standing = Standing with { Forecast = value }; }
 
     /// <summary>The course that is followed.</summary>
-    public Course Course { get; init; } = Course.Usual;
+    public Course Course { get => _standing.Value.Course; init => Standing = Standing with { Course = value }; }
 
     /// <summary>When the horizon last looked, monotonic; -1 while nothing can be foretold.</summary>
-    public long LookedAtMonotonicMilliseconds { get; init; } = -1;
+    public long LookedAtMonotonicMilliseconds { get => _standing.Value.LookedAtMonotonicMilliseconds; init => Standing = Standing with { LookedAtMonotonicMilliseconds = value }; }
 
     /// <summary>What is said of tonight.</summary>
-    public TonightMemory Tonight { get; init; } = TonightMemory.Fresh;
+    public TonightMemory Tonight { get => _standing.Value.Tonight; init => Standing = Standing with { Tonight = value }; }
 
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
 
     /// <summary>What the interlocks remember, one a row of the table.</summary>
-    public InterlockMemory[] Interlocks { get; init; } = Repeat(InterlockMemory.Fresh, InterlockTable.All.Count);
+    public InterlockMemory[] Interlocks { get => _standing.Value.Interlocks; init => Standing = Standing with { Interlocks = value }; }
 
     /// <summary>What is held by hand.</summary>
-    public HandHold[] Hands { get; init; } = [];
+    public HandHold[] Hands { get => _standing.Value.Hands; init => Standing = Standing with { Hands = value }; }
 
     /// <summary>Outputs are locked off for work on the rig.</summary>
-    public bool Servicing { get; init; }
+    public bool Servicing { get => _standing.Value.Servicing; init => Standing = Standing with { Servicing = value }; }
 
     /// <summary>Since when flow has been proven without a break, monotonic; -1 when it is not.</summary>
-    public long FlowSinceMonotonicMilliseconds { get; init; } = -1;
+    public long FlowSinceMonotonicMilliseconds { get => _standing.Value.FlowSinceMonotonicMilliseconds; init => Standing = Standing with { FlowSinceMonotonicMilliseconds = value }; }
 
     /// <summary>The probes not believed when that last got a line of its own, one bit a channel.</summary>
-    public long ToldDoubtedProbes { get; init; }
+    public long ToldDoubtedProbes { get => _standing.Value.ToldDoubtedProbes; init => Standing = Standing with { ToldDoubtedProbes = value }; }
 
     /// <summary>When that was, monotonic; long ago before the first.</summary>
-    public long ToldProbesAtMonotonicMilliseconds { get; init; } = -3_600_000;
+    public long ToldProbesAtMonotonicMilliseconds { get => _standing.Value.ToldProbesAtMonotonicMilliseconds; init => Standing = Standing with { ToldProbesAtMonotonicMilliseconds = value }; }
 
     /// <summary>The curb that was last given a line of its own.</summary>
-    public Curb ToldCurb { get; init; }
+    public Curb ToldCurb { get => _standing.Value.ToldCurb; init => Standing = Standing with { ToldCurb = value }; }
 
     /// <summary>When that was, monotonic.</summary>
-    public long ToldCurbAtMonotonicMilliseconds { get; init; }
+    public long ToldCurbAtMonotonicMilliseconds { get => _standing.Value.ToldCurbAtMonotonicMilliseconds; init => Standing = Standing with { ToldCurbAtMonotonicMilliseconds = value }; }
 
     /// <summary>What the actuators were told.</summary>
-    public Outputs Outputs { get; init; }
+    public Outputs Outputs { get => _standing.Value.Outputs; init => Standing = Standing with { Outputs = value }; }
+
+    /// <summary><see cref="Probes"/> as a tick takes them.</summary>
+    internal ProbeMemories Channels { get; init; } = ProbeMemories.Fresh;
+
+    /// <summary>What stands for many ticks, as one.</summary>
+    internal Standing Standing { get => _standing.Value; init => _standing = _standing.As(value); }
 
     /// <summary>A controller that has seen nothing yet.</summary>
     public static Memory Fresh { get; } = new();
@@ -107,12 +116,5 @@ public sealed record Memory
             Interlocks = [.. Interlocks.Select(i => new InterlockMemory(-1, i.Latched, i.Latched))],
             Servicing = Servicing,
         };
-    }
-
-    private static T[] Repeat<T>(T value, int count)
-    {
-        T[] array = new T[count];
-        Array.Fill(array, value);
-        return array;
     }
 }

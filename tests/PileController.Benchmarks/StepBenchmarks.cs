@@ -7,15 +7,16 @@ using PileController.Simulation;
 
 namespace PileController.Benchmarks;
 
-/// <summary>One tick of control, and one tick of the whole pipeline, from the demo's warm start.</summary>
+/// <summary>One tick of control, and one tick of the whole pipeline, live: one tick after another from the demo's warm start on.</summary>
 [MemoryDiagnoser]
 public class StepBenchmarks
 {
+    private const int Hours = 6;
     private static readonly Command[] NoCommands = [];
+    private readonly List<Moment> _all = [];
+    private readonly List<Moment> _steady = [];
     private Holding _holding = null!;
-    private RigReadings _readings = RigReadings.None;
-    private Memory _memory = Memory.Fresh;
-    private Instant _at;
+    private int _next;
 
     [GlobalSetup]
     public void Setup()
@@ -24,15 +25,41 @@ public class StepBenchmarks
         _holding = new Holding(
             HoldingBuild.Plant(settings), settings.Control, settings.Rig, Demo.Weather(HoldingBuild.Place(settings)),
             HoldingBuild.StandardOffsetMinutes(settings), WarmStart.Shipped().State);
-        _readings = _holding.Read();
-        _memory = _holding.Memory;
-        _at = _holding.Now;
+        double ticks = Hours * 3600 / settings.Control.TickSeconds;
+        for (int i = 0; i < ticks; i++)
+        {
+            Moment moment = new(_holding.Memory, _holding.Read(), _holding.Now);
+            _holding.Tick(moment.Readings, NoCommands);
+            _all.Add(moment);
+            if (IsSteady(moment.Memory, _holding.Memory))
+            {
+                _steady.Add(moment);
+            }
+        }
     }
 
+    /// <summary>Ticks between two looks of observer, horizon and outlook.</summary>
     [Benchmark]
-    public Decision Control_Step() =>
-        Controller.Step(PileSettings.AlderBank.Control, _memory, _readings, NoCommands, _at).Decision;
+    public Decision Control_Step() => Step(_steady);
+
+    /// <summary>All ticks of some hours.</summary>
+    [Benchmark]
+    public Decision Control_Step_Looks_Too() => Step(_all);
 
     [Benchmark]
     public Decision Whole_Tick() => _holding.Tick(_holding.Read(), NoCommands);
+
+    private static bool IsSteady(Memory before, Memory after) =>
+        ReferenceEquals(before.Estimator.Belief, after.Estimator.Belief)
+        && before.LookedAtMonotonicMilliseconds == after.LookedAtMonotonicMilliseconds
+        && before.Weather.Hour == after.Weather.Hour;
+
+    private Decision Step(List<Moment> moments)
+    {
+        _next = _next + 1 < moments.Count ? _next + 1 : 0;
+        Moment moment = moments[_next];
+        return Controller.Step(PileSettings.AlderBank.Control, moment.Memory, moment.Readings, NoCommands, moment.At).Decision;
+    }
+
+    private sealed record Moment(Memory Memory, RigReadings Readings, Instant At);
 }

@@ -8,7 +8,7 @@ internal static class HandRule
 {
     private const long MostMilliseconds = 24 * 3_600_000L;
 
-    internal sealed record Result(
+    internal readonly record struct Result(
         HandHold[] Hands, InterlockMemory[] Interlocks, bool Servicing, ReportTick? Report, DecisionKinds Kinds, string? Note)
     {
         /// <summary>The same with one thing more to tell.</summary>
@@ -62,7 +62,7 @@ internal static class HandRule
     /// <summary>
     /// A trip ends every hold: when it is cleared nothing starts by itself that a person has not asked for anew.
     /// </summary>
-    public static Result EndedByTrip(Result asked) => asked with
+    public static Result EndedByTrip(in Result asked) => asked with
     {
         Hands = [],
         Kinds = asked.Kinds | DecisionKinds.Hand,

@@ -45,39 +45,39 @@ public static class Estimator
     {
         double outside = readings.TryGet(Channel.Outside, out double measured) ? measured : memory.OutsideC;
         HeapBelief? held = memory.Belief is { Fits: true } ? memory.Belief : null;
-        EstimatorMemory now = memory with
-        {
-            Belief = held,
-            OutsideC = outside,
-            Tally = Add(settings, memory.Tally, readings, draw, blowerDuty, outside, seconds),
-        };
+        HeapTold told = memory.Told with { Belief = held };
+        HeapTally tally = Add(settings, memory.Tally, readings, draw, blowerDuty, outside, seconds);
         int probes = Probes(readings);
-        if (probes > 0 && (!memory.Started || held is null))
+        if (probes > 0 && (!told.Started || held is null))
         {
             HeapShape shape = new(settings);
             HeapBelief belief = held is null ? HeapObserver.First(settings, shape, readings, outside)
                 : Bears(settings, shape, held, readings, probes) ? HeapObserver.Rested(held)
                 : HeapObserver.Again(held, settings, shape, readings, outside);
-            now = Told(settings, shape, now with { Started = true, Tally = default }, belief);
+            told = Told(settings, shape, told with { Started = true }, belief, outside);
+            tally = default;
         }
-        else if (held is not null && now.Tally.Seconds >= HeapObserver.UpdateSeconds)
+        else if (held is not null && tally.Seconds >= HeapObserver.UpdateSeconds)
         {
             HeapShape shape = new(settings);
-            HeapBelief belief = HeapObserver.Update(settings, shape, held, now.Tally, readings);
+            HeapBelief belief = HeapObserver.Update(settings, shape, held, tally, readings);
             belief = Refuted(belief, readings) ? HeapObserver.Again(belief, settings, shape, readings, outside) : belief;
-            now = Told(settings, shape, now with { Tally = default }, belief);
+            told = Told(settings, shape, told, belief, outside);
+            tally = default;
         }
 
-        long hotSince = now.ActiveZoneC >= settings.HeapLitC
-            ? (memory.HotSinceMilliseconds >= 0 ? memory.HotSinceMilliseconds : at.MonotonicMilliseconds)
+        long hotSince = told.ActiveZoneC >= settings.HeapLitC
+            ? (told.HotSinceMilliseconds >= 0 ? told.HotSinceMilliseconds : at.MonotonicMilliseconds)
             : -1;
-        bool lit = memory.Lit || (hotSince >= 0 && at.MonotonicMilliseconds - hotSince >= LitMilliseconds);
-        now = now with { HotSinceMilliseconds = hotSince, Lit = lit };
-        return (Estimate(settings, now, readings, draw.WaterWatts + draw.AirWatts), now);
+        bool lit = told.Lit || (hotSince >= 0 && at.MonotonicMilliseconds - hotSince >= LitMilliseconds);
+        told = told with { HotSinceMilliseconds = hotSince, Lit = lit };
+        return (
+            Estimate(settings, told, readings, draw.WaterWatts + draw.AirWatts),
+            memory with { Told = told, OutsideC = outside, Tally = tally });
     }
 
     private static HeapEstimate Estimate(
-        ControlSettings settings, in EstimatorMemory now, RigReadings readings, double drawWatts)
+        ControlSettings settings, in HeapTold now, RigReadings readings, double drawWatts)
     {
         double sigma = Math.Sqrt(now.VarianceK2);
         double capacity = BodyCapacityShare * settings.HeapHeatCapacityJPerK;
@@ -127,13 +127,14 @@ public static class Estimator
     }
 
     // What the belief says of the heap as a whole; found once an update.
-    private static EstimatorMemory Told(ControlSettings settings, HeapShape shape, in EstimatorMemory memory, HeapBelief belief)
+    private static HeapTold Told(
+        ControlSettings settings, HeapShape shape, in HeapTold before, HeapBelief belief, double outsideC)
     {
         Span<double> weights = stackalloc double[HeapShape.Nodes];
         Span<double> h = stackalloc double[HeapBelief.Size];
         double zone = HeapRings.ActiveZone(belief.Mean, shape, weights);
         double variance = Covariance.Variance(belief, weights) + (CutKelvin * CutKelvin);
-        return memory with
+        return before with
         {
             ActiveZoneC = zone,
             BodyC = HeapRings.Body(belief.Mean, shape),
@@ -143,7 +144,7 @@ public static class Estimator
             VarianceK2 = variance,
             Belief = belief,
             LeastZoneC = RestRoll.LeastZoneC(
-                belief.Mean, belief.Learned(HeapFigures.Told(settings, shape)), memory.OutsideC, settings.House.GroundC, Math.Min(SettlingHours, settings.LookAheadHours)),
+                belief.Mean, belief.Learned(HeapFigures.Told(settings, shape)), outsideC, settings.House.GroundC, Math.Min(SettlingHours, settings.LookAheadHours)),
         };
     }
 

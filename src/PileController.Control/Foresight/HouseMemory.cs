@@ -66,7 +66,7 @@ public readonly record struct HouseMemory(double AirC, double FloorC, double Tan
         };
         HouseTally tally = hour == memory.Tally.Hour
             ? now.Tally
-            : HouseTally.Fresh with { Hour = hour, Start = now.State, StartSeen = airSeen };
+            : HouseTally.Fresh with { Begun = new HourBegun(hour, now.State, airSeen, false) };
         bool sunSeen = readings.TryGet(Channel.Sun, out double sun);
         bool seen = readings.TryGet(Channel.Outside, out _)
             && readings.TryGet(Channel.Supply, out _) && readings.TryGet(Channel.Return, out _);

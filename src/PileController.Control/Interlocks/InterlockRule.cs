@@ -16,12 +16,18 @@ internal static class InterlockRule
     internal readonly record struct Effect(
         bool Tripped, bool HoldWater, bool HoldAir, bool HoldBackup, bool GuardFrost, int First, int FirstHoldingWater);
 
+    /// <summary>Judges one tick. Where nothing changed, the arrays given come back.</summary>
+    /// <param name="settings">The limits.</param>
+    /// <param name="signals">What is watched, in the order of <see cref="Signal"/>.</param>
+    /// <param name="memory">What is remembered, one a row.</param>
+    /// <param name="told">What was said the tick before, one a row; empty when it is not known.</param>
+    /// <param name="now">Monotonic time, ms.</param>
     public static (Verdict[] Verdicts, InterlockMemory[] Memory, Effect Effect) Judge(
-        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, long now)
+        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, Verdict[] told, long now)
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
-        Verdict[] verdicts = new Verdict[table.Count];
-        InterlockMemory[] next = new InterlockMemory[table.Count];
+        Verdict[] verdicts = told.Length == table.Count ? told : new Verdict[table.Count];
+        InterlockMemory[] next = memory;
         bool tripped = false;
         bool water = false;
         bool air = false;
@@ -29,11 +35,23 @@ internal static class InterlockRule
         bool frost = false;
         int first = -1;
         int holding = -1;
-        for (int i = 0; i < verdicts.Length; i++)
+        for (int i = 0; i < table.Count; i++)
         {
             Interlock row = table[i];
-            (verdicts[i], next[i]) = One(settings, row, signals[(int)row.Source], memory[i], now);
-            if (verdicts[i] is not (Verdict.Acting or Verdict.Latched))
+            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], memory[i], now);
+            if (verdict != verdicts[i])
+            {
+                verdicts = ReferenceEquals(verdicts, told) ? [.. told] : verdicts;
+                verdicts[i] = verdict;
+            }
+
+            if (kept != memory[i])
+            {
+                next = ReferenceEquals(next, memory) ? [.. memory] : next;
+                next[i] = kept;
+            }
+
+            if (verdict is not (Verdict.Acting or Verdict.Latched))
             {
                 continue;
             }

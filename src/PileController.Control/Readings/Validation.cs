@@ -4,7 +4,7 @@ namespace PileController.Control.Readings;
 /// Looks at every reading in its company before anything is decided: range, rate, stuck, stale, neighbours. A probe
 /// that lies is worse than one that is silent.
 /// </summary>
-public static class Validation
+internal static class Validation
 {
     // A level that the probe keeps this many readings in a row is taken for true even if it came by a jump.
     private const int AgreeingNeeded = 6;
@@ -17,25 +17,33 @@ public static class Validation
 
     /// <summary>Validates all readings of a tick.</summary>
     /// <param name="raw">What the rig said.</param>
-    /// <param name="memory">What is remembered of each probe, in channel order.</param>
+    /// <param name="memory">What is remembered of each probe.</param>
     /// <param name="monotonicMilliseconds">Now.</param>
-    /// <returns>The readings with their final quality, and what to remember.</returns>
-    public static (RigReadings Checked, ProbeMemory[] Memory) Check(
-        RigReadings raw, ProbeMemory[] memory, long monotonicMilliseconds)
+    /// <returns>The readings with their final quality (those given, where they have it already), and what to remember.</returns>
+    public static (RigReadings Checked, ProbeMemories Memory) Check(
+        RigReadings raw, ProbeMemories memory, long monotonicMilliseconds)
     {
-        Reading[] result = new Reading[ChannelTable.Count];
-        ProbeMemory[] next = new ProbeMemory[ChannelTable.Count];
+        Span<Reading> result = stackalloc Reading[ChannelTable.Count];
+        Span<ProbeMemory> next = stackalloc ProbeMemory[ChannelTable.Count];
+        memory.Unfold(next);
         ReadOnlySpan<Reading> readings = raw.AsSpan();
         for (int i = 0; i < result.Length; i++)
         {
-            (result[i], next[i]) = One(ChannelTable.Of((Channel)i), readings[i], memory[i], monotonicMilliseconds);
+            (result[i], next[i]) = One(ChannelTable.Of((Channel)i), readings[i], next[i], monotonicMilliseconds);
         }
 
         Neighbours(result, next);
-        return (new RigReadings(result), next);
+        bool same = true;
+        for (int i = 0; i < result.Length; i++)
+        {
+            same &= result[i].Quality == readings[i].Quality;
+        }
+
+        RigReadings judged = same ? raw : new RigReadings(result.ToArray());
+        return (judged, memory.Next(judged, next, monotonicMilliseconds));
     }
 
-    private static (Reading Checked, ProbeMemory Memory) One(ChannelInfo info, Reading reading, ProbeMemory memory, long now)
+    private static (Reading Checked, ProbeMemory Memory) One(ChannelInfo info, Reading reading, in ProbeMemory memory, long now)
     {
         bool same = reading.Quanta == memory.RawQuanta;
         ProbeMemory next = memory with
@@ -60,7 +68,7 @@ public static class Validation
     }
 
     private static (ReadingQuality Quality, ProbeMemory Memory) Judge(
-        ChannelInfo info, Reading reading, ProbeMemory memory, ProbeMemory next, long now, bool same)
+        ChannelInfo info, Reading reading, in ProbeMemory memory, in ProbeMemory next, long now, bool same)
     {
         double value = reading.Quanta * info.Quantum;
         if (value < info.Least || value > info.Most)
@@ -96,7 +104,7 @@ public static class Validation
 
     // Of three or more heap probes, one that stands far from the middle one contradicts its neighbours. The edge is
     // left out: it may well be that cold.
-    private static void Neighbours(Reading[] readings, ProbeMemory[] memory)
+    private static void Neighbours(Span<Reading> readings, Span<ProbeMemory> memory)
     {
         const double quantum = 1.0 / 16;
         Reading core = readings[(int)Channel.HeapCore];

@@ -125,15 +125,34 @@ public sealed class InterlockRuleTests
         signals[(int)Signal.House] = 40;
         signals[(int)Signal.Battery] = 11;
         InterlockMemory[] memory = [.. InterlockTable.All.Select(_ => new InterlockMemory(0, false, false))];
-        InterlockRule.Effect held = InterlockRule.Judge(Settings, signals, memory, 3_600_000).Effect;
+        InterlockRule.Effect held = InterlockRule.Judge(Settings, signals, memory, [], 3_600_000).Effect;
         signals[(int)Signal.PumpSilent] = 1;
-        InterlockRule.Effect tripped = InterlockRule.Judge(Settings, signals, memory, 3_600_000).Effect;
+        InterlockRule.Effect tripped = InterlockRule.Judge(Settings, signals, memory, [], 3_600_000).Effect;
 
         Assert.Equal("houseHot", InterlockTable.All[held.First].Id);
         Assert.Equal("houseHot", InterlockTable.All[held.FirstHoldingWater].Id);
         Assert.True(held is { HoldWater: true, HoldAir: true, HoldBackup: true, Tripped: false });
         Assert.Equal("pumpSilent", InterlockTable.All[tripped.First].Id);
         Assert.True(tripped.Tripped);
+    }
+
+    [Fact]
+    public void Judge_SomethingChanges_LeavesWhatWasGivenAsItWas()
+    {
+        double[] signals = RowRun.AllSound(Settings);
+        InterlockMemory[] fresh = Memory.Fresh.Interlocks;
+        (Verdict[] clear, InterlockMemory[] calm, _) = InterlockRule.Judge(Settings, signals, fresh, [], 0);
+        (Verdict[] again, InterlockMemory[] still, _) = InterlockRule.Judge(Settings, signals, calm, clear, 10_000);
+        signals[(int)Signal.Leak] = 1;
+        signals[(int)Signal.House] = 90;
+        (Verdict[] wet, InterlockMemory[] passed, _) = InterlockRule.Judge(Settings, signals, still, again, 20_000);
+
+        Assert.Same(clear, again);
+        Assert.Same(calm, still);
+        Assert.All(clear, verdict => Assert.Equal(Verdict.Clear, verdict));
+        Assert.All(calm, row => Assert.Equal(InterlockMemory.Fresh, row));
+        Assert.Equal(2, wet.Count(verdict => verdict == Verdict.Pending));
+        Assert.Equal(2, passed.Count(row => row.SinceMilliseconds == 20_000));
     }
 
     [Fact]

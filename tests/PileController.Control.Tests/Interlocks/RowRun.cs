@@ -8,6 +8,7 @@ internal sealed class RowRun(ControlSettings settings, string id)
 {
     private readonly int _index = InterlockTable.IndexOf(id);
     private InterlockMemory[] _memory = Memory.Fresh.Interlocks;
+    private Verdict[] _verdicts = [];
 
     public Interlock Row => InterlockTable.All[_index];
 
@@ -27,7 +28,7 @@ internal sealed class RowRun(ControlSettings settings, string id)
     {
         double[] signals = AllSound(settings);
         signals[(int)Row.Source] = signal;
-        (Verdict[] verdicts, _memory, _) = InterlockRule.Judge(settings, signals, _memory, now);
-        return verdicts[_index];
+        (_verdicts, _memory, _) = InterlockRule.Judge(settings, signals, _memory, _verdicts, now);
+        return _verdicts[_index];
     }
 }

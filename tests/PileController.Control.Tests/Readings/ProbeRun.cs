@@ -6,7 +6,7 @@ namespace PileController.Control.Tests.Readings;
 /// <summary>Feeds one channel through validation, the others sound, tick after tick.</summary>
 internal sealed class ProbeRun(Channel channel)
 {
-    private ProbeMemory[] _memory = Memory.Fresh.Probes;
+    private ProbeMemories _memory = ProbeMemories.Fresh;
     private long _now = 1_000_000;
 
     public ReadingQuality Last { get; private set; }

@@ -15,7 +15,7 @@ public sealed class ValidationTests
     public void Check_PortDoubtsIt_IsPassedOnAndNotGood(ReadingQuality quality)
     {
         RigReadings judged = Validation.Check(
-            Sound.Readings.Doubted(Channel.HeapCore, quality), Memory.Fresh.Probes, 1000).Checked;
+            Sound.Readings.Doubted(Channel.HeapCore, quality), ProbeMemories.Fresh, 1000).Checked;
 
         Assert.Equal(quality, judged[Channel.HeapCore].Quality);
         Assert.False(judged.TryGet(Channel.HeapCore, out _));
@@ -119,11 +119,11 @@ public sealed class ValidationTests
     public void Check_OneFarFromTwoThatAgree_DisagreesAndTheOthersAreGood(Channel liar, double value)
     {
         RigReadings raw = Sound.Readings.With(Channel.HeapCore, 50).With(Channel.HeapMiddle, 48).With(Channel.HeapTurns, 46);
-        (RigReadings judged, ProbeMemory[] memory) = Validation.Check(raw.With(liar, value), Memory.Fresh.Probes, 1000);
+        (RigReadings judged, ProbeMemories memory) = Validation.Check(raw.With(liar, value), ProbeMemories.Fresh, 1000);
 
         Channel[] heart = [Channel.HeapCore, Channel.HeapMiddle, Channel.HeapTurns];
         Assert.Equal([liar], heart.Where(c => judged[c].Quality == ReadingQuality.Disagrees));
-        Assert.Equal(ReadingQuality.Disagrees, memory[(int)liar].Quality);
+        Assert.Equal(ReadingQuality.Disagrees, memory.Unfolded()[(int)liar].Quality);
         Assert.All(heart.Where(c => c != liar), c => Assert.True(judged[c].IsGood));
     }
 
@@ -131,7 +131,7 @@ public sealed class ValidationTests
     public void Check_TwoHeapProbesFarApart_CannotSayWhichLies()
     {
         RigReadings raw = Sound.Readings.Doubted(Channel.HeapMiddle, ReadingQuality.NoAnswer).With(Channel.HeapTurns, 5);
-        RigReadings judged = Validation.Check(raw, Memory.Fresh.Probes, 1000).Checked;
+        RigReadings judged = Validation.Check(raw, ProbeMemories.Fresh, 1000).Checked;
 
         Assert.True(judged[Channel.HeapCore].IsGood);
         Assert.True(judged[Channel.HeapTurns].IsGood);
@@ -139,4 +139,13 @@ public sealed class ValidationTests
 
     [Fact]
     public void Check_ColdEdge_DoesNotDisagree() => Assert.Equal(ReadingQuality.Good, new ProbeRun(Channel.HeapEdge).Say(-5));
+
+    [Fact]
+    public void Check_NothingToDoubt_GivesTheReadingsBackThemselves()
+    {
+        RigReadings late = Sound.Readings.Doubted(Channel.House, ReadingQuality.Late);
+
+        Assert.Same(Sound.Readings, Validation.Check(Sound.Readings, ProbeMemories.Fresh, 1000).Checked);
+        Assert.NotSame(late, Validation.Check(late, ProbeMemories.Fresh, 1000).Checked);
+    }
 }
