@@ -13,20 +13,20 @@ namespace PileController.Records.Checking;
 /// </summary>
 public static class RecordReplayer
 {
-    /// <summary>Runs a record that no process has open.</summary>
+    /// <summary>Runs a record.</summary>
     /// <param name="dataDirectory">Its folder.</param>
     /// <param name="step">Control with its settings.</param>
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
-    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="RecordInUseException">It is being changed without a pause.</exception>
     /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static ReplayReport Run(string dataDirectory, ReplayStep step, IProgress<long>? progress = null) =>
         Run(dataDirectory, _ => step, progress);
 
-    /// <summary>Runs a record that no process has open, each block with the settings it was made with.</summary>
+    /// <summary>Runs a record, each block with the settings it was made with.</summary>
     /// <param name="dataDirectory">Its folder.</param>
     /// <param name="steps">Finds control for a block's origin.</param>
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
-    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="RecordInUseException">It is being changed without a pause.</exception>
     /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static ReplayReport Run(string dataDirectory, ReplaySteps steps, IProgress<long>? progress = null)
     {

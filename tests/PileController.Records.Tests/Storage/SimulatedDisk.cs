@@ -10,6 +10,8 @@ internal sealed class SimulatedDisk : IRecordDisk
 {
     private readonly Dictionary<string, SimulatedFile> _files = [];
     private bool _locked;
+    private int _readers;
+    private bool _claimed;
 
     /// <summary>Writes and flushes so far: the points at which the power can be cut.</summary>
     public int Steps { get; private set; }
@@ -30,8 +32,29 @@ internal sealed class SimulatedDisk : IRecordDisk
         }
 
         _locked = true;
-        return new Release(this);
+        return new Release(() => _locked = false);
     }
+
+    public IDisposable? TryClaim()
+    {
+        if (_readers > 0)
+        {
+            return null;
+        }
+
+        Assert.False(_claimed);
+        _claimed = true;
+        return new Release(() => _claimed = false);
+    }
+
+    public IDisposable KeepStill()
+    {
+        Assert.False(_claimed);
+        _readers++;
+        return new Release(() => _readers--);
+    }
+
+    public Stream OpenToRead(string name) => new MemoryStream(_files[name].Now, writable: false);
 
     public Stream Open(string name)
     {
@@ -106,9 +129,9 @@ internal sealed class SimulatedDisk : IRecordDisk
         }
     }
 
-    private sealed class Release(SimulatedDisk disk) : IDisposable
+    private sealed class Release(Action end) : IDisposable
     {
-        public void Dispose() => disk._locked = false;
+        public void Dispose() => end();
     }
 }
 
