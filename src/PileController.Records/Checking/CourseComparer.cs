@@ -9,8 +9,10 @@ namespace PileController.Records.Checking;
 
 /// <summary>
 /// Runs a stretch of a record twice, with the settings it was made with and with others, on the readings and commands
-/// of the record. What the heap and the house would have answered to other decisions is not in them, so a long
-/// stretch tells less than a short one.
+/// of the record. The rig did what is recorded: modes, outputs, regulators and interlocks of both go on from there at
+/// each tick, or a pump told to run would seem to run dry. What the other settings lead to believe of heap, house and
+/// weather, and to plan, goes on by itself. What heap and house would have answered is in neither, so a long stretch
+/// tells less than a short one.
 /// </summary>
 public static class CourseComparer
 {
@@ -56,7 +58,7 @@ public static class CourseComparer
         private long _differing;
         private ReplayDifference? _first;
 
-        // The other course goes on with its own memory as long as the record does.
+        // What the other course believes goes on as long as the record does.
         private Memory? _otherMemory;
         private string _handedOn = "";
 
@@ -91,7 +93,7 @@ public static class CourseComparer
                     continue;
                 }
 
-                Memory otherBefore = _otherMemory ?? before;
+                Memory otherBefore = _otherMemory is null ? before : OnTheRigOf(before, _otherMemory);
                 (Decision now, _otherMemory) = other(otherBefore, tape.Readings[row], commands, at);
                 _ticks++;
                 _asRecorded += unchecked((long)_digest.Of(then)) == tape.Digests[row] ? 1 : 0;
@@ -106,5 +108,17 @@ public static class CourseComparer
 
             _handedOn = tape.MemoryAfter;
         }
+
+        private static Memory OnTheRigOf(Memory recorded, Memory own) => recorded with
+        {
+            Totals = own.Totals,
+            Estimator = own.Estimator,
+            House = own.House,
+            Weather = own.Weather,
+            Forecast = own.Forecast,
+            Course = own.Course,
+            LookedAtMonotonicMilliseconds = own.LookedAtMonotonicMilliseconds,
+            Tonight = own.Tonight,
+        };
     }
 }

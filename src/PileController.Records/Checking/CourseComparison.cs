@@ -21,10 +21,8 @@ public sealed record CourseComparison(
 /// <param name="GrantJoules">Heat allowed, J.</param>
 /// <param name="WaterJoules">Heat drawn by water, as metered from the recorded readings, J.</param>
 /// <param name="AirJoules">Heat drawn by air, as metered from the recorded readings, J.</param>
-/// <param name="PumpSeconds">Time for which the pump was told to run, s.</param>
-/// <param name="BlowerSeconds">Time for which the blower was told to run, s.</param>
 /// <param name="Modes">Ticks in each mode that occurred.</param>
 /// <param name="Curbs">Ticks under each curb that occurred.</param>
 public sealed record CourseSum(
-    double GrantJoules, double WaterJoules, double AirJoules, double PumpSeconds, double BlowerSeconds,
+    double GrantJoules, double WaterJoules, double AirJoules,
     IReadOnlyDictionary<Mode, long> Modes, IReadOnlyDictionary<Curb, long> Curbs);

@@ -14,8 +14,6 @@ internal sealed class CourseTally
     private double _grantJoules;
     private double _waterJoules;
     private double _airJoules;
-    private double _pumpSeconds;
-    private double _blowerSeconds;
 
     /// <summary>Adds one tick; it lasts as long as the one before it lies back.</summary>
     /// <param name="before">What it was given.</param>
@@ -28,13 +26,10 @@ internal sealed class CourseTally
         _grantJoules += decision.GrantWatts * seconds;
         _waterJoules += decision.Totals.WaterJoules - before.Totals.WaterJoules;
         _airJoules += decision.Totals.AirJoules - before.Totals.AirJoules;
-        _pumpSeconds += decision.Outputs.PumpDuty > 0 ? seconds : 0;
-        _blowerSeconds += decision.Outputs.BlowerDuty > 0 ? seconds : 0;
         _modes[decision.Mode] = _modes.GetValueOrDefault(decision.Mode) + 1;
         _curbs[decision.Curb] = _curbs.GetValueOrDefault(decision.Curb) + 1;
     }
 
     /// <summary>What it has come to.</summary>
-    public CourseSum Sum() =>
-        new(_grantJoules, _waterJoules, _airJoules, _pumpSeconds, _blowerSeconds, _modes, _curbs);
+    public CourseSum Sum() => new(_grantJoules, _waterJoules, _airJoules, _modes, _curbs);
 }

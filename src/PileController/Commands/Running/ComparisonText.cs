@@ -38,12 +38,10 @@ internal static class ComparisonText
         Row("granted, kWh", comparison, sum => sum.GrantJoules / JoulesAKilowattHour, "F2");
         Row("drawn by water, kWh", comparison, sum => sum.WaterJoules / JoulesAKilowattHour, "F2");
         Row("drawn by air, kWh", comparison, sum => sum.AirJoules / JoulesAKilowattHour, "F2");
-        Row("pump told to run, h", comparison, sum => sum.PumpSeconds / 3600, "F2");
-        Row("blower told to run, h", comparison, sum => sum.BlowerSeconds / 3600, "F2");
         Counts("ticks in mode", comparison, sum => sum.Modes);
         Counts("ticks under curb", comparison, sum => sum.Curbs);
         output.WriteLine();
-        output.WriteLine("Both on the recorded readings: what heap and house would have answered is not in them, nor in what is drawn.");
+        output.WriteLine("Each tick is decided on what was read and run until then. What heap and house would have answered is not in it, so neither is other heat drawn.");
 
         void Row(string name, CourseComparison both, Func<CourseSum, double> of, string format) =>
             output.WriteLine($"{name,-22}{of(both.Then).ToString(format),12}{of(both.Now).ToString(format),12}");
