@@ -346,6 +346,12 @@ internal sealed class RecordKeeper : IDisposable
             _faults.Stand($"The tail was damaged in {tail.DamagedPlaces} places; a copy was set aside.");
         }
 
+        // Which of the two it is cannot be told from what is left.
+        if (tail.TornBytes > 0)
+        {
+            _faults.Stand($"The tail ended in {tail.TornBytes} bytes that make no whole frame: they were being written when the power went, or are damaged.");
+        }
+
         if (tail.Base is { } start && start.LastSequence > _shelf.LastSequence)
         {
             _faults.Stand($"The store ends at tick {_shelf.LastSequence}; it has held tick {start.LastSequence}.");
