@@ -22,6 +22,9 @@ internal sealed class SimulatedDisk : IRecordDisk
     /// <summary>Steps from this one on fail for want of room until it is set back.</summary>
     public int FullFrom { get; set; } = int.MaxValue;
 
+    /// <summary>The one step that fails for want of room.</summary>
+    public int FullAt { get; set; }
+
     public List<string> Quarantined { get; } = [];
 
     public IDisposable Lock()
@@ -123,7 +126,7 @@ internal sealed class SimulatedDisk : IRecordDisk
             throw new PowerCutException();
         }
 
-        if (Steps >= FullFrom)
+        if (Steps >= FullFrom || Steps == FullAt)
         {
             throw new IOException("No space left on device.");
         }
