@@ -8,7 +8,7 @@ using PileController.Records.Crash;
 // killed it knows what must be there.
 string folder = args[0];
 int seed = int.Parse(args[1], CultureInfo.InvariantCulture);
-RecordOptions options = new() { DataDirectory = folder, BlockTicks = 60 };
+RecordOptions options = new() { DataDirectory = folder, BlockTicks = 60, FileTicks = 5000 };
 await using LiteRecord record = LiteRecord.Open(options);
 Memory memory = await record.LastMemoryAsync(CancellationToken.None) ?? Memory.Fresh;
 long told = 0;

@@ -2,12 +2,15 @@ using System.Diagnostics;
 using System.Globalization;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
+using Xunit.Abstractions;
 
 namespace PileController.Records.Tests;
 
-public sealed class KillTests : IDisposable
+/// <summary>A writer killed at any moment: <c>PILE_KILLS=500</c> kills more often.</summary>
+public sealed class KillTests(ITestOutputHelper output) : IDisposable
 {
-    private const int Kills = 10;
+    private const int KillsARecord = 50;
+    private static readonly int Kills = Trials.Of("PILE_KILLS", 20);
     private readonly TrialFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -16,31 +19,59 @@ public sealed class KillTests : IDisposable
     public async Task Record_KilledAtAnyMoment_HasEveryAcknowledgedTick()
     {
         Random random = new(11);
-        long acknowledged = 0;
-        for (int kill = 0; kill < Kills; kill++)
+        TimeSpan longest = TimeSpan.Zero;
+        long ticks = 0;
+        for (int first = 0; first < Kills; first += KillsARecord)
         {
-            acknowledged = Math.Max(acknowledged, await RunAndKillAsync(kill, linesToWaitFor: random.Next(1, 50)));
+            string folder = Path.Combine(_folder.Path, first.ToString(CultureInfo.InvariantCulture));
+            long acknowledged = 0;
+            for (int kill = first; kill < Math.Min(first + KillsARecord, Kills); kill++)
+            {
+                acknowledged = Math.Max(acknowledged, await RunAndKillAsync(folder, kill, random));
 
-            VerifyReport report = RecordVerifier.Check(_folder.Path);
+                VerifyReport report = RecordVerifier.Check(folder);
+                if (kill % 2 == 1)
+                {
+                    // Every other time the next writer finds what the one before left, not what a clean end makes of it.
+                    TimeSpan opening = await OpenAsync(folder, acknowledged);
+                    longest = opening > longest ? opening : longest;
+                }
 
-            Assert.Empty(report.Problems);
-            Assert.True(report.LastSequence >= acknowledged, $"Kill {kill}: {report.LastSequence} of {acknowledged} came back.");
-            Assert.Equal(report.LastSequence, report.Ticks);
+                Assert.Empty(report.Problems);
+                Assert.True(report.LastSequence >= acknowledged, $"Kill {kill}: {report.LastSequence} of {acknowledged} came back.");
+                Assert.Equal(report.LastSequence, report.Ticks);
+            }
+
+            ReplayReport replay = RecordReplayer.Run(folder, TrialTicks.Step);
+            Assert.Equal(replay.Ticks, replay.Identical);
+            Assert.Null(replay.FirstDifference);
+            ticks += replay.Ticks;
         }
 
-        ReplayReport replay = RecordReplayer.Run(_folder.Path, TrialTicks.Step);
-        Assert.Equal(replay.Ticks, replay.Identical);
-        Assert.Null(replay.FirstDifference);
+        output.WriteLine($"{Kills} kills, {ticks} ticks; the record was open again within {longest.TotalMilliseconds:0} ms.");
     }
 
-    private async Task<long> RunAndKillAsync(int seed, int linesToWaitFor)
+    // Opened as a service opens it.
+    private static async Task<TimeSpan> OpenAsync(string folder, long acknowledged)
     {
+        long began = Stopwatch.GetTimestamp();
+        await using LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = folder });
+        long last = (await record.LastMemoryAsync(CancellationToken.None))?.Sequence ?? 0;
+        TimeSpan taken = Stopwatch.GetElapsedTime(began);
+
+        Assert.True(last >= acknowledged, $"{last} of {acknowledged} came back.");
+        return taken;
+    }
+
+    private static async Task<long> RunAndKillAsync(string folder, int seed, Random random)
+    {
+        int linesToWaitFor = random.Next(1, 50);
         ProcessStartInfo start = new("dotnet")
         {
             RedirectStandardOutput = true,
             ArgumentList =
             {
-                typeof(TrialTicks).Assembly.Location, _folder.Path, seed.ToString(CultureInfo.InvariantCulture),
+                typeof(TrialTicks).Assembly.Location, folder, seed.ToString(CultureInfo.InvariantCulture),
             },
         };
         using Process process = Process.Start(start)!;
@@ -52,6 +83,8 @@ public sealed class KillTests : IDisposable
             acknowledged = Math.Max(acknowledged, long.Parse(line, CultureInfo.InvariantCulture));
             if (++lines == linesToWaitFor)
             {
+                // Not only right after an acknowledgement, but somewhere in what follows.
+                await Task.Delay(random.Next(0, 12));
                 process.Kill();
             }
         }

@@ -1,32 +1,37 @@
 using System.Text.Json;
 using PileController.Records.Keeping;
+using PileController.Records.Queries;
 using PileController.Records.Storage;
 
 namespace PileController.Records.Checking;
 
-/// <summary>A record opened to be looked at while no process writes in it. Nothing is moved or cut.</summary>
-internal sealed class RecordReader : IDisposable
+/// <summary>
+/// A record opened to be looked at, whether or not a service writes in it: all that was safe when it was opened.
+/// Nothing is moved, cut or marked. The service's ticks stay in its tail meanwhile, so close it soon.
+/// </summary>
+/// <threadsafety>One thread only.</threadsafety>
+public sealed class RecordReader : IDisposable
 {
-    private readonly IDisposable _lock;
+    private readonly IDisposable _still;
     private readonly RecordShelf _shelf;
 
     private RecordReader(IDisposable held, RecordShelf shelf, IReadOnlyList<StoredBatch> batches, IReadOnlyList<string> problems)
     {
-        _lock = held;
+        _still = held;
         _shelf = shelf;
         Batches = batches;
         Problems = problems;
     }
 
-    /// <summary>All batches, oldest first.</summary>
-    public IReadOnlyList<StoredBatch> Batches { get; }
-
     /// <summary>What was found wrong while opening.</summary>
     public IReadOnlyList<string> Problems { get; }
 
+    /// <summary>All batches, oldest first.</summary>
+    internal IReadOnlyList<StoredBatch> Batches { get; }
+
     /// <summary>Opens a folder.</summary>
     /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
-    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="RecordInUseException">It is being changed without a pause.</exception>
     public static RecordReader Open(string dataDirectory)
     {
         if (!LiteRecord.Exists(dataDirectory))
@@ -40,11 +45,11 @@ internal sealed class RecordReader : IDisposable
 
     internal static RecordReader Open(IRecordDisk disk)
     {
-        IDisposable held = disk.Lock();
+        IDisposable held = disk.KeepStill();
         RecordShelf? shelf = null;
         try
         {
-            shelf = RecordShelf.Open(disk, int.MaxValue, setAside: false);
+            shelf = RecordShelf.Open(new StillDisk(disk), int.MaxValue, setAside: false);
             List<string> problems = [.. shelf.Broken];
             TailContents tail = Tail(disk, problems);
             if (tail.DamagedPlaces > 0)
@@ -68,11 +73,31 @@ internal sealed class RecordReader : IDisposable
         }
     }
 
+    /// <summary>A series; see <see cref="IPileRecord.SamplesAsync"/>.</summary>
+    /// <param name="series">Its name.</param>
+    /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
+    /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
+    /// <param name="stepMilliseconds">Bucket width; 0 for every tick.</param>
+    /// <param name="tellDamage">Told of each batch that had to be left out.</param>
+    /// <exception cref="ArgumentException">No such series.</exception>
+    public IReadOnlyList<SeriesPoint> Samples(
+        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, Action<string> tellDamage) =>
+        RecordQueries.Samples(
+            Batches, new BlockCache(1), series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds, tellDamage);
+
+    /// <summary>Decisions, newest first; see <see cref="IPileRecord.DecisionsAsync"/>.</summary>
+    /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
+    /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
+    /// <param name="tellDamage">Told of each batch that had to be left out.</param>
+    public IReadOnlyList<DecisionLine> Decisions(long fromUtcMilliseconds, long toUtcMilliseconds, Action<string> tellDamage) =>
+        RecordQueries.Decisions(
+            Batches, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), null, int.MaxValue, tellDamage);
+
     /// <inheritdoc/>
     public void Dispose()
     {
         _shelf.Dispose();
-        _lock.Dispose();
+        _still.Dispose();
     }
 
     private static TailContents Tail(IRecordDisk disk, List<string> problems)

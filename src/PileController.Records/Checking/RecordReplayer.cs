@@ -1,6 +1,7 @@
 using System.Text.Json;
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Records.Keeping;
 using PileController.Records.Packing;
 using PileController.Records.Storage;
@@ -13,20 +14,20 @@ namespace PileController.Records.Checking;
 /// </summary>
 public static class RecordReplayer
 {
-    /// <summary>Runs a record that no process has open.</summary>
+    /// <summary>Runs a record.</summary>
     /// <param name="dataDirectory">Its folder.</param>
     /// <param name="step">Control with its settings.</param>
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
-    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="RecordInUseException">It is being changed without a pause.</exception>
     /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static ReplayReport Run(string dataDirectory, ReplayStep step, IProgress<long>? progress = null) =>
         Run(dataDirectory, _ => step, progress);
 
-    /// <summary>Runs a record that no process has open, each block with the settings it was made with.</summary>
+    /// <summary>Runs a record, each block with the settings it was made with.</summary>
     /// <param name="dataDirectory">Its folder.</param>
     /// <param name="steps">Finds control for a block's origin.</param>
     /// <param name="progress">Told the number of ticks done after each batch; may be null.</param>
-    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="RecordInUseException">It is being changed without a pause.</exception>
     /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static ReplayReport Run(string dataDirectory, ReplaySteps steps, IProgress<long>? progress = null)
     {
@@ -47,7 +48,10 @@ public static class RecordReplayer
             progress?.Report(course.Ticks);
         }
 
-        return new ReplayReport(course.Ticks, course.Identical, course.First, course.Origins, course.Problems);
+        return new ReplayReport(
+            course.Ticks, course.Stretches.Sum(stretch => stretch.Identical),
+            course.Stretches.Select(stretch => stretch.FirstDifference).FirstOrDefault(first => first is not null),
+            course.Stretches, course.Problems);
     }
 
     // Only reading is guarded: an error of the step itself goes to the caller.
@@ -70,61 +74,73 @@ public static class RecordReplayer
 
         public long Ticks { get; private set; }
 
-        public long Identical { get; private set; }
-
-        public ReplayDifference? First { get; private set; }
-
-        public List<RecordOrigin> Origins { get; } = [];
+        public List<ReplayStretch> Stretches { get; } = [];
 
         public List<string> Problems { get; } = [];
 
         public void Run(ReplayTape tape)
         {
-            if (!Origins.Contains(tape.Origin))
-            {
-                Origins.Add(tape.Origin);
-            }
-
+            Ticks += tape.Count;
             if (steps(tape.Origin) is not { } step)
             {
-                Ticks += tape.Count;
                 Problems.Add(
                     $"Tick {tape.Batch.FirstSequence} to {tape.Batch.Head.LastSequence}: the settings they were made with ({tape.Origin.SettingsHash}) are not kept.");
                 return;
             }
 
+            (int identical, ReplayDifference? first) = Compare(tape, step);
+            if (Stretches.Count == 0 || Stretches[^1].Origin != tape.Origin)
+            {
+                Stretches.Add(new ReplayStretch(tape.Origin, tape.Batch.FirstSequence, 0, 0, 0, null));
+            }
+
+            ReplayStretch stretch = Stretches[^1];
+            Stretches[^1] = stretch with
+            {
+                LastSequence = tape.Batch.Head.LastSequence,
+                Ticks = stretch.Ticks + tape.Count,
+                Identical = stretch.Identical + identical,
+                FirstDifference = stretch.FirstDifference ?? first,
+            };
+        }
+
+        private (int Identical, ReplayDifference? First) Compare(ReplayTape tape, ReplayStep step)
+        {
+            int identical = 0;
+            ReplayDifference? first = null;
             Memory memory = tape.MemoryBefore;
             for (int row = 0; row < tape.Count; row++)
             {
                 Instant at = tape.Instants[row];
                 (Decision decision, memory) = step(memory, tape.Readings[row], tape.CommandsAt(row), at);
-                Ticks++;
                 if (unchecked((long)_digest.Of(decision)) == tape.Digests[row])
                 {
-                    Identical++;
+                    identical++;
                 }
                 else
                 {
-                    First ??= new ReplayDifference(
+                    first ??= new ReplayDifference(
                         tape.Batch.FirstSequence + row, at.UtcMilliseconds, WhatOf(tape.Batch, row, decision));
                 }
             }
 
             if (RecordJson.Of(memory).GetRawText() != tape.MemoryAfter)
             {
-                First ??= new ReplayDifference(
+                first ??= new ReplayDifference(
                     tape.Batch.Head.LastSequence, tape.Instants[^1].UtcMilliseconds,
                     "What the tick hands on differs from what is stored.");
             }
+
+            return (identical, first);
         }
 
         private static string WhatOf(PackedBatch batch, int row, Decision decision)
         {
-            long mode = batch.Column(TickColumns.Mode)[row];
-            long kinds = batch.Column(TickColumns.Kinds)[row];
-            if ((long)decision.Mode != mode || (long)decision.Kinds != kinds)
+            var mode = (Mode)batch.Column(TickColumns.Mode)[row];
+            var kinds = (DecisionKinds)batch.Column(TickColumns.Kinds)[row];
+            if (decision.Mode != mode || decision.Kinds != kinds)
             {
-                return $"The mode was {mode} and the kinds {kinds}; now they are {(long)decision.Mode} and {(long)decision.Kinds}.";
+                return $"The mode was {mode} and the kinds {kinds}; now they are {decision.Mode} and {decision.Kinds}.";
             }
 
             for (int i = 0; i < Queries.DecisionSeries.All.Count; i++)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PileController.Control.Decisions;
+using PileController.Records.Backups;
 using PileController.Records.Keeping;
 using PileController.Records.Packing;
 using PileController.Records.Storage;
@@ -9,14 +10,14 @@ namespace PileController.Records.Checking;
 /// <summary>Checks a record: every checksum, every column, every sequence, every decision line against its tick.</summary>
 public static class RecordVerifier
 {
-    /// <summary>Checks a record that no process has open.</summary>
+    /// <summary>Checks a record, or a backup of one with all its files.</summary>
     /// <param name="dataDirectory">Its folder.</param>
-    /// <exception cref="RecordInUseException">A process has it open.</exception>
+    /// <exception cref="RecordInUseException">It is being changed without a pause.</exception>
     /// <exception cref="DirectoryNotFoundException">There is no such folder, or no record in it.</exception>
     public static VerifyReport Check(string dataDirectory)
     {
         using RecordReader reader = RecordReader.Open(dataDirectory);
-        return Check(reader.Batches, reader.Problems);
+        return Check(reader.Batches, [.. reader.Problems, .. ManifestProblems(dataDirectory)]);
     }
 
     internal static VerifyReport Check(IEnumerable<StoredBatch> batches, IReadOnlyList<string> before)
@@ -43,6 +44,23 @@ public static class RecordVerifier
         }
 
         return new VerifyReport(tally.Blocks, tally.Ticks, tally.Lines, tally.First, tally.Last, problems);
+    }
+
+    private static IEnumerable<string> ManifestProblems(string dataDirectory)
+    {
+        if (!BackupManifest.IsIn(dataDirectory))
+        {
+            return [];
+        }
+
+        try
+        {
+            return [.. BackupManifest.Read(dataDirectory).Problems(dataDirectory)];
+        }
+        catch (InvalidDataException exception)
+        {
+            return [exception.Message];
+        }
     }
 
     private static int CheckOne(StoredBatch stored, Action<string> tell)

@@ -15,10 +15,20 @@ public delegate ReplayStep? ReplaySteps(RecordOrigin origin);
 /// <param name="Ticks">Ticks run again.</param>
 /// <param name="Identical">Ticks whose decision came out the same to the bit.</param>
 /// <param name="FirstDifference">The first that did not, or null.</param>
-/// <param name="Origins">Who made the ticks, in order of appearance.</param>
-/// <param name="Problems">Batches that could not be read and were left out.</param>
+/// <param name="Stretches">The same by who made the ticks, in order: a new stretch begins where that changes.</param>
+/// <param name="Problems">Batches that could not be read or run and were left out.</param>
 public sealed record ReplayReport(
-    long Ticks, long Identical, ReplayDifference? FirstDifference, IReadOnlyList<RecordOrigin> Origins, IReadOnlyList<string> Problems);
+    long Ticks, long Identical, ReplayDifference? FirstDifference, IReadOnlyList<ReplayStretch> Stretches, IReadOnlyList<string> Problems);
+
+/// <summary>How the replay of the ticks went that one build made with one set of settings.</summary>
+/// <param name="Origin">Who made them.</param>
+/// <param name="FirstSequence">First tick.</param>
+/// <param name="LastSequence">Last tick.</param>
+/// <param name="Ticks">Ticks run again.</param>
+/// <param name="Identical">Ticks whose decision came out the same to the bit.</param>
+/// <param name="FirstDifference">The first that did not, or null.</param>
+public sealed record ReplayStretch(
+    RecordOrigin Origin, long FirstSequence, long LastSequence, long Ticks, long Identical, ReplayDifference? FirstDifference);
 
 /// <summary>Where a replay first differs.</summary>
 /// <param name="Sequence">The tick.</param>

@@ -14,6 +14,7 @@ namespace PileController.Records.Keeping;
 internal sealed class RecordKeeper : IDisposable
 {
     private readonly RecordOptions _options;
+    private readonly IRecordDisk _disk;
     private readonly IDisposable _lock;
     private readonly RecordShelf _shelf;
     private readonly TailFile _tail;
@@ -37,6 +38,7 @@ internal sealed class RecordKeeper : IDisposable
     {
         options.Check();
         _options = options;
+        _disk = disk;
         _faults = faults;
         _builder = new BatchBuilder(options.Origin, options.BlockTicks);
         _tailBackoff = new Backoff(time);
@@ -170,7 +172,12 @@ internal sealed class RecordKeeper : IDisposable
 
         try
         {
-            _shelf.Checkpoint();
+            // While another process reads, the logs may as well stay as they are.
+            using IDisposable? claim = _disk.TryClaim();
+            if (claim is not null)
+            {
+                _shelf.Checkpoint();
+            }
         }
         catch (Exception exception) when (IsStoreError(exception))
         {
@@ -265,6 +272,13 @@ internal sealed class RecordKeeper : IDisposable
 
         try
         {
+            using IDisposable? claim = _disk.TryClaim();
+            if (claim is null)
+            {
+                TellOfAReaderWhenItStaysLong();
+                return false;
+            }
+
             Commit();
             _storeBackoff.Worked();
             _faults.Over(FaultSource.Store);
@@ -275,6 +289,15 @@ internal sealed class RecordKeeper : IDisposable
             _storeBackoff.Failed();
             _faults.Now(FaultSource.Store, exception.Message);
             return false;
+        }
+    }
+
+    // Blocks that wait for a reader to end are safe in the tail: no fault until there are some of them.
+    private void TellOfAReaderWhenItStaysLong()
+    {
+        if (_pendingUnsafe || Rows(_pending) >= 3 * _options.BlockTicks)
+        {
+            _faults.Now(FaultSource.Store, "another process has been reading the record for long.");
         }
     }
 
@@ -321,6 +344,12 @@ internal sealed class RecordKeeper : IDisposable
         if (tail.DamagedPlaces > 0)
         {
             _faults.Stand($"The tail was damaged in {tail.DamagedPlaces} places; a copy was set aside.");
+        }
+
+        // Which of the two it is cannot be told from what is left.
+        if (tail.TornBytes > 0)
+        {
+            _faults.Stand($"The tail ended in {tail.TornBytes} bytes that make no whole frame: they were being written when the power went, or are damaged.");
         }
 
         if (tail.Base is { } start && start.LastSequence > _shelf.LastSequence)

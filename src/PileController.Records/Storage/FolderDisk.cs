@@ -1,13 +1,26 @@
+using System.Diagnostics;
+
 namespace PileController.Records.Storage;
 
 /// <summary>A real folder.</summary>
 internal sealed class FolderDisk : IRecordDisk
 {
-    private const string QuarantineFolder = "quarantine";
+    /// <summary>Name of the folder for what was set aside.</summary>
+    public const string QuarantineFolder = "quarantine";
+
+    /// <summary>Name of the file that the one writing process holds.</summary>
+    public const string LockName = "lock";
+
+    /// <summary>Name of the file that readers hold together, or the writer alone while it changes the store.</summary>
+    public const string StillName = "still";
 
     // What the system answers for a file that another process has locked: EWOULDBLOCK of Linux and macOS,
     // ERROR_SHARING_VIOLATION of Windows.
     private static readonly int[] HeldByAnother = [11, 35, unchecked((int)0x80070020)];
+
+    // A commit takes well under a second, on a slow card some.
+    private static readonly TimeSpan LongestChange = TimeSpan.FromSeconds(20);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
     private readonly string _folder;
 
     /// <summary>Makes the folder when it is missing.</summary>
@@ -22,13 +35,62 @@ internal sealed class FolderDisk : IRecordDisk
     {
         try
         {
-            return new FileStream(PathOf("lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            FileStream held = new(PathOf(LockName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+
+            // Readers take a missing file to mean that nobody writes.
+            OpenStill(FileShare.ReadWrite).Dispose();
+            return held;
         }
         catch (IOException exception) when (HeldByAnother.Contains(exception.HResult))
         {
             throw new RecordInUseException(_folder, exception);
         }
     }
+
+    /// <inheritdoc/>
+    public IDisposable? TryClaim()
+    {
+        try
+        {
+            return OpenStill(FileShare.None);
+        }
+        catch (IOException exception) when (HeldByAnother.Contains(exception.HResult))
+        {
+            return null;
+        }
+    }
+
+    /// <inheritdoc/>
+    public IDisposable KeepStill()
+    {
+        long began = Stopwatch.GetTimestamp();
+        while (true)
+        {
+            try
+            {
+                return OpenStill(FileShare.Read);
+            }
+            catch (IOException exception) when (HeldByAnother.Contains(exception.HResult))
+            {
+                if (Stopwatch.GetElapsedTime(began) > LongestChange)
+                {
+                    throw new RecordInUseException(_folder, exception);
+                }
+
+                Thread.Sleep(Pause);
+            }
+            catch (Exception exception) when (exception is UnauthorizedAccessException or IOException && !File.Exists(PathOf(StillName)))
+            {
+                // Whoever writes makes this file first: where it is missing and may not be made, as on a medium that
+                // can only be read, nobody writes.
+                return Stream.Null;
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public Stream OpenToRead(string name) =>
+        new FileStream(PathOf(name), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
     /// <inheritdoc/>
     public Stream Open(string name)
@@ -86,6 +148,10 @@ internal sealed class FolderDisk : IRecordDisk
             throw;
         }
     }
+
+    // Opened for reading by both sides, so that it does not matter which user made it.
+    private FileStream OpenStill(FileShare share) =>
+        new(PathOf(StillName), FileMode.OpenOrCreate, FileAccess.Read, share);
 
     private string PathOf(string name) => Path.Combine(_folder, name);
 }

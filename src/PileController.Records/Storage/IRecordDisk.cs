@@ -11,6 +11,20 @@ internal interface IRecordDisk
     /// <exception cref="RecordInUseException">Another process is in.</exception>
     IDisposable Lock();
 
+    /// <summary>
+    /// Keeps readers of other processes out while the store is changed; null while one of them reads. To be held for
+    /// whatever changes the store's files or replaces the tail.
+    /// </summary>
+    IDisposable? TryClaim();
+
+    /// <summary>Keeps the store as it is until disposed; any number of readers may at once. Ticks go on being made safe in the tail.</summary>
+    /// <exception cref="RecordInUseException">The store is being changed and goes on being changed.</exception>
+    IDisposable KeepStill();
+
+    /// <summary>Opens a file for reading only.</summary>
+    /// <exception cref="FileNotFoundException">There is none.</exception>
+    Stream OpenToRead(string name);
+
     /// <summary>Opens a file for reading and writing, making it when it is missing.</summary>
     Stream Open(string name);
 

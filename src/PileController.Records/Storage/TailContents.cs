@@ -9,7 +9,7 @@ namespace PileController.Records.Storage;
 /// <param name="Packs">The batches of all whole frames, in order.</param>
 /// <param name="SoundBytes">Length up to the end of the last whole frame.</param>
 /// <param name="TornBytes">Bytes after that: a frame that was being written.</param>
-/// <param name="DamagedPlaces">Places where sound frames follow something that is none: damage, not a tear.</param>
+/// <param name="DamagedPlaces">Places where sound frames follow something that is none, or stand twice: damage, not a tear.</param>
 internal sealed record TailContents(
     TailBase? Base, IReadOnlyList<PackedTicks> Packs, int SoundBytes, int TornBytes, int DamagedPlaces)
 {
@@ -36,7 +36,7 @@ internal sealed record TailContents(
             }
             else
             {
-                packs.AddRange(TailFrame.Packs(body));
+                damaged += Take(body, packs);
             }
 
             at = next;
@@ -44,6 +44,16 @@ internal sealed record TailContents(
         }
 
         return new TailContents(start, packs, sound, bytes.Length - sound, damaged);
+    }
+
+    // A disk may give an old piece of a file in the place of a new one: ticks that are there already are not taken again.
+    private static int Take(byte[] body, List<PackedTicks> packs)
+    {
+        long last = packs.Count == 0 ? 0 : packs[^1].Batch.Head.LastSequence;
+        PackedTicks[] found = [.. TailFrame.Packs(body)];
+        PackedTicks[] fresh = [.. found.Where(pack => pack.Batch.FirstSequence > last)];
+        packs.AddRange(fresh);
+        return found.Length == fresh.Length ? 0 : 1;
     }
 
     private static int NextFrame(byte[] bytes, int at)

@@ -30,7 +30,7 @@ internal sealed class TailFile : IDisposable
     public static TailFile Open(IRecordDisk disk)
     {
         disk.Delete(NewName);
-        byte[] bytes = ReadAll(disk, Name, sync: true);
+        byte[] bytes = ReadSafely(disk);
         TailFile tail = new(disk, TailContents.Of(bytes));
         if (tail.Found.DamagedPlaces > 0)
         {
@@ -42,7 +42,7 @@ internal sealed class TailFile : IDisposable
 
     /// <summary>Reads the tail and changes nothing.</summary>
     public static TailContents Peek(IRecordDisk disk) =>
-        TailContents.Of(disk.Names().Contains(Name) ? ReadAll(disk, Name, sync: false) : []);
+        TailContents.Of(disk.Names().Contains(Name) ? ReadAll(disk.OpenToRead(Name)) : []);
 
     /// <summary>Appends one frame and waits until it is safe.</summary>
     /// <exception cref="IOException">It is not; nothing was appended.</exception>
@@ -104,16 +104,20 @@ internal sealed class TailFile : IDisposable
     }
 
     // A process that was killed may have left its last frame unsynced; from here on it counts.
-    private static byte[] ReadAll(IRecordDisk disk, string name, bool sync)
+    private static byte[] ReadSafely(IRecordDisk disk)
     {
-        using Stream stream = disk.Open(name);
-        if (sync)
-        {
-            stream.Flush();
-        }
+        Stream stream = disk.Open(Name);
+        stream.Flush();
+        return ReadAll(stream);
+    }
 
-        byte[] bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
+    private static byte[] ReadAll(Stream stream)
+    {
+        using (stream)
+        {
+            byte[] bytes = new byte[stream.Length];
+            stream.ReadExactly(bytes);
+            return bytes;
+        }
     }
 }

@@ -10,7 +10,13 @@ public sealed class DemoTests : IDisposable
     private const int DayTicks = 8640;
     private readonly string _data = Directory.CreateTempSubdirectory("pile-demo-").FullName;
 
-    public void Dispose() => Directory.Delete(_data, recursive: true);
+    private readonly string _beside = Directory.CreateTempSubdirectory("pile-beside-").FullName;
+
+    public void Dispose()
+    {
+        Directory.Delete(_data, recursive: true);
+        Directory.Delete(_beside, recursive: true);
+    }
 
     [Fact]
     public async Task Demo_Started_HasFourteenDaysBehindItAndGoesOn()
@@ -125,6 +131,47 @@ public sealed class DemoTests : IDisposable
         Assert.True(answer.RootElement.GetProperty("ticks").GetInt64() > 14 * DayTicks);
         Assert.Equal(
             answer.RootElement.GetProperty("ticks").GetInt64(), answer.RootElement.GetProperty("identical").GetInt64());
+    }
+
+    [Fact]
+    public async Task Record_WhileItServes_IsReadBackedUpAndTriedWithOtherSettings()
+    {
+        string backup = Path.Combine(_beside, "backup");
+        string back = Path.Combine(_beside, "back");
+        string settings = Path.Combine(_beside, "pile.json");
+        (_, string defaults) = await DemoProcess.RunAsync("check", "--defaults");
+        await File.WriteAllTextAsync(settings, defaults.Replace("\"minimum\": \"5 °C\"", "\"minimum\": \"7 °C\"", StringComparison.Ordinal));
+        await using (DemoProcess demo = await DemoProcess.StartAsync(_data))
+        {
+            JsonElement before = await demo.NowAsync();
+            long safe = before.GetProperty("record").GetProperty("lastSequence").GetInt64();
+
+            (int verified, string found) = await DemoProcess.RunAsync("record", "verify", "--data", _data);
+            (int made, string told) = await DemoProcess.RunAsync("record", "backup", backup, "--data", _data, "--json");
+            (int tried, string tale) = await DemoProcess.RunAsync("record", "replay", "--data", _data, "--with", settings, "--json");
+            (int refused, string why) = await DemoProcess.RunAsync("record", "restore", backup, "--data", _data, "--set-aside");
+
+            Assert.True(verified == 0, found);
+            Assert.True(made == 0, told);
+            using JsonDocument copy = JsonDocument.Parse(told);
+            Assert.True(copy.RootElement.GetProperty("check").GetProperty("lastSequence").GetInt64() >= safe);
+            Assert.True(tried == 0, tale);
+            using JsonDocument comparison = JsonDocument.Parse(tale);
+            Assert.True(comparison.RootElement.GetProperty("differing").GetInt64() > 0);
+            Assert.Equal(
+                comparison.RootElement.GetProperty("ticks").GetInt64(), comparison.RootElement.GetProperty("asRecorded").GetInt64());
+            Assert.Equal(2, refused);
+            Assert.Contains("in use", why, StringComparison.Ordinal);
+            JsonElement after = await demo.UntilAsync(n => n.GetProperty("sequence").GetInt64() > before.GetProperty("sequence").GetInt64() + 5);
+            Assert.Equal(JsonValueKind.Null, after.GetProperty("record").GetProperty("fault").ValueKind);
+            await demo.StopAsync();
+        }
+
+        (int restored, string restore) = await DemoProcess.RunAsync("record", "restore", backup, "--data", back);
+        (int replayed, string replay) = await DemoProcess.RunAsync("record", "replay", "--data", back);
+
+        Assert.True(restored == 0, restore);
+        Assert.True(replayed == 0, replay);
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public sealed class RecordReplayerTests : IDisposable
         Assert.Equal((900, 900), (report.Ticks, report.Identical));
         Assert.Null(report.FirstDifference);
         Assert.Empty(report.Problems);
-        Assert.Equal([new RecordOrigin("a1", "1.0", "here")], report.Origins);
+        Assert.Equal([new ReplayStretch(new RecordOrigin("a1", "1.0", "here"), 1, 900, 900, 900, null)], report.Stretches);
     }
 
     [Fact]
@@ -103,6 +103,31 @@ public sealed class RecordReplayerTests : IDisposable
 
         Assert.Equal((200, 200), (report.Ticks, report.Identical));
         Assert.Null(report.FirstDifference);
+    }
+
+    [Fact]
+    public async Task Replay_TicksOfAnotherBuild_AreToldApart()
+    {
+        await WriteAsync(200);
+        await using (LiteRecord record = LiteRecord.Open(
+            new RecordOptions { DataDirectory = _folder.Path, Origin = new RecordOrigin("a1", "1.1", "here") }))
+        {
+            foreach (TickEntry tick in TrialTicks.First(300).Skip(200))
+            {
+                record.TryAppend(tick);
+            }
+        }
+
+        ReplayReport report = RecordReplayer.Run(_folder.Path, (memory, readings, commands, at) =>
+        {
+            (Decision decision, Memory after) = TrialTicks.Step(memory, readings, commands, at);
+            return (decision.Sequence is > 200 and <= 250 ? decision with { MeansWatts = decision.MeansWatts + 5 } : decision, after);
+        });
+
+        Assert.Equal([("1.0", 1L, 200L, 200L), ("1.1", 201, 300, 50)],
+            report.Stretches.Select(s => (s.Origin.Build, s.FirstSequence, s.LastSequence, s.Identical)));
+        Assert.Equal((300, 250, 201), (report.Ticks, report.Identical, report.FirstDifference!.Sequence));
+        Assert.Equal(report.FirstDifference, report.Stretches[1].FirstDifference);
     }
 
     private async Task WriteAsync(int count, ReplayStep? step = null)

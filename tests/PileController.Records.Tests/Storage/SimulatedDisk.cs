@@ -10,6 +10,8 @@ internal sealed class SimulatedDisk : IRecordDisk
 {
     private readonly Dictionary<string, SimulatedFile> _files = [];
     private bool _locked;
+    private int _readers;
+    private bool _claimed;
 
     /// <summary>Writes and flushes so far: the points at which the power can be cut.</summary>
     public int Steps { get; private set; }
@@ -19,6 +21,9 @@ internal sealed class SimulatedDisk : IRecordDisk
 
     /// <summary>Steps from this one on fail for want of room until it is set back.</summary>
     public int FullFrom { get; set; } = int.MaxValue;
+
+    /// <summary>The one step that fails for want of room.</summary>
+    public int FullAt { get; set; }
 
     public List<string> Quarantined { get; } = [];
 
@@ -30,8 +35,29 @@ internal sealed class SimulatedDisk : IRecordDisk
         }
 
         _locked = true;
-        return new Release(this);
+        return new Release(() => _locked = false);
     }
+
+    public IDisposable? TryClaim()
+    {
+        if (_readers > 0)
+        {
+            return null;
+        }
+
+        Assert.False(_claimed);
+        _claimed = true;
+        return new Release(() => _claimed = false);
+    }
+
+    public IDisposable KeepStill()
+    {
+        Assert.False(_claimed);
+        _readers++;
+        return new Release(() => _readers--);
+    }
+
+    public Stream OpenToRead(string name) => new MemoryStream(_files[name].Now, writable: false);
 
     public Stream Open(string name)
     {
@@ -100,15 +126,15 @@ internal sealed class SimulatedDisk : IRecordDisk
             throw new PowerCutException();
         }
 
-        if (Steps >= FullFrom)
+        if (Steps >= FullFrom || Steps == FullAt)
         {
             throw new IOException("No space left on device.");
         }
     }
 
-    private sealed class Release(SimulatedDisk disk) : IDisposable
+    private sealed class Release(Action end) : IDisposable
     {
-        public void Dispose() => disk._locked = false;
+        public void Dispose() => end();
     }
 }
 

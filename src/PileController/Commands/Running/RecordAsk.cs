@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using PileController.Commands.Shell;
-using PileController.Records;
+using PileController.Records.Checking;
 
 namespace PileController.Commands.Running;
 
@@ -35,30 +35,40 @@ internal static class RecordAsk
             }
         });
 
-    /// <summary>Opens a record that no process has open and does something with it; says why when it cannot.</summary>
-    public static async Task<int> WithAsync(ParseResult parse, Option<string> data, Func<LiteRecord, Task<int>> then)
+    /// <summary>
+    /// Asks a record, which a service may have open, and tells the answer; says why when it cannot. The record is
+    /// closed before anything is told: whoever reads the answer may take long.
+    /// </summary>
+    public static int With<T>(
+        ParseResult parse, Option<string> data, Func<RecordReader, Action<string>, T> ask, Action<T, TextWriter> tell)
     {
         string folder = parse.GetValue(data)!;
-        if (!LiteRecord.Exists(folder))
-        {
-            string why = Directory.Exists(folder) ? "it holds no record" : "there is no such folder";
-            return Refuse(parse, folder, $"{why}; allowed: the folder of a record");
-        }
-
+        List<string> problems = [];
+        T answer;
         try
         {
-            await using LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = folder });
-            return await then(record);
-        }
-        catch (RecordInUseException used)
-        {
-            return Refuse(parse, folder, used.Message);
+            using RecordReader reader = RecordReader.Open(folder);
+            problems.AddRange(reader.Problems);
+            answer = ask(reader, problems.Add);
         }
         catch (IOException failed)
         {
             return Refuse(parse, folder, failed.Message);
         }
+
+        tell(answer, parse.InvocationConfiguration.Output);
+        foreach (string problem in problems)
+        {
+            parse.InvocationConfiguration.Error.WriteLine(problem);
+        }
+
+        return problems.Count == 0 ? ExitCodes.Done : ExitCodes.No;
     }
+
+    /// <summary>What a check found, in a line.</summary>
+    public static string Sum(VerifyReport report) =>
+        $"{report.Ticks} ticks in {report.Blocks} blocks, {report.FirstSequence} to {report.LastSequence}; {report.Decisions} decisions; "
+        + (report.IsClean ? "nothing wrong." : report.Problems.Count == 1 ? "1 problem." : $"{report.Problems.Count} problems.");
 
     /// <summary>Makes one JSON array of JSON lines, one element a line.</summary>
     public static void WriteArray(TextWriter output, Action<TextWriter> writeLines)

@@ -21,32 +21,27 @@ internal static class RecordDecisions
             Data, From, To, Json, Csv,
         };
         RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv);
-        command.SetAction(RunAsync);
+        command.SetAction(Run);
         return command;
     }
 
-    private static Task<int> RunAsync(ParseResult parse, CancellationToken cancellation) => RecordAsk.WithAsync(parse, Data, async record =>
-    {
-        IReadOnlyList<DecisionLine> newestFirst = await record.DecisionsAsync(
-            parse.GetValue(From), parse.GetValue(To), null, int.MaxValue, cancellation);
-        IEnumerable<DecisionLine> lines = newestFirst.Reverse();
-        TextWriter output = parse.InvocationConfiguration.Output;
-        if (parse.GetValue(Json))
+    private static int Run(ParseResult parse) => RecordAsk.With(
+        parse, Data, (record, tellDamage) => record.Decisions(parse.GetValue(From), parse.GetValue(To), tellDamage).Reverse(), (lines, output) =>
         {
-            RecordAsk.WriteArray(output, to => JsonLinesExport.Decisions(to, lines));
-        }
-        else if (parse.GetValue(Csv))
-        {
-            CsvExport.Decisions(output, lines);
-        }
-        else
-        {
-            foreach (DecisionLine line in lines)
+            if (parse.GetValue(Json))
             {
-                output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(line.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {line.Mode,-10}  {line.Why}");
+                RecordAsk.WriteArray(output, to => JsonLinesExport.Decisions(to, lines));
             }
-        }
-
-        return ExitCodes.Done;
-    });
+            else if (parse.GetValue(Csv))
+            {
+                CsvExport.Decisions(output, lines);
+            }
+            else
+            {
+                foreach (DecisionLine line in lines)
+                {
+                    output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(line.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {line.Mode,-10}  {line.Why}");
+                }
+            }
+        });
 }

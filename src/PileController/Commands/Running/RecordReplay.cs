@@ -8,20 +8,37 @@ using PileController.Settings;
 
 namespace PileController.Commands.Running;
 
-/// <summary>record replay: runs the recorded ticks again and compares every bit.</summary>
+/// <summary>record replay: runs the recorded ticks again and compares every bit, or tries other settings on a stretch.</summary>
 internal static class RecordReplay
 {
     private static readonly Option<string> Data = RecordAsk.Data();
+    private static readonly Option<string?> With = new("--with") { Description = "Other settings, whose decisions are compared over a stretch." };
+    private static readonly Option<long> From = RecordAsk.Moment("--from", "First moment of that stretch; the evening before the last night, 18:00, when left out.", long.MinValue);
+    private static readonly Option<long> To = RecordAsk.Moment("--to", "First moment after it; the morning after, 09:00, when left out.", long.MinValue);
     private static readonly Option<bool> Json = Ask.Json();
 
     public static Command Create()
     {
         PileCommand command = new(
-            "replay", "Runs every recorded tick through control again and compares the decisions bit for bit.",
-            "PileController record replay --data DIR")
+            "replay", "Runs every recorded tick through control again and compares the decisions bit for bit; or tells what other settings would have decided.",
+            "PileController record replay --data DIR --with pile.json")
         {
-            Data, Json,
+            Data, With, From, To, Json,
         };
+        command.Validators.Add(result =>
+        {
+            bool from = result.GetResult(From) is { Implicit: false };
+            bool to = result.GetResult(To) is { Implicit: false };
+            if ((from || to) && result.GetResult(With) is not { Implicit: false })
+            {
+                result.AddError($"{(from ? From.Name : To.Name)} tells where other settings are tried; allowed: together with {With.Name}");
+            }
+
+            if (from && to && result.GetValue(From) >= result.GetValue(To))
+            {
+                result.AddError($"{From.Name} must be before {To.Name}");
+            }
+        });
         command.SetAction(Run);
         return command;
     }
@@ -30,18 +47,20 @@ internal static class RecordReplay
     {
         string folder = parse.GetValue(Data)!;
         DataFolder data = new(folder);
-        ReplayReport report;
         try
         {
-            report = RecordReplayer.Run(folder, origin => StepFor(data, origin));
+            return parse.GetValue(With) is null ? Again(parse, data) : Otherwise(parse, data);
         }
-        catch (Exception e) when (e is DirectoryNotFoundException or RecordInUseException or IOException)
+        catch (Exception e) when (e is IOException or InvalidDataException)
         {
             return RecordAsk.Refuse(parse, folder, e.Message);
         }
+    }
 
+    private static int Again(ParseResult parse, DataFolder data)
+    {
+        ReplayReport report = RecordReplayer.Run(data.Path, origin => StepFor(data, origin));
         RecordOrigin here = DataFolder.Origin(PileSettings.AlderBank);
-        bool sameBuild = report.Origins.All(o => o.Build == here.Build && o.Platform == here.Platform);
         bool same = report.Identical == report.Ticks && report.FirstDifference is null && report.Problems.Count == 0;
         if (parse.GetValue(Json))
         {
@@ -50,40 +69,50 @@ internal static class RecordReplay
                 report.Ticks,
                 report.Identical,
                 Share = report.Ticks > 0 ? (double)report.Identical / report.Ticks : 1,
-                sameBuild,
+                SameBuild = report.Stretches.All(stretch => IsFrom(here, stretch)),
                 report.FirstDifference,
+                report.Stretches,
                 report.Problems,
             });
         }
         else
         {
-            Tell(parse.InvocationConfiguration.Output, report, sameBuild);
+            ReplayText.Tell(parse.InvocationConfiguration.Output, report, here);
         }
 
         return same ? ExitCodes.Done : ExitCodes.No;
     }
 
-    private static ReplayStep? StepFor(DataFolder data, RecordOrigin origin) =>
-        data.FindSettings(origin.SettingsHash) is { } settings
-            ? (memory, readings, commands, at) => Controller.Step(settings.Control, memory, readings, commands, at)
-            : null;
-
-    private static void Tell(TextWriter output, ReplayReport report, bool sameBuild)
+    private static int Otherwise(ParseResult parse, DataFolder data)
     {
-        foreach (string problem in report.Problems)
+        if (SettingsSource.Sound(parse, With) is not { } settings)
         {
-            output.WriteLine(problem);
+            return ExitCodes.WrongUse;
         }
 
-        output.WriteLine($"{report.Identical} of {report.Ticks} ticks identical to the bit.");
-        if (report.FirstDifference is { } first)
+        CourseComparison comparison = CourseComparer.Run(
+            data.Path, Given(parse.GetValue(From)), Given(parse.GetValue(To)), origin => StepFor(data, origin), Step(settings));
+        if (parse.GetValue(Json))
         {
-            output.WriteLine($"First difference at tick {first.Sequence}, {DateTimeOffset.FromUnixTimeMilliseconds(first.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z: {first.What}");
+            Answer.WriteJson(parse, comparison);
+        }
+        else
+        {
+            ComparisonText.Tell(parse.InvocationConfiguration.Output, comparison);
         }
 
-        if (!sameBuild)
-        {
-            output.WriteLine("Some ticks were made by another build or on another platform; those may differ.");
-        }
+        return comparison.Ticks > 0 && comparison.Problems.Count == 0 ? ExitCodes.Done : ExitCodes.No;
     }
+
+    /// <summary>Whether a stretch was made by this build on this platform.</summary>
+    public static bool IsFrom(RecordOrigin here, ReplayStretch stretch) =>
+        stretch.Origin.Build == here.Build && stretch.Origin.Platform == here.Platform;
+
+    private static long? Given(long moment) => moment == long.MinValue ? null : moment;
+
+    private static ReplayStep? StepFor(DataFolder data, RecordOrigin origin) =>
+        data.FindSettings(origin.SettingsHash) is { } settings ? Step(settings) : null;
+
+    private static ReplayStep Step(PileSettings settings) =>
+        (memory, readings, commands, at) => Controller.Step(settings.Control, memory, readings, commands, at);
 }

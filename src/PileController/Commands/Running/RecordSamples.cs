@@ -27,16 +27,22 @@ internal static class RecordSamples
             Data, From, To, Channel, Step, Json, Csv,
         };
         RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv);
-        command.SetAction(RunAsync);
+        command.SetAction(Run);
         return command;
     }
 
-    private static Task<int> RunAsync(ParseResult parse, CancellationToken cancellation) => RecordAsk.WithAsync(parse, Data, async record =>
+    private static int Run(ParseResult parse)
     {
         string series = parse.GetValue(Channel)!;
-        IReadOnlyList<SeriesPoint> points = await record.SamplesAsync(
-            series, parse.GetValue(From), parse.GetValue(To), (long)(parse.GetValue(Step) * 1000), cancellation);
-        TextWriter output = parse.InvocationConfiguration.Output;
+        return RecordAsk.With(
+            parse, Data,
+            (record, tellDamage) => record.Samples(
+                series, parse.GetValue(From), parse.GetValue(To), (long)(parse.GetValue(Step) * 1000), tellDamage),
+            (points, output) => Tell(parse, output, series, points));
+    }
+
+    private static void Tell(ParseResult parse, TextWriter output, string series, IReadOnlyList<SeriesPoint> points)
+    {
         if (parse.GetValue(Json))
         {
             RecordAsk.WriteArray(output, to => JsonLinesExport.Samples(to, series, points));
@@ -54,9 +60,7 @@ internal static class RecordSamples
                 output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(point.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {value}");
             }
         }
-
-        return ExitCodes.Done;
-    });
+    }
 
     private static bool ReadSeries(string text, out string value, [NotNullWhen(false)] out string? allowed)
     {

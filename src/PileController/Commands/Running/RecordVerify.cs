@@ -1,6 +1,5 @@
 using System.CommandLine;
 using PileController.Commands.Shell;
-using PileController.Records;
 using PileController.Records.Checking;
 
 namespace PileController.Commands.Running;
@@ -13,7 +12,7 @@ internal static class RecordVerify
 
     public static Command Create()
     {
-        PileCommand command = new("verify", "Checks every checksum and every number of the record.", "PileController record verify --data DIR")
+        PileCommand command = new("verify", "Checks every checksum and every number of the record, or of a backup.", "PileController record verify --data DIR")
         {
             Data, Json,
         };
@@ -29,7 +28,7 @@ internal static class RecordVerify
         {
             report = RecordVerifier.Check(folder);
         }
-        catch (Exception e) when (e is DirectoryNotFoundException or RecordInUseException or IOException)
+        catch (IOException e)
         {
             return RecordAsk.Refuse(parse, folder, e.Message);
         }
@@ -45,9 +44,7 @@ internal static class RecordVerify
                 parse.InvocationConfiguration.Output.WriteLine(problem);
             }
 
-            parse.InvocationConfiguration.Output.WriteLine(
-                $"{report.Ticks} ticks in {report.Blocks} blocks, {report.FirstSequence} to {report.LastSequence}; {report.Decisions} decisions; "
-                + (report.IsClean ? "nothing wrong." : report.Problems.Count == 1 ? "1 problem." : $"{report.Problems.Count} problems."));
+            parse.InvocationConfiguration.Output.WriteLine(RecordAsk.Sum(report));
         }
 
         return report.IsClean ? ExitCodes.Done : ExitCodes.No;
