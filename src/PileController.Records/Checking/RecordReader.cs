@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PileController.Records.Keeping;
+using PileController.Records.Queries;
 using PileController.Records.Storage;
 
 namespace PileController.Records.Checking;
@@ -8,15 +9,18 @@ namespace PileController.Records.Checking;
 internal sealed class RecordReader : IDisposable
 {
     private readonly IDisposable _lock;
-    private readonly RecordShelf _shelf;
 
-    private RecordReader(IDisposable held, RecordShelf shelf, IReadOnlyList<StoredBatch> batches, IReadOnlyList<string> problems)
+    private RecordReader(IDisposable held, RecordContents contents, IReadOnlyList<string> problems)
     {
         _lock = held;
-        _shelf = shelf;
-        Batches = batches;
-        Problems = problems;
+        Contents = contents;
+        List<string> found = [.. problems];
+        Batches = [.. contents.Batches(TimeRange.All, found.Add)];
+        Problems = found;
     }
+
+    /// <summary>All there is.</summary>
+    public RecordContents Contents { get; }
 
     /// <summary>All batches, oldest first.</summary>
     public IReadOnlyList<StoredBatch> Batches { get; }
@@ -41,28 +45,28 @@ internal sealed class RecordReader : IDisposable
     internal static RecordReader Open(IRecordDisk disk)
     {
         IDisposable held = disk.Lock();
-        RecordShelf? shelf = null;
+        RecordStore? store = null;
         try
         {
-            shelf = RecordShelf.Open(disk, int.MaxValue, setAside: false);
-            List<string> problems = [.. shelf.Broken];
+            store = RecordStore.Open(disk, int.MaxValue, setAside: false);
+            List<string> problems = [.. store.Broken];
             TailContents tail = Tail(disk, problems);
             if (tail.DamagedPlaces > 0)
             {
                 problems.Add($"The tail is damaged in {tail.DamagedPlaces} places.");
             }
 
-            if (tail.Base is { } start && start.LastSequence > shelf.LastSequence)
+            if (tail.Base is { } start && start.LastSequence > store.Ticks.LastSequence)
             {
-                problems.Add($"The store ends at tick {shelf.LastSequence}; it has held tick {start.LastSequence}.");
+                problems.Add($"The store ends at tick {store.Ticks.LastSequence}; it has held tick {start.LastSequence}.");
             }
 
-            Strays(shelf, problems);
-            return new RecordReader(held, shelf, BatchList.Of(shelf.Files, tail.Packs), problems);
+            Strays(store, problems);
+            return new RecordReader(held, new RecordContents(store, tail.Packs), problems);
         }
         catch
         {
-            shelf?.Dispose();
+            store?.Dispose();
             held.Dispose();
             throw;
         }
@@ -71,7 +75,7 @@ internal sealed class RecordReader : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _shelf.Dispose();
+        Contents.Store.Dispose();
         _lock.Dispose();
     }
 
@@ -88,9 +92,9 @@ internal sealed class RecordReader : IDisposable
         }
     }
 
-    private static void Strays(RecordShelf shelf, List<string> problems)
+    private static void Strays(RecordStore store, List<string> problems)
     {
-        foreach (RecordFile file in shelf.Files)
+        foreach (RecordFile file in store.Ticks.Files)
         {
             try
             {

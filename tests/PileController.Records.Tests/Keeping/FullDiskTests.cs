@@ -43,7 +43,7 @@ public sealed class FullDiskTests
             }
 
             using RecordReader reader = RecordReader.Open(disk);
-            VerifyReport report = RecordVerifier.Check(reader.Batches, reader.Problems);
+            VerifyReport report = RecordVerifier.Check(reader.Contents, reader.Problems);
             Assert.Empty(report.Problems);
             Assert.Equal(History.Count, report.Ticks);
             Assert.True(failed, $"The disk was never found full from step {full} on.");
