@@ -27,6 +27,25 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
         store.Rest();
     }
 
+    /// <summary>Writes a day. What lasts is written last: it says that the day is done.</summary>
+    public static void Write(RecordStore store, SummedDay day)
+    {
+        if (store.Minutes.LastSequence < day.Head.FirstSequence)
+        {
+            store.Minutes.Write([new FileEntry(day.Head, [PackedRows.Of(day.Rows[(int)Tier.Minute]).Bytes])]);
+        }
+
+        byte[]?[] parts = new byte[]?[FileKind.Lasting.Collections.Count];
+        foreach (Tier tier in Tiers.All.Where(tier => tier != Tier.Minute))
+        {
+            parts[LastingPart.Of(tier)] = PackedRows.Of(day.Rows[(int)tier]).Bytes;
+        }
+
+        parts[LastingPart.Decisions] = day.Lines.Count == 0 ? null : PackedLines.Of(day.Lines).Bytes;
+        parts[LastingPart.Text] = day.Text.Pack();
+        store.Lasting.Write([new FileEntry(day.Head, parts)]);
+    }
+
     private bool SumNext()
     {
         store.Minutes.Recover(faults);
@@ -46,26 +65,7 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
             return false;
         }
 
-        Write(SummedDay.Of([.. left.TakeWhile(batch => batch.Head.FirstSequence <= last)], first, last, faults.Stand));
+        Write(store, SummedDay.Of([.. left.TakeWhile(batch => batch.Head.FirstSequence <= last)], first, last, faults.Stand));
         return true;
-    }
-
-    // What lasts is written last: it says that the day is done.
-    private void Write(SummedDay day)
-    {
-        if (store.Minutes.LastSequence < day.Head.FirstSequence)
-        {
-            store.Minutes.Write([new FileEntry(day.Head, [PackedRows.Of(day.Rows[(int)Tier.Minute]).Bytes])]);
-        }
-
-        byte[]?[] parts = new byte[]?[FileKind.Lasting.Collections.Count];
-        foreach (Tier tier in Tiers.All.Where(tier => tier != Tier.Minute))
-        {
-            parts[LastingPart.Of(tier)] = PackedRows.Of(day.Rows[(int)tier]).Bytes;
-        }
-
-        parts[LastingPart.Decisions] = day.Lines.Count == 0 ? null : PackedLines.Of(day.Lines).Bytes;
-        parts[LastingPart.Text] = day.Text.Pack();
-        store.Lasting.Write([new FileEntry(day.Head, parts)]);
     }
 }

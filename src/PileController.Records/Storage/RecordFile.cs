@@ -68,12 +68,14 @@ internal sealed class RecordFile : IDisposable
         using (StoreEngine engine = new(disk, making))
         {
             BsonDocument seed = new() { ["_id"] = 0L };
+            engine.Database.BeginTrans();
             foreach (string collection in kind.Collections)
             {
                 engine.Database.GetCollection(collection).Insert(seed);
                 engine.Database.GetCollection(collection).Delete(0L);
             }
 
+            engine.Database.Commit();
             engine.Checkpoint(force: true);
         }
 
