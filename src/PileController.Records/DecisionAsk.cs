@@ -24,7 +24,9 @@ public sealed record DecisionAsk(long FromUtcMilliseconds, long ToUtcMillisecond
     public int Limit { get; init; } = int.MaxValue;
 
     internal bool Holds(DecisionLine line) =>
-        (Mode is null || line.Mode == Mode)
+        line.UtcMilliseconds >= FromUtcMilliseconds && line.UtcMilliseconds < ToUtcMilliseconds
+        && (Kinds is null || (line.Kinds & Kinds) != 0)
+        && (Mode is null || line.Mode == Mode)
         && (Curb is null || line.Curb == Curb)
         && (Text is null || Contains(line.Why) || Contains(line.Note));
 

@@ -24,6 +24,11 @@ internal sealed class StoredDay(BatchHead head, RecordFile lasting, RecordFile? 
     public IReadOnlyList<DecisionLine> Lines() =>
         Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes).All() : [];
 
+    /// <summary>Opens those of its lines that are asked for, oldest first.</summary>
+    /// <exception cref="InvalidDataException">They do not match their checksum.</exception>
+    public IReadOnlyList<DecisionLine> Lines(DecisionAsk ask) =>
+        Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes).Matching(ask) : [];
+
     /// <summary>Opens its text.</summary>
     /// <exception cref="InvalidDataException">It is gone or does not match its checksum.</exception>
     public DayText Text() => DayText.Parse(

@@ -3,16 +3,20 @@ using System.Buffers.Binary;
 namespace PileController.Records.Packing;
 
 /// <summary>Where the columns that a <see cref="ColumnSink"/> wrote lie in a run of bytes.</summary>
-/// <threadsafety>Immutable: safe from any thread.</threadsafety>
+/// <threadsafety>Safe from any thread: what is remembered can be made twice, and is the same.</threadsafety>
 internal sealed class ColumnIndex
 {
     private readonly byte[] _bytes;
+
+    // Expanding a compressed column takes many times as long as unpacking it.
+    private readonly byte[]?[] _expanded;
     private readonly (int At, int Stored, int Plain)[] _columns;
 
     private ColumnIndex(byte[] bytes, (int At, int Stored, int Plain)[] columns, int end)
     {
         _bytes = bytes;
         _columns = columns;
+        _expanded = new byte[columns.Length][];
         End = end;
     }
 
@@ -56,9 +60,7 @@ internal sealed class ColumnIndex
         }
         else
         {
-            byte[] buffer = new byte[plain];
-            Squeeze.Unpack(section, buffer);
-            IntegerColumn.Unpack(buffer, differences, cells);
+            IntegerColumn.Unpack(_expanded[column] ??= Expand(section, plain), differences, cells);
         }
     }
 
@@ -71,5 +73,12 @@ internal sealed class ColumnIndex
         {
             cells[row] = BinaryPrimitives.ReadInt64LittleEndian(section[(row * 8)..]);
         }
+    }
+
+    private static byte[] Expand(ReadOnlySpan<byte> section, int plain)
+    {
+        byte[] buffer = new byte[plain];
+        Squeeze.Unpack(section, buffer);
+        return buffer;
     }
 }

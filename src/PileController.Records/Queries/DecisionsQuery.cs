@@ -32,7 +32,7 @@ internal sealed class DecisionsQuery(RecordContents contents, DecisionAsk ask, A
                 break;
             }
 
-            if (!TryAdd(day.Lines, day.Damage, day.Head.FirstSequence, day.Head.LastSequence))
+            if (!TryAdd(() => day.Lines(ask), day.Damage, day.Head.FirstSequence, day.Head.LastSequence))
             {
                 AddBlocks(batches, day.Head.FirstSequence, day.Head.LastSequence);
             }
@@ -64,7 +64,7 @@ internal sealed class DecisionsQuery(RecordContents contents, DecisionAsk ask, A
         {
             _found.AddRange(open()
                 .Where(line => line.Sequence >= firstSequence && line.Sequence <= lastSequence)
-                .Where(line => _range.Holds(line.UtcMilliseconds) && (line.Kinds & _kinds) != 0 && ask.Holds(line))
+                .Where(ask.Holds)
                 .Reverse());
             return true;
         }

@@ -8,9 +8,9 @@ namespace PileController.Records.Queries;
 /// <threadsafety>One thread only.</threadsafety>
 internal sealed class QueryCache
 {
-    // Some two weeks of ticks, and a year of hours with some weeks of minutes.
-    private const long MostBytesOfTicks = 4_000_000;
-    private const long MostBytesOfRows = 6_000_000;
+    // A week of ticks, and a year of hours with a week of minutes; packed, and as much again for columns in use.
+    private const long MostBytesOfTicks = 2_000_000;
+    private const long MostBytesOfRows = 4_000_000;
     private readonly Recent<BatchHead, PackedBatch> _ticks = new(MostBytesOfTicks);
     private readonly Recent<(BatchHead, Tier), PackedRows?> _rows = new(MostBytesOfRows);
 

@@ -11,12 +11,22 @@ namespace PileController.Records.Queries;
 /// <param name="stepMilliseconds">Width of a bucket, ms; 0 to keep every value.</param>
 internal sealed class SeriesBuckets(int series, long stepMilliseconds)
 {
+    private readonly List<(long Utc, long Quanta)> _ticks = [];
     private readonly List<Bucket> _buckets = [];
     private readonly Dictionary<long, int> _places = [];
 
     /// <summary>Adds one tick; <see cref="TickColumns.NoFigure"/> is one without a believable value.</summary>
-    public void Add(long utcMilliseconds, long quanta) =>
-        Add(utcMilliseconds, utcMilliseconds, utcMilliseconds, default(SummaryCell).With(quanta));
+    public void Add(long utcMilliseconds, long quanta)
+    {
+        if (stepMilliseconds == 0)
+        {
+            _ticks.Add((utcMilliseconds, quanta));
+        }
+        else
+        {
+            Add(utcMilliseconds, utcMilliseconds, utcMilliseconds, default(SummaryCell).With(quanta));
+        }
+    }
 
     /// <summary>Adds a row of ticks; it goes into the bucket that holds its middle.</summary>
     public void Add(long firstUtc, long lastUtc, SummaryCell cell) =>
@@ -25,10 +35,44 @@ internal sealed class SeriesBuckets(int series, long stepMilliseconds)
     /// <summary>The points, oldest first, with one empty point in each gap.</summary>
     public IReadOnlyList<SeriesPoint> Points()
     {
+        if (_buckets.Count == 0)
+        {
+            return TickPoints();
+        }
+
+        _buckets.AddRange(_ticks.Select(tick => new Bucket(tick.Utc, tick.Utc, tick.Utc)
+            .With(tick.Utc, tick.Utc, default(SummaryCell).With(tick.Quanta))));
+        return BucketPoints();
+    }
+
+    // Most of what is asked for without buckets is ticks alone, and many of them.
+    private List<SeriesPoint> TickPoints()
+    {
+        List<SeriesPoint> points = new(_ticks.Count);
+        long before = long.MaxValue;
+        foreach ((long utc, long quanta) in InOrder(_ticks, tick => tick.Utc))
+        {
+            if (points.Count > 0 && utc - before > SummaryRow.LongestSpacingMilliseconds)
+            {
+                points.Add(new SeriesPoint(before + 1, null, null, null, 0));
+            }
+
+            double value = SummarySeries.ToUnit(series, quanta);
+            points.Add(quanta == TickColumns.NoFigure
+                ? new SeriesPoint(utc, null, null, null, 0)
+                : new SeriesPoint(utc, value, value, value, 1));
+            before = utc;
+        }
+
+        return points;
+    }
+
+    private List<SeriesPoint> BucketPoints()
+    {
         long spacing = stepMilliseconds == 0 ? SummaryRow.LongestSpacingMilliseconds : stepMilliseconds;
         List<SeriesPoint> points = new(_buckets.Count);
         long covered = long.MaxValue;
-        foreach (Bucket bucket in InOrder())
+        foreach (Bucket bucket in InOrder(_buckets, bucket => bucket.Start))
         {
             // A row wider than its bucket covers those beside it.
             if (points.Count > 0 && Math.Min(bucket.Start, BucketOf(bucket.First)) - covered > spacing)
@@ -70,17 +114,18 @@ internal sealed class SeriesBuckets(int series, long stepMilliseconds)
     private long BucketOf(long utc) =>
         stepMilliseconds == 0 ? utc : utc - (((utc % stepMilliseconds) + stepMilliseconds) % stepMilliseconds);
 
-    private IEnumerable<Bucket> InOrder()
+    // Only a clock that was set back puts them out of order.
+    private static List<T> InOrder<T>(List<T> all, Func<T, long> moment)
     {
-        for (int i = 1; i < _buckets.Count; i++)
+        for (int i = 1; i < all.Count; i++)
         {
-            if (_buckets[i].Start < _buckets[i - 1].Start)
+            if (moment(all[i]) < moment(all[i - 1]))
             {
-                return _buckets.OrderBy(bucket => bucket.Start);
+                return [.. all.OrderBy(moment)];
             }
         }
 
-        return _buckets;
+        return all;
     }
 
     private SeriesPoint PointOf(Bucket bucket) => bucket.Good == 0

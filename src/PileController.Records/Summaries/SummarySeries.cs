@@ -15,6 +15,13 @@ internal static class SummarySeries
     public const int FirstChannel = FirstFigure + TickColumns.Figures;
     public const int Count = FirstChannel + ChannelTable.Count;
 
+    // A figure is so many steps a unit, a channel's quantum so much of one; each keeps the bits it has by itself.
+    private static readonly double[] Quanta =
+        [.. Enumerable.Repeat(1.0, FirstChannel), .. ChannelTable.All.Select(channel => channel.Quantum)];
+
+    private static readonly double[] PerUnit =
+        [1, .. DecisionSeries.All.Select(figure => figure.PerUnit), .. Enumerable.Repeat(1.0, ChannelTable.Count)];
+
     /// <summary>The number of the named series.</summary>
     /// <exception cref="ArgumentException">There is no such series.</exception>
     public static int Find(string name)
@@ -45,17 +52,7 @@ internal static class SummarySeries
     }
 
     /// <summary>A number of quanta in the unit of the series.</summary>
-    public static double ToUnit(int series, double quanta)
-    {
-        if (series == Mode)
-        {
-            return quanta;
-        }
-
-        return series < FirstChannel
-            ? quanta / DecisionSeries.All[series - FirstFigure].PerUnit
-            : quanta * ChannelTable.Of((Channel)(series - FirstChannel)).Quantum;
-    }
+    public static double ToUnit(int series, double quanta) => quanta * Quanta[series] / PerUnit[series];
 
     // A build that knew no bound may have kept larger figures.
     private static long[] Figures(long[] cells)
