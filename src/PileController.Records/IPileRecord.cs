@@ -57,26 +57,26 @@ public interface IPileRecord : IAsyncDisposable
     Task<Memory?> LastMemoryAsync(CancellationToken cancellation);
 
     /// <summary>
-    /// A series, oldest first, in buckets of <paramref name="stepMilliseconds"/> aligned to multiples of it.
-    /// Buckets with no tick at all between two that have some are gaps: one point with nulls.
+    /// Some series, each oldest first, in buckets of <paramref name="stepMilliseconds"/> aligned to multiples of it.
+    /// Buckets with no tick at all between two that have some are gaps: one point with nulls. Where summaries are
+    /// narrow against the buckets, or single ticks are no longer kept, a point is made of summaries: its least and most
+    /// are exact, and a summary counts whole in the bucket that holds its middle.
     /// </summary>
-    /// <param name="series">A channel name as in <see cref="ChannelTable"/>, or one of the decision series: want,
+    /// <param name="series">Each a channel name as in <see cref="ChannelTable"/>, or one of the decision series: want,
     /// means, grant, waterDraw, waterError, airDraw, activeZone, setPoint, pumpDuty, valveOpening, blowerDuty,
     /// generation, mode.</param>
     /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
     /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
     /// <param name="stepMilliseconds">Bucket width; 0 for every tick.</param>
     /// <param name="cancellation">Cancels the query.</param>
+    /// <returns>One list a series, in the order asked.</returns>
     /// <exception cref="ArgumentException">No such series.</exception>
-    Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
-        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation);
+    Task<IReadOnlyList<IReadOnlyList<SeriesPoint>>> SamplesAsync(
+        IReadOnlyList<string> series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds,
+        CancellationToken cancellation);
 
     /// <summary>Decisions, newest first.</summary>
-    /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
-    /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
-    /// <param name="kinds">Only decisions with any of these kinds; null for all.</param>
-    /// <param name="limit">At most so many.</param>
+    /// <param name="ask">Which.</param>
     /// <param name="cancellation">Cancels the query.</param>
-    Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
-        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation);
+    Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation);
 }

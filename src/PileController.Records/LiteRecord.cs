@@ -1,6 +1,5 @@
 using System.Threading.Channels;
 using PileController.Control;
-using PileController.Control.Decisions;
 using PileController.Records.Checking;
 using PileController.Records.Keeping;
 using PileController.Records.Queries;
@@ -17,12 +16,9 @@ public sealed class LiteRecord : IPileRecord
 {
     // Under heavy load so many ticks share one sync.
     private const int TicksASync = 64;
-
-    // Three weeks of hours: what the panel's longest chart shows, and some more.
-    private const int CachedBlocks = 512;
     private readonly Channel<object> _queue;
     private readonly RecordKeeper _keeper;
-    private readonly BlockCache _cache = new(CachedBlocks);
+    private readonly QueryCache _cache = new();
     private readonly Faults _faults = new();
     private readonly Thread _owner;
     private readonly TaskCompletionSource _closed = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -114,25 +110,22 @@ public sealed class LiteRecord : IPileRecord
         AskAsync(keeper => keeper.LastMemory(), cancellation);
 
     /// <inheritdoc/>
-    public Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
-        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation) =>
+    public Task<IReadOnlyList<IReadOnlyList<SeriesPoint>>> SamplesAsync(
+        IReadOnlyList<string> series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds,
+        CancellationToken cancellation) =>
         AskAsync(
             keeper => RecordQueries.Samples(
-                keeper.Batches(), _cache, series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds,
+                keeper.Contents(), _cache, series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds,
                 _faults.Stand),
             cancellation);
 
     /// <inheritdoc/>
-    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
-        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation) =>
-        AskAsync(
-            keeper => RecordQueries.Decisions(
-                keeper.Batches(), new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), kinds, limit, _faults.Stand),
-            cancellation);
+    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation) =>
+        AskAsync(keeper => RecordQueries.Decisions(keeper.Contents(), ask, _faults.Stand), cancellation);
 
     /// <summary>Checks the whole record while it runs; see <see cref="RecordVerifier"/>.</summary>
     public Task<VerifyReport> VerifyAsync(CancellationToken cancellation) =>
-        AskAsync(keeper => RecordVerifier.Check(keeper.Batches(), []), cancellation);
+        AskAsync(keeper => RecordVerifier.Check(keeper.Contents(), []), cancellation);
 
     /// <summary>Runs the whole record again while it runs; see <see cref="RecordReplayer"/>.</summary>
     public Task<ReplayReport> ReplayAsync(ReplayStep step, CancellationToken cancellation) =>
@@ -218,6 +211,7 @@ public sealed class LiteRecord : IPileRecord
         // Health is told first, so that who waited for a flush sees what it did.
         IQuestion question = (IQuestion)item;
         question.Work(_keeper);
+        _keeper.Rest();
         PublishHealth();
         question.Reply();
     }

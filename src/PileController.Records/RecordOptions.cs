@@ -18,8 +18,19 @@ public sealed record RecordOptions
     /// <summary>Ticks between two commits while history is written in bulk, 1 to 100,000. Default a day.</summary>
     public int BulkCommitTicks { get; init; } = 8640;
 
-    /// <summary>Ticks after which a new file is begun, 360 to 10,000,000. Default 30 days.</summary>
+    /// <summary>Ticks after which a new file is begun, 30 to 10,000,000. Default 30 days.</summary>
     public int FileTicks { get; init; } = 259_200;
+
+    /// <summary>
+    /// Ticks that are summed up at a time, 10 to 8640. Default 8640: a day of 10 s ticks.
+    /// </summary>
+    public int DayTicks { get; init; } = 8640;
+
+    /// <summary>Single ticks that are kept at least, 1 or more; older ones go by whole files. Default: all.</summary>
+    public long KeepTicks { get; init; } = long.MaxValue;
+
+    /// <summary>Ticks whose finest summaries are kept at least, 1 or more; older ones go by whole files. Default: all.</summary>
+    public long KeepMinuteTicks { get; init; } = long.MaxValue;
 
     /// <summary>Ticks that may queue for the owner thread, 1 to 1,000,000.</summary>
     public int QueueTicks { get; init; } = 4096;
@@ -35,7 +46,10 @@ public sealed record RecordOptions
         Within(BlockTicks, 1, 8640, nameof(BlockTicks));
         Within(SyncTicks, 1, 360, nameof(SyncTicks));
         Within(BulkCommitTicks, 1, 100_000, nameof(BulkCommitTicks));
-        Within(FileTicks, 360, 10_000_000, nameof(FileTicks));
+        Within(FileTicks, 30, 10_000_000, nameof(FileTicks));
+        Within(DayTicks, 10, 8640, nameof(DayTicks));
+        ArgumentOutOfRangeException.ThrowIfLessThan(KeepTicks, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(KeepMinuteTicks, 1);
         Within(QueueTicks, 1, 1_000_000, nameof(QueueTicks));
         Within(WaitingTicks, 360, 1_000_000, nameof(WaitingTicks));
     }

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
 using PileController.Benchmarks.Bounds;
 using PileController.Benchmarks.Published;
+using PileController.Benchmarks.Records;
 using PileController.Benchmarks.Scores;
 
 return args switch
@@ -12,6 +13,7 @@ return args switch
     ["published-heaps"] => PublishedTable.Print(Console.Out),
     ["bound", ..] => await BoundCommand.RunAsync(args, Console.Out, Console.Error),
     ["steps", .. string[] rest] => Steps(rest),
+    ["record-year", string folder, .. string[] rest] => await RecordYearAsync(folder, rest),
     _ => Usage(),
 };
 
@@ -19,6 +21,12 @@ static int Steps(string[] rest)
 {
     BenchmarkRunner.Run<StepBenchmarks>(args: rest);
     BenchmarkRunner.Run<HorizonBenchmarks>(args: rest);
+    return 0;
+}
+
+static async Task<int> RecordYearAsync(string folder, string[] rest)
+{
+    await RecordYear.RunAsync(folder, rest is ["--days", string days] ? int.Parse(days) : 365, Console.Out);
     return 0;
 }
 
@@ -31,6 +39,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- bound        the best any planner could do; --help tells more
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick, and of one look of the horizon
+        dotnet run -c Release --project tests/PileController.Benchmarks -- record-year DIR  a year of ticks in a record, its size, and the time of questions [--days N]
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;

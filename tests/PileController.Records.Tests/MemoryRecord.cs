@@ -39,8 +39,22 @@ public sealed class MemoryRecord : IPileRecord
         }
     }
 
-    public Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
-        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation)
+    public Task<IReadOnlyList<IReadOnlyList<SeriesPoint>>> SamplesAsync(
+        IReadOnlyList<string> series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds,
+        CancellationToken cancellation) => Task.FromResult<IReadOnlyList<IReadOnlyList<SeriesPoint>>>(
+            [.. series.Select(one => Samples(one, fromUtcMilliseconds, toUtcMilliseconds, stepMilliseconds))]);
+
+    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation) =>
+        Task.FromResult<IReadOnlyList<DecisionLine>>([.. Between(ask.FromUtcMilliseconds, ask.ToUtcMilliseconds)
+            .Select(tick => tick.Decision)
+            .Where(d => ask.Kinds is null ? d.Kinds != DecisionKinds.Steady : (d.Kinds & ask.Kinds) != 0)
+            .Where(d => (ask.Mode is null || d.Mode == ask.Mode) && (ask.Curb is null || d.Curb == ask.Curb))
+            .Where(d => ask.Text is null || $"{d.Why}\n{d.Note}".Contains(ask.Text, StringComparison.OrdinalIgnoreCase))
+            .Reverse().Take(ask.Limit).Select(LineOf)]);
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private List<SeriesPoint> Samples(string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds)
     {
         string name = RecordSeries.Find(series).Name;
         long step = stepMilliseconds == 0 ? 1 : stepMilliseconds;
@@ -60,17 +74,8 @@ public sealed class MemoryRecord : IPileRecord
                 : new SeriesPoint(bucket.Key, good.Min(), good.Average(), good.Max(), good.Length));
         }
 
-        return Task.FromResult<IReadOnlyList<SeriesPoint>>(points);
+        return points;
     }
-
-    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
-        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation) =>
-        Task.FromResult<IReadOnlyList<DecisionLine>>([.. Between(fromUtcMilliseconds, toUtcMilliseconds)
-            .Select(tick => tick.Decision)
-            .Where(d => kinds is null ? d.Kinds != DecisionKinds.Steady : (d.Kinds & kinds) != 0)
-            .Reverse().Take(limit).Select(LineOf)]);
-
-    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 
     private List<TickEntry> Between(long from, long to)
     {

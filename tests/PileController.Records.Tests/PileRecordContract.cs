@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Records.Crash;
 
 namespace PileController.Records.Tests;
@@ -132,6 +133,36 @@ public abstract class PileRecordContract
         Assert.Equal(
             await plain.DecisionsAsync(from, to, kinds, limit, None),
             await record.DecisionsAsync(from, to, kinds, limit, None));
+    }
+
+    [Theory]
+    [InlineData(Mode.Drawing, null, null)]
+    [InlineData(null, Curb.Floor, null)]
+    [InlineData(null, null, "TAKEN, 1")]
+    [InlineData(Mode.Priming, Curb.Means, "taken")]
+    public async Task Decisions_ByModeCurbAndText_AreThoseOfThePlainRecord(Mode? mode, Curb? curb, string? text)
+    {
+        await using IPileRecord record = await Filled();
+        await using MemoryRecord plain = new();
+        History.ForEach(tick => plain.TryAppend(tick));
+        DecisionAsk ask = new(0, long.MaxValue) { Mode = mode, Curb = curb, Text = text, Limit = 3 };
+
+        Assert.Equal(await plain.DecisionsAsync(ask, None), await record.DecisionsAsync(ask, None));
+    }
+
+    [Fact]
+    public async Task Samples_OfSeveralSeries_AreThoseOfEach()
+    {
+        await using IPileRecord record = await Filled();
+        string[] series = ["house", "want", "mode"];
+
+        IReadOnlyList<IReadOnlyList<SeriesPoint>> all = await record.SamplesAsync(series, 0, long.MaxValue, 60_000, None);
+
+        Assert.Equal(series.Length, all.Count);
+        for (int one = 0; one < series.Length; one++)
+        {
+            Assert.Equal(await record.SamplesAsync(series[one], 0, long.MaxValue, 60_000, None), all[one]);
+        }
     }
 
     private Task<IPileRecord> Filled()

@@ -22,6 +22,6 @@ internal static class RecordFiles
     private static bool IsKept(string name) =>
         !OfTheMoment.Contains(name)
         && !name.EndsWith(".new", StringComparison.Ordinal)
-        && !RecordFile.IsUnfinished(name)
+        && !FileKind.IsUnfinished(name)
         && !name.StartsWith(FolderDisk.QuarantineFolder + '/', StringComparison.Ordinal);
 }

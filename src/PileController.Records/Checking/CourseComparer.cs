@@ -33,7 +33,7 @@ public static class CourseComparer
         TimeRange range = new(fromUtcMilliseconds ?? night.From, toUtcMilliseconds ?? night.To);
         TwoCourses courses = new(range, made, other);
         List<string> problems = [.. reader.Problems];
-        foreach (var stored in reader.Batches.Where(range.Touches))
+        foreach (var stored in reader.Batches.Where(batch => range.Touches(batch.Head)))
         {
             try
             {

@@ -13,15 +13,18 @@ namespace PileController.Records.Checking;
 public sealed class RecordReader : IDisposable
 {
     private readonly IDisposable _still;
-    private readonly RecordShelf _shelf;
 
-    private RecordReader(IDisposable held, RecordShelf shelf, IReadOnlyList<StoredBatch> batches, IReadOnlyList<string> problems)
+    private RecordReader(IDisposable held, RecordContents contents, IReadOnlyList<string> problems)
     {
         _still = held;
-        _shelf = shelf;
-        Batches = batches;
-        Problems = problems;
+        Contents = contents;
+        List<string> found = [.. problems];
+        Batches = [.. contents.Batches(TimeRange.All, found.Add)];
+        Problems = found;
     }
+
+    /// <summary>All there is.</summary>
+    internal RecordContents Contents { get; }
 
     /// <summary>What was found wrong while opening.</summary>
     public IReadOnlyList<string> Problems { get; }
@@ -46,28 +49,28 @@ public sealed class RecordReader : IDisposable
     internal static RecordReader Open(IRecordDisk disk)
     {
         IDisposable held = disk.KeepStill();
-        RecordShelf? shelf = null;
+        RecordStore? store = null;
         try
         {
-            shelf = RecordShelf.Open(new StillDisk(disk), int.MaxValue, setAside: false);
-            List<string> problems = [.. shelf.Broken];
+            store = RecordStore.Open(new StillDisk(disk), int.MaxValue, setAside: false);
+            List<string> problems = [.. store.Broken];
             TailContents tail = Tail(disk, problems);
             if (tail.DamagedPlaces > 0)
             {
                 problems.Add($"The tail is damaged in {tail.DamagedPlaces} places.");
             }
 
-            if (tail.Base is { } start && start.LastSequence > shelf.LastSequence)
+            if (tail.Base is { } start && start.LastSequence > store.Ticks.LastSequence)
             {
-                problems.Add($"The store ends at tick {shelf.LastSequence}; it has held tick {start.LastSequence}.");
+                problems.Add($"The store ends at tick {store.Ticks.LastSequence}; it has held tick {start.LastSequence}.");
             }
 
-            Strays(shelf, problems);
-            return new RecordReader(held, shelf, BatchList.Of(shelf.Files, tail.Packs), problems);
+            Strays(store, problems);
+            return new RecordReader(held, new RecordContents(store, tail.Packs), problems);
         }
         catch
         {
-            shelf?.Dispose();
+            store?.Dispose();
             held.Dispose();
             throw;
         }
@@ -78,25 +81,23 @@ public sealed class RecordReader : IDisposable
     /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
     /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
     /// <param name="stepMilliseconds">Bucket width; 0 for every tick.</param>
-    /// <param name="tellDamage">Told of each batch that had to be left out.</param>
+    /// <param name="tellDamage">Told of each part that had to be left out.</param>
     /// <exception cref="ArgumentException">No such series.</exception>
     public IReadOnlyList<SeriesPoint> Samples(
         string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, Action<string> tellDamage) =>
         RecordQueries.Samples(
-            Batches, new BlockCache(1), series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds, tellDamage);
+            Contents, new QueryCache(), [series], new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds, tellDamage)[0];
 
     /// <summary>Decisions, newest first; see <see cref="IPileRecord.DecisionsAsync"/>.</summary>
-    /// <param name="fromUtcMilliseconds">First moment, inclusive.</param>
-    /// <param name="toUtcMilliseconds">Last moment, exclusive.</param>
-    /// <param name="tellDamage">Told of each batch that had to be left out.</param>
-    public IReadOnlyList<DecisionLine> Decisions(long fromUtcMilliseconds, long toUtcMilliseconds, Action<string> tellDamage) =>
-        RecordQueries.Decisions(
-            Batches, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), null, int.MaxValue, tellDamage);
+    /// <param name="ask">Which.</param>
+    /// <param name="tellDamage">Told of each part that had to be left out.</param>
+    public IReadOnlyList<DecisionLine> Decisions(DecisionAsk ask, Action<string> tellDamage) =>
+        RecordQueries.Decisions(Contents, ask, tellDamage);
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        _shelf.Dispose();
+        Contents.Store.Dispose();
         _still.Dispose();
     }
 
@@ -113,9 +114,9 @@ public sealed class RecordReader : IDisposable
         }
     }
 
-    private static void Strays(RecordShelf shelf, List<string> problems)
+    private static void Strays(RecordStore store, List<string> problems)
     {
-        foreach (RecordFile file in shelf.Files)
+        foreach (RecordFile file in store.Ticks.Files)
         {
             try
             {

@@ -3,11 +3,15 @@ using PileController.Control.Decisions;
 using PileController.Records.Backups;
 using PileController.Records.Keeping;
 using PileController.Records.Packing;
+using PileController.Records.Queries;
 using PileController.Records.Storage;
 
 namespace PileController.Records.Checking;
 
-/// <summary>Checks a record: every checksum, every column, every sequence, every decision line against its tick.</summary>
+/// <summary>
+/// Checks a record: every checksum, every column, every sequence, every decision line against its tick, every summary
+/// against its ticks where those are still kept.
+/// </summary>
 public static class RecordVerifier
 {
     /// <summary>Checks a record, or a backup of one with all its files.</summary>
@@ -17,7 +21,27 @@ public static class RecordVerifier
     public static VerifyReport Check(string dataDirectory)
     {
         using RecordReader reader = RecordReader.Open(dataDirectory);
-        return Check(reader.Batches, [.. reader.Problems, .. ManifestProblems(dataDirectory)]);
+        return Check(reader.Contents, [.. reader.Problems, .. ManifestProblems(dataDirectory)]);
+    }
+
+    internal static VerifyReport Check(RecordContents contents, IReadOnlyList<string> before)
+    {
+        List<string> problems = [.. before];
+        foreach (RecordFile file in contents.Store.Files)
+        {
+            try
+            {
+                file.CheckSum();
+            }
+            catch (Exception exception) when (exception is InvalidDataException or IOException)
+            {
+                problems.Add($"'{file.Name}': {exception.Message}");
+            }
+        }
+
+        VerifyReport ticks = Check(contents.Batches(TimeRange.All, problems.Add).ToList(), []);
+        int days = new DayVerifier(contents, problems.Add).Check();
+        return ticks with { Problems = [.. problems.Concat(ticks.Problems).Distinct()], Days = days };
     }
 
     internal static VerifyReport Check(IEnumerable<StoredBatch> batches, IReadOnlyList<string> before)

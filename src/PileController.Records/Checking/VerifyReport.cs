@@ -10,6 +10,9 @@ namespace PileController.Records.Checking;
 public sealed record VerifyReport(
     int Blocks, long Ticks, long Decisions, long FirstSequence, long LastSequence, IReadOnlyList<string> Problems)
 {
+    /// <summary>Days of ticks that have been summed up.</summary>
+    public int Days { get; init; }
+
     /// <summary>True when nothing is wrong.</summary>
     public bool IsClean => Problems.Count == 0;
 }

@@ -8,6 +8,9 @@ internal enum FaultSource
 
     /// <summary>Ticks are safe in the tail, and cannot be moved on to the store.</summary>
     Store = 1,
+
+    /// <summary>Ticks are in the store, and cannot be summed up or deleted when they are old.</summary>
+    Days = 2,
 }
 
 /// <summary>What is wrong with the record: passing faults of the disk, and standing ones that stay until the next start.</summary>
@@ -19,7 +22,7 @@ internal sealed class Faults
     private readonly Lock _gate = new();
     private readonly List<string> _standing = [];
     private int _unnamed;
-    private readonly string?[] _passing = new string?[2];
+    private readonly string?[] _passing = new string?[3];
 
     /// <summary>True while ticks cannot be made safe.</summary>
     public bool IsFailing { get; private set; }
@@ -51,9 +54,12 @@ internal sealed class Faults
     }
 
     /// <summary>Notes that something fails now.</summary>
-    public void Now(FaultSource source, string reason) => Set(source, source == FaultSource.Tail
-        ? $"The record cannot be written: {reason}"
-        : $"Ticks are safe in the tail and cannot be moved to the store: {reason}");
+    public void Now(FaultSource source, string reason) => Set(source, source switch
+    {
+        FaultSource.Tail => $"The record cannot be written: {reason}",
+        FaultSource.Store => $"Ticks are safe in the tail and cannot be moved to the store: {reason}",
+        _ => $"Ticks are in the store and cannot be summed up: {reason}",
+    });
 
     /// <summary>Notes that it works again.</summary>
     public void Over(FaultSource source) => Set(source, null);

@@ -2,6 +2,7 @@ using System.Text.Json;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Records.Packing;
+using PileController.Records.Queries;
 using PileController.Records.Storage;
 
 namespace PileController.Records.Keeping;
@@ -16,7 +17,8 @@ internal sealed class RecordKeeper : IDisposable
     private readonly RecordOptions _options;
     private readonly IRecordDisk _disk;
     private readonly IDisposable _lock;
-    private readonly RecordShelf _shelf;
+    private readonly RecordStore _store;
+    private readonly DayKeeper _days;
     private readonly TailFile _tail;
     private readonly BatchBuilder _builder;
     private readonly Backoff _tailBackoff;
@@ -46,13 +48,14 @@ internal sealed class RecordKeeper : IDisposable
         _lock = disk.Lock();
         try
         {
-            _shelf = RecordShelf.Open(disk, options.FileTicks, setAside: true);
+            _store = RecordStore.Open(disk, options.FileTicks, setAside: true);
+            _days = new DayKeeper(_store, options, faults);
             _tail = OpenTail(disk);
             TakeUp(_tail.Found);
         }
         catch
         {
-            _shelf?.Dispose();
+            _store?.Dispose();
             _tail?.Dispose();
             _lock.Dispose();
             throw;
@@ -140,19 +143,27 @@ internal sealed class RecordKeeper : IDisposable
         Flush();
     }
 
-    /// <summary>Every batch there is, oldest first, what is not yet packed included.</summary>
-    public IEnumerable<StoredBatch> Batches()
+    /// <summary>Everything there is, what is not yet packed included.</summary>
+    public RecordContents Contents()
     {
         SealBuilder();
-        return BatchList.Of(_shelf.Files, [.. _pending, .. _waiting]);
+        return new RecordContents(_store, [.. _pending, .. _waiting]);
     }
+
+    /// <summary>Every batch there is, oldest first, what is not yet packed included.</summary>
+    public IEnumerable<StoredBatch> Batches() => Contents().Batches(TimeRange.All, _faults.Stand);
+
+    /// <summary>Lets go of files that a question has opened.</summary>
+    public void Rest() => _store.Rest();
 
     /// <summary>What the last tick handed on, or null for an empty record or one whose memory this build cannot read.</summary>
     public Memory? LastMemory()
     {
         try
         {
-            return _lastMemory ??= _lastMemoryText is { } text ? RecordJson.ToMemory(text) : null;
+            // A memory that is older than the last tick, for want of a newer, must not count those numbers again.
+            _lastMemory ??= _lastMemoryText is { } text ? RecordJson.ToMemory(text) : null;
+            return _lastMemory is { } memory && memory.Sequence < LastSequence ? memory with { Sequence = LastSequence } : _lastMemory;
         }
         catch (JsonException exception)
         {
@@ -176,7 +187,7 @@ internal sealed class RecordKeeper : IDisposable
             using IDisposable? claim = _disk.TryClaim();
             if (claim is not null)
             {
-                _shelf.Checkpoint();
+                _store.Checkpoint();
             }
         }
         catch (Exception exception) when (IsStoreError(exception))
@@ -185,9 +196,11 @@ internal sealed class RecordKeeper : IDisposable
         }
 
         _tail.Dispose();
-        _shelf.Dispose();
+        _store.Dispose();
         _lock.Dispose();
     }
+
+    private RecordShelf Ticks => _store.Ticks;
 
     private static int Rows(List<PackedTicks> packs) => packs.Sum(pack => pack.Batch.Count);
 
@@ -306,18 +319,33 @@ internal sealed class RecordKeeper : IDisposable
         JsonElement? memory = _pending.Count > 0 ? _pending[^1].Batch.Text().MemoryAfter : _lastMemoryText;
 
         // A commit whose call failed may have gone through all the same (LiteDB issue 2821).
-        _shelf.Recover(_faults);
-        _pending.RemoveAll(pack => pack.Batch.Head.LastSequence <= _shelf.LastSequence);
+        Ticks.Recover(_faults);
+        _pending.RemoveAll(pack => pack.Batch.Head.LastSequence <= Ticks.LastSequence);
         if (_pending.Count > 0)
         {
-            _shelf.Write(BlockJoiner.Join(_pending, _options.BlockTicks));
+            Ticks.Write([.. BlockJoiner.Join(_pending, _options.BlockTicks).Select(FileEntry.Of)]);
         }
 
         _lastMemoryText = memory;
         _pending.Clear();
         _pendingUnsafe = false;
-        SafeSequence = Math.Max(SafeSequence, _shelf.LastSequence);
-        _tail.Restart(new TailBase(_shelf.LastSequence, memory));
+        SafeSequence = Math.Max(SafeSequence, Ticks.LastSequence);
+        _tail.Restart(new TailBase(Ticks.LastSequence, memory));
+        KeepDays();
+    }
+
+    // Ticks are safe whether or not this works; it is tried again at the next commit.
+    private void KeepDays()
+    {
+        try
+        {
+            _days.Keep();
+            _faults.Over(FaultSource.Days);
+        }
+        catch (Exception exception) when (IsStoreError(exception))
+        {
+            _faults.Now(FaultSource.Days, exception.Message);
+        }
     }
 
     private TailFile OpenTail(IRecordDisk disk)
@@ -336,9 +364,9 @@ internal sealed class RecordKeeper : IDisposable
 
     private void TakeUp(TailContents tail)
     {
-        foreach (string broken in _shelf.Broken)
+        foreach (string broken in _store.Broken)
         {
-            _faults.Stand($"A file was broken and was set aside: {broken}.");
+            _faults.Stand($"A file was broken or gone; what there is of it was set aside: {broken}.");
         }
 
         if (tail.DamagedPlaces > 0)
@@ -352,19 +380,20 @@ internal sealed class RecordKeeper : IDisposable
             _faults.Stand($"The tail ended in {tail.TornBytes} bytes that make no whole frame: they were being written when the power went, or are damaged.");
         }
 
-        if (tail.Base is { } start && start.LastSequence > _shelf.LastSequence)
+        if (tail.Base is { } start && start.LastSequence > Ticks.LastSequence)
         {
-            _faults.Stand($"The store ends at tick {_shelf.LastSequence}; it has held tick {start.LastSequence}.");
+            _faults.Stand($"The store ends at tick {Ticks.LastSequence}; it has held tick {start.LastSequence}.");
         }
 
-        _pending.AddRange(tail.Packs.Where(pack => pack.Batch.FirstSequence > _shelf.LastSequence));
-        LastSequence = Math.Max(_shelf.LastSequence, tail.Base?.LastSequence ?? 0);
+        _pending.AddRange(tail.Packs.Where(pack => pack.Batch.FirstSequence > Ticks.LastSequence));
+        LastSequence = Math.Max(Math.Max(Ticks.LastSequence, tail.Base?.LastSequence ?? 0), _store.Lasting.LastSequence);
         _lastMemoryText = tail.Base?.Memory;
-        if (_shelf.LastSequence > 0 && (tail.Base is null || _shelf.LastSequence > tail.Base.LastSequence))
+        if (Ticks.LastSequence > 0 && (tail.Base is null || Ticks.LastSequence > tail.Base.LastSequence))
         {
             _lastMemoryText = LastStoredMemory() ?? _lastMemoryText;
         }
 
+        _lastMemoryText ??= LastLastingMemory();
         if (_pending.Count > 0)
         {
             LastSequence = _pending[^1].Batch.Head.LastSequence;
@@ -376,12 +405,27 @@ internal sealed class RecordKeeper : IDisposable
 
     private JsonElement? LastStoredMemory()
     {
-        RecordFile file = _shelf.Files[^1];
+        StoredBatch? last = Contents().Batches(TimeRange.All, _faults.Stand).LastOrDefault();
         try
         {
-            return file.Heads.Count == 0 ? null : file.Block(file.Heads[^1].FirstSequence).Text().MemoryAfter;
+            return last?.Batch().Text().MemoryAfter;
         }
         catch (Exception exception) when (RecordShelf.IsDamage(exception))
+        {
+            _faults.Stand(exception.Message);
+            return null;
+        }
+    }
+
+    // The last resort when neither tail nor ticks can be read: what the last day that was summed up handed on.
+    private JsonElement? LastLastingMemory()
+    {
+        StoredDay? last = Contents().Days(TimeRange.All, _faults.Stand).LastOrDefault();
+        try
+        {
+            return last?.Text().Memory;
+        }
+        catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is JsonException)
         {
             _faults.Stand(exception.Message);
             return null;

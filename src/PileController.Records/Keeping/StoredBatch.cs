@@ -1,4 +1,5 @@
 using PileController.Records.Packing;
+using PileController.Records.Storage;
 
 namespace PileController.Records.Keeping;
 
@@ -13,4 +14,12 @@ internal sealed record StoredBatch(
     /// <summary>One that lies in memory, or in the tail.</summary>
     public static StoredBatch Of(PackedTicks pack) =>
         new(pack.Batch.Head, () => pack.Batch, () => pack.Lines?.All() ?? [], "tail");
+
+    /// <summary>One that lies in a file.</summary>
+    public static StoredBatch Of(RecordFile file, BatchHead head) => new(
+        head, () => file.Block(head.FirstSequence), () => file.LinesOf(head.FirstSequence), file.Name);
+
+    /// <summary>Says that it is damaged.</summary>
+    public string Damage(Exception exception) =>
+        $"Tick {Head.FirstSequence} to {Head.LastSequence} in '{Where}': {exception.Message}";
 }

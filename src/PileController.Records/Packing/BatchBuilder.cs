@@ -149,7 +149,7 @@ internal sealed class BatchBuilder(RecordOrigin origin, int capacity)
     }
 
     private static long Rounded(double steps) =>
-        Math.Abs(steps) < 9e15 ? (long)Math.Round(steps, MidpointRounding.AwayFromZero) : TickColumns.NoFigure;
+        Math.Abs(steps) < TickColumns.MostFigure ? (long)Math.Round(steps, MidpointRounding.AwayFromZero) : TickColumns.NoFigure;
 
     private void AddReadings(ReadOnlySpan<Reading> raw, ReadOnlySpan<Reading> judged, int row)
     {

@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using System.Text.Json;
 using PileController.Control;
 using PileController.Control.Readings;
@@ -9,15 +8,13 @@ namespace PileController.Records.Packing;
 /// <threadsafety>Immutable: safe from any thread.</threadsafety>
 internal sealed class PackedBatch
 {
-    private readonly (int At, int Stored, int Plain)[] _columns;
-    private readonly int _textAt;
+    private readonly ColumnIndex _columns;
 
-    private PackedBatch(byte[] bytes, BatchHead head, (int At, int Stored, int Plain)[] columns, int textAt)
+    private PackedBatch(byte[] bytes, BatchHead head, ColumnIndex columns)
     {
         Bytes = bytes;
         Head = head;
         _columns = columns;
-        _textAt = textAt;
     }
 
     /// <summary>The sealed bytes.</summary>
@@ -44,45 +41,20 @@ internal sealed class PackedBatch
 
         int at = 1;
         BatchHead head = BatchHead.Read(body, ref at);
-        int end = (int)Varint.Read(body, ref at) + at;
-        var columns = new (int At, int Stored, int Plain)[TickColumns.Count];
-        int columnAt = end;
-        for (int column = 0; column < columns.Length; column++)
-        {
-            ulong entry = Varint.Read(body, ref at);
-            int stored = (int)(entry >> 1);
-            int plain = (entry & 1) == 0 ? stored : (int)Varint.Read(body, ref at);
-            columns[column] = (columnAt, stored, plain);
-            columnAt += stored;
-        }
-
-        return at == end && columnAt <= body.Length
-            ? new PackedBatch(bytes, head, columns, columnAt)
-            : throw new InvalidDataException("The directory of a block does not fit its columns.");
+        return new PackedBatch(bytes, head, ColumnIndex.Read(bytes, body, at, TickColumns.Count));
     }
 
     /// <summary>Unpacks one column into <paramref name="cells"/>, which has <see cref="Count"/> entries.</summary>
     /// <exception cref="InvalidDataException">The column is damaged.</exception>
     public void Column(int column, Span<long> cells)
     {
-        (int at, int stored, int plain) = _columns[column];
-        ReadOnlySpan<byte> section = Bytes.AsSpan(at, stored);
         if (column == TickColumns.Digest)
         {
-            for (int row = 0; row < cells.Length; row++)
-            {
-                cells[row] = BinaryPrimitives.ReadInt64LittleEndian(section[(row * 8)..]);
-            }
-        }
-        else if (plain == stored)
-        {
-            IntegerColumn.Unpack(section, TickColumns.DifferencesOf(column), cells);
+            _columns.UnpackNoise(column, cells);
         }
         else
         {
-            byte[] buffer = new byte[plain];
-            Squeeze.Unpack(section, buffer);
-            IntegerColumn.Unpack(buffer, TickColumns.DifferencesOf(column), cells);
+            _columns.Unpack(column, TickColumns.DifferencesOf(column), cells);
         }
     }
 
@@ -96,7 +68,7 @@ internal sealed class PackedBatch
 
     /// <summary>What goes with the ticks and is not a column of numbers.</summary>
     public BatchText Text() =>
-        JsonSerializer.Deserialize<BatchText>(Section.Read(Bytes.AsSpan(_textAt, Bytes.Length - 4 - _textAt)), RecordJson.Options)
+        JsonSerializer.Deserialize<BatchText>(Section.Read(Bytes.AsSpan(_columns.End, Bytes.Length - 4 - _columns.End)), RecordJson.Options)
         ?? throw new InvalidDataException("The text of a block is null.");
 
     /// <summary>The moments of all ticks.</summary>

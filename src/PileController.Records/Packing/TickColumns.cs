@@ -43,6 +43,9 @@ internal static class TickColumns
     /// <summary>The cell of a figure that is no number, or too large to be shown as a whole number of quanta.</summary>
     public const long NoFigure = long.MinValue;
 
+    /// <summary>Largest size of a figure's cell. A day's sum of such cells still fits 64 bits.</summary>
+    public const long MostFigure = 1_000_000_000_000_000;
+
     /// <summary>The column of one part of one channel.</summary>
     public static int Of(Channel channel, int part) => FirstChannel + (PerChannel * (int)channel) + part;
 

@@ -1,73 +1,21 @@
-using System.Text.Json;
-using PileController.Control.Decisions;
 using PileController.Records.Keeping;
-using PileController.Records.Packing;
-using PileController.Records.Storage;
+using PileController.Records.Summaries;
 
 namespace PileController.Records.Queries;
 
-/// <summary>Answers questions from a list of batches. A damaged batch is left out and told.</summary>
+/// <summary>Answers questions from what a record holds. A damaged part is left out and told.</summary>
 internal static class RecordQueries
 {
-    /// <summary>A series; see <see cref="IPileRecord.SamplesAsync"/>.</summary>
-    public static IReadOnlyList<SeriesPoint> Samples(
-        IEnumerable<StoredBatch> batches, BlockCache cache, string series, TimeRange range, long stepMilliseconds,
+    /// <summary>Some series; see <see cref="IPileRecord.SamplesAsync"/>.</summary>
+    public static IReadOnlyList<IReadOnlyList<SeriesPoint>> Samples(
+        RecordContents contents, QueryCache cache, IReadOnlyList<string> series, TimeRange range, long stepMilliseconds,
         Action<string> tellDamage)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(stepMilliseconds);
-        SeriesReader reader = new(series);
-        SeriesBuckets buckets = new(stepMilliseconds);
-        foreach (StoredBatch stored in batches.Where(range.Touches))
-        {
-            Guard(stored, tellDamage, () =>
-            {
-                PackedBatch batch = cache.Open(stored);
-                long[] utc = batch.Column(TickColumns.Utc);
-                double[] values = reader.Values(batch);
-                for (int row = 0; row < utc.Length; row++)
-                {
-                    if (range.Holds(utc[row]))
-                    {
-                        buckets.Add(utc[row], values[row]);
-                    }
-                }
-            });
-        }
-
-        return buckets.Points();
+        return new SamplesQuery(contents, cache, range, stepMilliseconds, tellDamage).Answer([.. series.Select(SummarySeries.Find)]);
     }
 
     /// <summary>Decision lines, newest first; see <see cref="IPileRecord.DecisionsAsync"/>.</summary>
-    public static IReadOnlyList<DecisionLine> Decisions(
-        IEnumerable<StoredBatch> batches, TimeRange range, DecisionKinds? kinds, int limit, Action<string> tellDamage)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(limit);
-        DecisionKinds wanted = kinds ?? (DecisionKinds)(-1);
-        List<DecisionLine> lines = [];
-        foreach (StoredBatch stored in batches.Where(range.Touches).Where(b => (b.Head.Kinds & wanted) != 0).Reverse())
-        {
-            if (lines.Count >= limit)
-            {
-                break;
-            }
-
-            Guard(stored, tellDamage, () => lines.AddRange(stored.Lines()
-                .Where(line => (line.Kinds & wanted) != 0 && range.Holds(line.UtcMilliseconds))
-                .Reverse()));
-        }
-
-        return lines.Count > limit ? lines[..limit] : lines;
-    }
-
-    private static void Guard(StoredBatch stored, Action<string> tellDamage, Action work)
-    {
-        try
-        {
-            work();
-        }
-        catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is IOException or JsonException)
-        {
-            tellDamage($"Tick {stored.Head.FirstSequence} to {stored.Head.LastSequence} in '{stored.Where}': {exception.Message}");
-        }
-    }
+    public static IReadOnlyList<DecisionLine> Decisions(RecordContents contents, DecisionAsk ask, Action<string> tellDamage) =>
+        new DecisionsQuery(contents, ask, tellDamage).Answer();
 }

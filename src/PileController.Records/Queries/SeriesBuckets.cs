@@ -1,87 +1,156 @@
+using PileController.Records.Packing;
+using PileController.Records.Summaries;
+
 namespace PileController.Records.Queries;
 
-/// <summary>Gathers values into buckets of wall time, or keeps every one, and shows gaps as gaps.</summary>
-internal sealed class SeriesBuckets(long stepMilliseconds)
+/// <summary>
+/// Gathers values and summaries into buckets of wall time, or keeps every one, and shows gaps as gaps. All sums are of
+/// whole quanta and exact, so it does not matter how ticks were summed up before.
+/// </summary>
+/// <param name="series">Number of the series.</param>
+/// <param name="stepMilliseconds">Width of a bucket, ms; 0 to keep every value.</param>
+internal sealed class SeriesBuckets(int series, long stepMilliseconds)
 {
-    // A tick lasts at most 60 s; two ticks further apart than two of those have something missing between them.
-    private const long LongestSpacingMilliseconds = 120_000;
+    private readonly List<(long Utc, long Quanta)> _ticks = [];
     private readonly List<Bucket> _buckets = [];
     private readonly Dictionary<long, int> _places = [];
 
-    /// <summary>Adds one value; NaN is a tick without a believable one.</summary>
-    public void Add(long utcMilliseconds, double value)
+    /// <summary>Adds one tick; <see cref="TickColumns.NoFigure"/> is one without a believable value.</summary>
+    public void Add(long utcMilliseconds, long quanta)
     {
         if (stepMilliseconds == 0)
         {
-            _buckets.Add(new Bucket(utcMilliseconds).With(value));
-            return;
+            _ticks.Add((utcMilliseconds, quanta));
         }
-
-        long start = utcMilliseconds - Remainder(utcMilliseconds);
-        int place = _buckets.Count - 1;
-        if (place < 0 || _buckets[place].Start != start)
+        else
         {
-            // A clock that was set back comes to a bucket that is there already.
-            if (!_places.TryGetValue(start, out place))
-            {
-                place = _buckets.Count;
-                _places.Add(start, place);
-                _buckets.Add(new Bucket(start));
-            }
+            Add(utcMilliseconds, utcMilliseconds, utcMilliseconds, default(SummaryCell).With(quanta));
         }
-
-        _buckets[place] = _buckets[place].With(value);
     }
+
+    /// <summary>Adds a row of ticks; it goes into the bucket that holds its middle.</summary>
+    public void Add(long firstUtc, long lastUtc, SummaryCell cell) =>
+        Add(stepMilliseconds == 0 ? firstUtc : firstUtc + ((lastUtc - firstUtc) / 2), firstUtc, lastUtc, cell);
 
     /// <summary>The points, oldest first, with one empty point in each gap.</summary>
     public IReadOnlyList<SeriesPoint> Points()
     {
-        long spacing = stepMilliseconds == 0 ? LongestSpacingMilliseconds : stepMilliseconds;
-        List<SeriesPoint> points = new(_buckets.Count);
-        foreach (Bucket bucket in InOrder())
+        if (_buckets.Count == 0)
         {
-            if (points.Count > 0 && bucket.Start - points[^1].UtcMilliseconds > spacing)
+            return TickPoints();
+        }
+
+        _buckets.AddRange(_ticks.Select(tick => new Bucket(tick.Utc, tick.Utc, tick.Utc)
+            .With(tick.Utc, tick.Utc, default(SummaryCell).With(tick.Quanta))));
+        return BucketPoints();
+    }
+
+    // Most of what is asked for without buckets is ticks alone, and many of them.
+    private List<SeriesPoint> TickPoints()
+    {
+        List<SeriesPoint> points = new(_ticks.Count);
+        long before = long.MaxValue;
+        foreach ((long utc, long quanta) in InOrder(_ticks, tick => tick.Utc))
+        {
+            if (points.Count > 0 && utc - before > SummaryRow.LongestSpacingMilliseconds)
             {
-                points.Add(new SeriesPoint(points[^1].UtcMilliseconds + Math.Max(stepMilliseconds, 1), null, null, null, 0));
+                points.Add(new SeriesPoint(before + 1, null, null, null, 0));
             }
 
-            points.Add(bucket.ToPoint());
+            double value = SummarySeries.ToUnit(series, quanta);
+            points.Add(quanta == TickColumns.NoFigure
+                ? new SeriesPoint(utc, null, null, null, 0)
+                : new SeriesPoint(utc, value, value, value, 1));
+            before = utc;
         }
 
         return points;
     }
 
-    private long Remainder(long utc) => ((utc % stepMilliseconds) + stepMilliseconds) % stepMilliseconds;
-
-    private IEnumerable<Bucket> InOrder()
+    private List<SeriesPoint> BucketPoints()
     {
-        for (int i = 1; i < _buckets.Count; i++)
+        long spacing = stepMilliseconds == 0 ? SummaryRow.LongestSpacingMilliseconds : stepMilliseconds;
+        List<SeriesPoint> points = new(_buckets.Count);
+        long covered = long.MaxValue;
+        foreach (Bucket bucket in InOrder(_buckets, bucket => bucket.Start))
         {
-            if (_buckets[i].Start < _buckets[i - 1].Start)
+            // A row wider than its bucket covers those beside it.
+            if (points.Count > 0 && Math.Min(bucket.Start, BucketOf(bucket.First)) - covered > spacing)
             {
-                return _buckets.OrderBy(bucket => bucket.Start);
+                points.Add(new SeriesPoint(covered + Math.Max(stepMilliseconds, 1), null, null, null, 0));
             }
+
+            points.Add(PointOf(bucket));
+            covered = Math.Max(bucket.Start, BucketOf(bucket.Last));
         }
 
-        return _buckets;
+        return points;
     }
 
-    private readonly record struct Bucket(long Start, double Least = 0, double Sum = 0, double Most = 0, int Count = 0)
+    private void Add(long place, long firstUtc, long lastUtc, SummaryCell cell)
     {
-        public Bucket With(double value)
+        if (stepMilliseconds == 0)
         {
-            if (double.IsNaN(value))
-            {
-                return this;
-            }
-
-            return Count == 0
-                ? new Bucket(Start, value, value, value, 1)
-                : new Bucket(Start, Math.Min(Least, value), Sum + value, Math.Max(Most, value), Count + 1);
+            _buckets.Add(new Bucket(place, firstUtc, lastUtc).With(firstUtc, lastUtc, cell));
+            return;
         }
 
-        public SeriesPoint ToPoint() => Count == 0
-            ? new SeriesPoint(Start, null, null, null, 0)
-            : new SeriesPoint(Start, Least, Sum / Count, Most, Count);
+        long start = BucketOf(place);
+        int at = _buckets.Count - 1;
+        if (at < 0 || _buckets[at].Start != start)
+        {
+            // A clock that was set back comes to a bucket that is there already.
+            if (!_places.TryGetValue(start, out at))
+            {
+                at = _buckets.Count;
+                _places.Add(start, at);
+                _buckets.Add(new Bucket(start, firstUtc, lastUtc));
+            }
+        }
+
+        _buckets[at] = _buckets[at].With(firstUtc, lastUtc, cell);
+    }
+
+    private long BucketOf(long utc) =>
+        stepMilliseconds == 0 ? utc : utc - (((utc % stepMilliseconds) + stepMilliseconds) % stepMilliseconds);
+
+    // Only a clock that was set back puts them out of order.
+    private static List<T> InOrder<T>(List<T> all, Func<T, long> moment)
+    {
+        for (int i = 1; i < all.Count; i++)
+        {
+            if (moment(all[i]) < moment(all[i - 1]))
+            {
+                return [.. all.OrderBy(moment)];
+            }
+        }
+
+        return all;
+    }
+
+    private SeriesPoint PointOf(Bucket bucket) => bucket.Good == 0
+        ? new SeriesPoint(bucket.Start, null, null, null, 0)
+        : new SeriesPoint(
+            bucket.Start, SummarySeries.ToUnit(series, bucket.Least),
+            SummarySeries.ToUnit(series, (double)bucket.Sum / bucket.Good), SummarySeries.ToUnit(series, bucket.Most),
+            (int)Math.Min(bucket.Good, int.MaxValue));
+
+    private readonly record struct Bucket(
+        long Start, long First, long Last, long Good = 0, long Least = 0, long Most = 0, Int128 Sum = default)
+    {
+        public Bucket With(long firstUtc, long lastUtc, SummaryCell cell)
+        {
+            long first = Math.Min(First, firstUtc);
+            long last = Math.Max(Last, lastUtc);
+            if (cell.Good == 0)
+            {
+                return this with { First = first, Last = last };
+            }
+
+            return Good == 0
+                ? new Bucket(Start, first, last, cell.Good, cell.Least, cell.Most, cell.Sum)
+                : new Bucket(
+                    Start, first, last, Good + cell.Good, Math.Min(Least, cell.Least), Math.Max(Most, cell.Most), Sum + cell.Sum);
+        }
     }
 }

@@ -1,4 +1,5 @@
-using PileController.Records.Keeping;
+using PileController.Records.Packing;
+using PileController.Records.Storage;
 
 namespace PileController.Records.Queries;
 
@@ -10,6 +11,12 @@ internal readonly record struct TimeRange(long From, long To)
     /// <summary>Whether a moment lies in it.</summary>
     public bool Holds(long utcMilliseconds) => utcMilliseconds >= From && utcMilliseconds < To;
 
-    /// <summary>Whether some tick of a batch may lie in it.</summary>
-    public bool Touches(StoredBatch batch) => batch.Head.Touches(From, To);
+    /// <summary>All of it.</summary>
+    public static TimeRange All => new(long.MinValue, long.MaxValue);
+
+    /// <summary>Whether some tick may lie in it.</summary>
+    public bool Touches(BatchHead head) => head.Touches(From, To);
+
+    /// <summary>Whether some tick of a file may lie in it.</summary>
+    public bool Touches(FileSpan span) => span.Ticks > 0 && span.MostUtc >= From && span.LeastUtc < To;
 }

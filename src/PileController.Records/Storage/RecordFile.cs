@@ -1,3 +1,4 @@
+using System.IO.Hashing;
 using LiteDB;
 using PileController.Control.Decisions;
 using PileController.Records.Packing;
@@ -5,103 +6,132 @@ using PileController.Records.Packing;
 namespace PileController.Records.Storage;
 
 /// <summary>
-/// One file of the store: a stretch of blocks, each a document whose id is the number of its first tick, and the
-/// lines of their decisions in a collection beside them. No secondary index, no mapped types.
+/// One file of the store: entries in the order of their numbers, each a document in every collection whose id is the
+/// number of its first tick. No secondary index, no mapped types.
 /// </summary>
 /// <threadsafety>One thread only. After an error the file is closed and opened again at the next use: LiteDB answers
 /// every later call with the first error.</threadsafety>
 internal sealed class RecordFile : IDisposable
 {
-    private const string Blocks = "blocks";
-    private const string Lines = "decisions";
-    private const string Ending = ".pile";
-    private const string Unfinished = ".making";
     private readonly IRecordDisk _disk;
+    private readonly FileKind _kind;
     private readonly List<BatchHead> _heads = [];
+    private ClosedFile? _closed;
+    private FileSpan _span;
     private StoreEngine? _engine;
     private bool _afterError;
+    private bool _headsRead;
 
-    private RecordFile(IRecordDisk disk, string name)
+    private RecordFile(IRecordDisk disk, FileKind kind, string name, ClosedFile? closed)
     {
         _disk = disk;
+        _kind = kind;
         Name = name;
+        _closed = closed;
     }
 
     /// <summary>Plain name of the file.</summary>
     public string Name { get; }
 
-    /// <summary>The heads of its blocks, in order.</summary>
-    public IReadOnlyList<BatchHead> Heads => _heads;
+    /// <summary>The heads of its entries, in order. A closed file is opened for them once.</summary>
+    /// <exception cref="LiteException">The file is broken.</exception>
+    /// <exception cref="InvalidDataException">The file is broken.</exception>
+    public IReadOnlyList<BatchHead> Heads
+    {
+        get
+        {
+            if (!_headsRead)
+            {
+                Reach();
+            }
+
+            return _heads;
+        }
+    }
+
+    /// <summary>What it holds; needs no opening.</summary>
+    public FileSpan Span => _closed?.Span ?? _span;
 
     /// <summary>Last tick it holds, or 0.</summary>
-    public long LastSequence => _heads.Count == 0 ? 0 : _heads[^1].LastSequence;
+    public long LastSequence => Span.LastSequence;
 
-    /// <summary>How many ticks it holds.</summary>
-    public long Ticks => _heads.Sum(head => (long)head.Count);
-
-    /// <summary>Whether a plain name is one of a finished file.</summary>
-    public static bool IsName(string name) => name.EndsWith(Ending, StringComparison.Ordinal);
-
-    /// <summary>Whether a plain name is left over from a file that was being made.</summary>
-    public static bool IsUnfinished(string name) => name.Contains(Ending + Unfinished, StringComparison.Ordinal);
+    /// <summary>Whether it will not be written again.</summary>
+    public bool IsClosed => _closed is not null;
 
     /// <summary>Makes an empty file. It gets its name only when it is whole.</summary>
-    public static RecordFile Create(IRecordDisk disk, long firstSequence)
+    public static RecordFile Create(IRecordDisk disk, FileKind kind, long firstSequence)
     {
-        string name = $"ticks-{firstSequence:D12}{Ending}";
-        string making = name + Unfinished;
+        string name = kind.NameOf(firstSequence);
+        string making = FileKind.WhileMaking(name);
         disk.Delete(making);
         disk.Delete(StoreEngine.LogNameOf(making));
         using (StoreEngine engine = new(disk, making))
         {
             BsonDocument seed = new() { ["_id"] = 0L };
-            foreach (string collection in new[] { Blocks, Lines })
+            engine.Database.BeginTrans();
+            foreach (string collection in kind.Collections)
             {
                 engine.Database.GetCollection(collection).Insert(seed);
                 engine.Database.GetCollection(collection).Delete(0L);
             }
 
+            engine.Database.Commit();
             engine.Checkpoint(force: true);
         }
 
         disk.Delete(StoreEngine.LogNameOf(making));
         disk.Rename(making, name);
-        return Open(disk, name);
+        return Open(disk, kind, name);
     }
 
-    /// <summary>Opens a file and reads the heads of its blocks.</summary>
+    /// <summary>Opens a file and reads the heads of its entries.</summary>
     /// <exception cref="LiteException">The file is broken.</exception>
     /// <exception cref="InvalidDataException">The file is broken.</exception>
-    public static RecordFile Open(IRecordDisk disk, string name)
+    public static RecordFile Open(IRecordDisk disk, FileKind kind, string name)
     {
-        RecordFile file = new(disk, name);
+        RecordFile file = new(disk, kind, name, null);
         file.Reach();
         return file;
     }
 
-    /// <summary>Opens the file when an error has closed it.</summary>
+    /// <summary>A closed file, which is opened when something is asked of it.</summary>
+    /// <exception cref="InvalidDataException">Its length is not what it was.</exception>
+    public static RecordFile OfClosed(IRecordDisk disk, FileKind kind, ClosedFile closed)
+    {
+        using Stream stream = disk.Open(closed.Name);
+        return stream.Length == closed.Bytes
+            ? new RecordFile(disk, kind, closed.Name, closed)
+            : throw new InvalidDataException($"it has {stream.Length} bytes; when it was closed it had {closed.Bytes}");
+    }
+
+    /// <summary>Opens the file when it is not open, or an error has closed it.</summary>
     public void Reach() => Use(_ => 0);
 
-    /// <summary>Adds blocks in one transaction, which is safe when this returns.</summary>
-    public void Write(IReadOnlyList<PackedTicks> packs)
+    /// <summary>Adds entries in one transaction, which is safe when this returns.</summary>
+    public void Write(IReadOnlyList<FileEntry> entries)
     {
         Use(engine =>
         {
             LiteDatabase database = engine.Database;
             database.BeginTrans();
-            ILiteCollection<BsonDocument> blocks = database.GetCollection(Blocks);
-            ILiteCollection<BsonDocument> lines = database.GetCollection(Lines);
-            foreach (PackedTicks pack in packs)
+            for (int part = 0; part < _kind.Collections.Count; part++)
             {
-                blocks.Insert(ToDocument(pack.Batch));
-                if (pack.Lines is { } some)
+                ILiteCollection<BsonDocument> collection = database.GetCollection(_kind.Collections[part]);
+                foreach (FileEntry entry in entries)
                 {
-                    lines.Insert(new BsonDocument { ["_id"] = pack.Batch.FirstSequence, ["p"] = some.Bytes });
+                    if (entry.Parts[part] is { } bytes)
+                    {
+                        collection.Insert(part == 0 ? ToDocument(entry.Head, bytes) : ToDocument(entry.Head.FirstSequence, bytes));
+                    }
                 }
             }
 
             database.Commit();
-            _heads.AddRange(packs.Select(pack => pack.Batch.Head));
+            foreach (FileEntry entry in entries)
+            {
+                Note(entry.Head);
+            }
+
             engine.Checkpoint(force: false);
             return 0;
         });
@@ -114,55 +144,43 @@ internal sealed class RecordFile : IDisposable
         return 0;
     });
 
-    /// <summary>Reads one block.</summary>
-    /// <exception cref="InvalidDataException">It is gone or does not match its checksum or its id.</exception>
-    public PackedBatch Block(long firstSequence)
+    /// <summary>Ends writing for ever and returns what is to be noted of the file.</summary>
+    public ClosedFile Close()
     {
-        PackedBatch batch = PackedBatch.Parse(Bytes(Blocks, firstSequence)
-            ?? throw new InvalidDataException($"The block of tick {firstSequence} is not in '{Name}'."));
-        return batch.FirstSequence == firstSequence
-            ? batch
-            : throw new InvalidDataException($"The block filed under tick {firstSequence} is that of tick {batch.FirstSequence}.");
+        Checkpoint();
+        Rest();
+        _disk.Delete(StoreEngine.LogNameOf(Name));
+        using Stream stream = _disk.Open(Name);
+        return _closed = new ClosedFile(Name, stream.Length, CrcOf(stream), _span);
     }
 
-    /// <summary>Reads the decision lines of one block, oldest first.</summary>
-    /// <exception cref="InvalidDataException">They do not match their checksum.</exception>
-    public IReadOnlyList<DecisionLine> LinesOf(long firstSequence) =>
-        Bytes(Lines, firstSequence) is { } bytes ? new PackedLines(bytes).All() : [];
-
-    /// <summary>The ids under which decision lines are filed.</summary>
-    public IReadOnlyList<long> LineIds() => Use(engine => (IReadOnlyList<long>)
-        [.. engine.Database.GetCollection(Lines).Query().Select("{_id}").ToEnumerable().Select(d => d["_id"].AsInt64)]);
-
-    /// <inheritdoc/>
-    public void Dispose() => Close();
-
-    private byte[]? Bytes(string collection, long id) =>
-        Use(engine => engine.Database.GetCollection(collection).FindById(id)?["p"].AsBinary);
-
-    private T Use<T>(Func<StoreEngine, T> work)
+    /// <summary>Compares a closed file with its checksum.</summary>
+    /// <exception cref="InvalidDataException">It does not fit.</exception>
+    public void CheckSum()
     {
-        try
+        if (_closed is null)
         {
-            if (_engine is null)
-            {
-                _engine = new StoreEngine(_disk, Name, _afterError);
-                ReadHeads(_engine.Database);
-                _afterError = false;
-            }
-
-            return work(_engine);
+            return;
         }
-        catch
+
+        using Stream stream = _disk.Open(Name);
+        if (CrcOf(stream) != _closed.Crc)
         {
-            _afterError = true;
-            Close();
-            throw;
+            throw new InvalidDataException("It does not match the checksum noted when it was closed.");
         }
     }
 
-    // What goes wrong while closing a file that has already failed adds nothing to the first error.
-    private void Close()
+    /// <summary>Reads the bytes filed under a number in one collection of the kind, or null when there are none.</summary>
+    public byte[]? Part(int part, long id) =>
+        Use(engine => engine.Database.GetCollection(_kind.Collections[part]).FindById(id)?["p"].AsBinary);
+
+    /// <summary>The numbers under which something is filed in one collection of the kind.</summary>
+    public IReadOnlyList<long> Ids(int part) => Use(engine => (IReadOnlyList<long>)
+        [.. engine.Database.GetCollection(_kind.Collections[part]).Query().Select("{_id}").ToEnumerable().Select(d => d["_id"].AsInt64)]);
+
+    /// <summary>Lets go of the open file until it is used again. Its heads stay known.</summary>
+    /// <remarks>What goes wrong while closing a file that has already failed adds nothing to the first error.</remarks>
+    public void Rest()
     {
         StoreEngine? engine = _engine;
         _engine = null;
@@ -176,31 +194,83 @@ internal sealed class RecordFile : IDisposable
         }
     }
 
+    /// <inheritdoc/>
+    public void Dispose() => Rest();
+
+    private static uint CrcOf(Stream stream)
+    {
+        Crc32 crc = new();
+        crc.Append(stream);
+        return crc.GetCurrentHashAsUInt32();
+    }
+
+    private T Use<T>(Func<StoreEngine, T> work)
+    {
+        try
+        {
+            if (_engine is null)
+            {
+                _engine = new StoreEngine(_disk, Name, IsClosed, _afterError);
+                if (!_headsRead || !IsClosed)
+                {
+                    ReadHeads(_engine.Database);
+                }
+
+                _afterError = false;
+            }
+
+            return work(_engine);
+        }
+        catch
+        {
+            _afterError = true;
+            Rest();
+            throw;
+        }
+    }
+
     private void ReadHeads(LiteDatabase database)
     {
+        _headsRead = false;
         _heads.Clear();
-        foreach (BsonDocument document in database.GetCollection(Blocks).Query()
+        _span = default;
+        foreach (BsonDocument document in database.GetCollection(_kind.Collections[0]).Query()
             .OrderBy("_id").Select("{_id,n,f,t,k}").ToEnumerable())
         {
             BatchHead head = new(
                 document["_id"].AsInt64, document["n"].AsInt32, document["f"].AsInt64, document["t"].AsInt64,
                 (DecisionKinds)document["k"].AsInt32);
-            if (head.Count < 1 || head.FirstSequence <= LastSequence)
+            if (head.Count < 1 || head.FirstSequence <= _span.LastSequence)
             {
-                throw new InvalidDataException($"The block of tick {head.FirstSequence} in '{Name}' overlaps the one before.");
+                throw new InvalidDataException($"The entry of tick {head.FirstSequence} in '{Name}' overlaps the one before.");
             }
 
-            _heads.Add(head);
+            Note(head);
         }
+
+        if (_closed is not null && _closed.Span != _span)
+        {
+            throw new InvalidDataException($"'{Name}' does not hold what was noted when it was closed.");
+        }
+
+        _headsRead = true;
     }
 
-    private static BsonDocument ToDocument(PackedBatch batch) => new()
+    private void Note(BatchHead head)
     {
-        ["_id"] = batch.FirstSequence,
-        ["n"] = batch.Count,
-        ["f"] = batch.Head.LeastUtc,
-        ["t"] = batch.Head.MostUtc,
-        ["k"] = (int)batch.Head.Kinds,
-        ["p"] = batch.Bytes,
+        _heads.Add(head);
+        _span = _span.With(head);
+    }
+
+    private static BsonDocument ToDocument(BatchHead head, byte[] bytes) => new()
+    {
+        ["_id"] = head.FirstSequence,
+        ["n"] = head.Count,
+        ["f"] = head.LeastUtc,
+        ["t"] = head.MostUtc,
+        ["k"] = (int)head.Kinds,
+        ["p"] = bytes,
     };
+
+    private static BsonDocument ToDocument(long id, byte[] bytes) => new() { ["_id"] = id, ["p"] = bytes };
 }

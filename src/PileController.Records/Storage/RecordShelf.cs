@@ -1,71 +1,103 @@
 using LiteDB;
 using PileController.Records.Keeping;
-using PileController.Records.Packing;
 
 namespace PileController.Records.Storage;
 
-/// <summary>All files of the store, oldest first. A file that cannot be opened is set aside and named.</summary>
+/// <summary>All files of one kind, oldest first. A file that cannot be opened is set aside and named.</summary>
 /// <threadsafety>One thread only.</threadsafety>
 internal sealed class RecordShelf : IDisposable
 {
     private readonly IRecordDisk _disk;
+    private readonly FileKind _kind;
     private readonly int _fileTicks;
+    private readonly Manifest _manifest;
     private readonly List<RecordFile> _files = [];
 
-    private RecordShelf(IRecordDisk disk, int fileTicks)
+    private RecordShelf(IRecordDisk disk, FileKind kind, int fileTicks, Manifest manifest)
     {
         _disk = disk;
+        _kind = kind;
         _fileTicks = fileTicks;
+        _manifest = manifest;
     }
 
     /// <summary>The files.</summary>
     public IReadOnlyList<RecordFile> Files => _files;
 
-    /// <summary>Files that could not be opened, each with the reason.</summary>
+    /// <summary>Files that could not be opened or are gone, each with the reason.</summary>
     public List<string> Broken { get; } = [];
+
+    /// <summary>First tick on the shelf, or 0.</summary>
+    public long FirstSequence => _files.Count == 0 ? 0 : _files[0].Span.FirstSequence;
 
     /// <summary>Last tick on the shelf, or 0.</summary>
     public long LastSequence => _files.Count == 0 ? 0 : _files.Max(file => file.LastSequence);
 
-    /// <summary>Opens all files. With <paramref name="setAside"/> a broken one is moved to quarantine.</summary>
-    public static RecordShelf Open(IRecordDisk disk, int fileTicks, bool setAside)
+    /// <summary>Finds all files. With <paramref name="setAside"/> a broken one is moved to quarantine.</summary>
+    public static RecordShelf Open(IRecordDisk disk, FileKind kind, int fileTicks, Manifest manifest, bool setAside)
     {
-        RecordShelf shelf = new(disk, fileTicks);
-        foreach (string name in disk.Names())
+        RecordShelf shelf = new(disk, kind, fileTicks, manifest);
+        IReadOnlyList<string> names = [.. disk.Names().Where(kind.Holds)];
+        foreach (string name in names)
         {
-            if (RecordFile.IsName(name))
+            shelf.Add(name, setAside);
+        }
+
+        foreach (ClosedFile gone in manifest.Files.Where(file => kind.Holds(file.Name) && !names.Contains(file.Name)).ToList())
+        {
+            shelf.Broken.Add($"{gone.Name}: it is gone");
+            if (setAside)
             {
-                shelf.Add(name, setAside);
-            }
-            else if (setAside && RecordFile.IsUnfinished(name))
-            {
-                disk.Delete(name);
+                manifest.Remove(gone.Name);
             }
         }
 
         return shelf;
     }
 
-    /// <summary>Adds blocks to the newest file, or to a new one when that is full. They are safe when this returns.</summary>
-    public void Write(IReadOnlyList<PackedTicks> packs)
+    /// <summary>Adds entries to the newest file, or to a new one when that is full. They are safe when this returns.</summary>
+    public void Write(IReadOnlyList<FileEntry> entries)
     {
-        if (_files.Count == 0 || _files[^1].Ticks >= _fileTicks)
+        bool isFull = _files.Count == 0 || _files[^1].IsClosed || _files[^1].Span.Ticks >= _fileTicks;
+        foreach (RecordFile file in _files.Take(isFull ? _files.Count : _files.Count - 1).Where(file => !file.IsClosed))
         {
-            if (_files.Count > 0)
-            {
-                _files[^1].Checkpoint();
-            }
-
-            _files.Add(RecordFile.Create(_disk, packs[0].Batch.FirstSequence));
+            _manifest.Add(file.Close());
         }
 
-        _files[^1].Write(packs);
+        if (isFull)
+        {
+            _files.Add(RecordFile.Create(_disk, _kind, entries[0].Head.FirstSequence));
+        }
+
+        _files[^1].Write(entries);
+    }
+
+    /// <summary>
+    /// Deletes the oldest closed files as long as those after them hold enough ticks. What counts is recorded ticks:
+    /// no clock can make a file old.
+    /// </summary>
+    /// <param name="keepTicks">So many ticks stay at least.</param>
+    /// <param name="upTo">No file that holds a tick after this one is deleted.</param>
+    public void Drop(long keepTicks, long upTo)
+    {
+        while (_files.Count > 1 && _files[0].IsClosed && _files[0].LastSequence <= upTo
+            && _files.Skip(1).Sum(file => file.Span.Ticks) >= keepTicks)
+        {
+            RecordFile oldest = _files[0];
+
+            // Off the list first: a file that is there and not on the list is found again, the other way round is a loss.
+            _manifest.Remove(oldest.Name);
+            oldest.Dispose();
+            _files.RemoveAt(0);
+            _disk.Delete(oldest.Name);
+            _disk.Delete(StoreEngine.LogNameOf(oldest.Name));
+        }
     }
 
     /// <summary>Opens the newest file again after an error; when it proves broken it is set aside and a new one will be begun.</summary>
     public void Recover(Faults faults)
     {
-        if (_files.Count == 0)
+        if (_files.Count == 0 || _files[^1].IsClosed)
         {
             return;
         }
@@ -87,9 +119,18 @@ internal sealed class RecordShelf : IDisposable
     /// <summary>Works all logs into their data files.</summary>
     public void Checkpoint()
     {
-        foreach (RecordFile file in _files)
+        foreach (RecordFile file in _files.Where(file => !file.IsClosed))
         {
             file.Checkpoint();
+        }
+    }
+
+    /// <summary>Lets go of closed files that a question has opened.</summary>
+    public void Rest()
+    {
+        foreach (RecordFile file in _files.Where(file => file.IsClosed))
+        {
+            file.Rest();
         }
     }
 
@@ -112,13 +153,23 @@ internal sealed class RecordShelf : IDisposable
     {
         try
         {
-            _files.Add(RecordFile.Open(_disk, name));
+            RecordFile file = _manifest.Find(name) is { } closed
+                ? RecordFile.OfClosed(_disk, _kind, closed)
+                : RecordFile.Open(_disk, _kind, name);
+            if (file.Span.Ticks > 0 && file.Span.FirstSequence <= LastSequence)
+            {
+                file.Dispose();
+                throw new InvalidDataException($"it begins at tick {file.Span.FirstSequence}; the files before it end at tick {LastSequence}");
+            }
+
+            _files.Add(file);
         }
         catch (Exception exception) when (IsDamage(exception))
         {
             Broken.Add($"{name}: {exception.Message}");
             if (setAside)
             {
+                _manifest.Remove(name);
                 Quarantine(name);
             }
         }

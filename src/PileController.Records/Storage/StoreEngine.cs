@@ -17,11 +17,12 @@ internal sealed class StoreEngine : IDisposable
     /// <summary>Opens or makes the file.</summary>
     /// <param name="disk">Where.</param>
     /// <param name="name">Its plain name.</param>
+    /// <param name="closed">True for a file that will not be written again: its log is known to be empty.</param>
     /// <param name="afterError">True when a write to it failed before: what can be read of its log need not be safe.</param>
-    public StoreEngine(IRecordDisk disk, string name, bool afterError = false)
+    public StoreEngine(IRecordDisk disk, string name, bool closed = false, bool afterError = false)
     {
         _data = disk.Open(name);
-        _log = disk.Open(LogNameOf(name));
+        _log = closed ? new MemoryStream() : disk.Open(LogNameOf(name));
         try
         {
             if (afterError)

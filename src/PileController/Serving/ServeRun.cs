@@ -19,8 +19,7 @@ internal static class ServeRun
             DataFolder folder = new(options.DataDirectory ?? passing!);
             Directory.CreateDirectory(folder.Path);
             folder.KeepSettings(options.Settings.Fingerprint(), options.SettingsText);
-            await using LiteRecord record = LiteRecord.Open(
-                new RecordOptions { DataDirectory = folder.Path, Origin = DataFolder.Origin(options.Settings) });
+            await using LiteRecord record = LiteRecord.Open(RecordOf(options.Settings, folder));
             ServeParts parts = await PartsAsync(options, folder, record, output, cancellation);
             await using IRig rig = parts.Rig;
             await using WebApplication app = ServeHost.Build(parts, options.Urls);
@@ -36,6 +35,14 @@ internal static class ServeRun
             }
         }
     }
+
+    private static RecordOptions RecordOf(PileSettings settings, DataFolder folder) => new()
+    {
+        DataDirectory = folder.Path,
+        Origin = DataFolder.Origin(settings),
+        KeepTicks = RecordSettings.Ticks(settings.Record.KeepDays, settings.Control.TickSeconds),
+        KeepMinuteTicks = RecordSettings.Ticks(settings.Record.KeepMinutesDays, settings.Control.TickSeconds),
+    };
 
     private static async Task<ServeParts> PartsAsync(
         ServeOptions options, DataFolder folder, LiteRecord record, TextWriter output, CancellationToken cancellation)

@@ -12,7 +12,7 @@ public sealed class DamageTests
     private const int Ticks = 900;
     private static readonly RecordOptions Options = new() { DataDirectory = "simulated", BlockTicks = 100 };
     private static readonly SimulatedDisk Sound = Written();
-    private static readonly string StoreName = Sound.Names().Single(RecordFile.IsName);
+    private static readonly string StoreName = Sound.Names().Single(FileKind.Ticks.Holds);
 
     [Fact]
     public void Verify_BytesOfAStoredBlockFlipped_AreFound()
@@ -75,7 +75,7 @@ public sealed class DamageTests
         disk.Delete(StoreName);
         using RecordReader reader = RecordReader.Open(disk);
 
-        Assert.NotEmpty(RecordVerifier.Check(reader.Batches, reader.Problems).Problems);
+        Assert.NotEmpty(RecordVerifier.Check(reader.Contents, reader.Problems).Problems);
     }
 
     [Fact]
@@ -105,7 +105,7 @@ public sealed class DamageTests
         }
 
         using RecordReader reader = RecordReader.Open(disk);
-        VerifyReport report = RecordVerifier.Check(reader.Batches, reader.Problems);
+        VerifyReport report = RecordVerifier.Check(reader.Contents, reader.Problems);
         Assert.Empty(report.Problems);
         Assert.Equal((200, Ticks + 1), (report.Ticks, report.FirstSequence));
     }
@@ -148,7 +148,7 @@ public sealed class DamageTests
         SimulatedDisk disk = Copy();
         disk.Replace(name, bytes);
         using RecordReader reader = RecordReader.Open(disk);
-        return RecordVerifier.Check(reader.Batches, reader.Problems);
+        return RecordVerifier.Check(reader.Contents, reader.Problems);
     }
 
     // Where the bytes of packed blocks lie: at least 24 in a row of a block as it was written.

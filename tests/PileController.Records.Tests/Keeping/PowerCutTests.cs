@@ -147,7 +147,7 @@ public sealed class PowerCutTests
         }
 
         using RecordReader reader = RecordReader.Open(disk);
-        VerifyReport report = RecordVerifier.Check(reader.Batches, reader.Problems);
+        VerifyReport report = RecordVerifier.Check(reader.Contents, reader.Problems);
         Assert.Empty(report.Problems);
         Assert.True(report.Ticks >= acknowledged);
         Assert.Empty(disk.Quarantined);

@@ -8,5 +8,5 @@ internal static class RecordQueriesProbe
 {
     public static IReadOnlyList<SeriesPoint> Samples(RecordKeeper keeper, string series, Action<string> tellDamage) =>
         RecordQueries.Samples(
-            keeper.Batches(), new BlockCache(8), series, new TimeRange(0, long.MaxValue), 0, tellDamage);
+            keeper.Contents(), new QueryCache(), [series], TimeRange.All, 0, tellDamage)[0];
 }

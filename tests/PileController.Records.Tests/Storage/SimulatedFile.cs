@@ -6,6 +6,7 @@ internal sealed class SimulatedFile
     private const int SectorBytes = 512;
     private readonly List<(long At, byte[] Bytes)> _unflushed = [];
     private byte[] _durable = [];
+    private int _durableLength;
     private int _length;
     private byte[] _now = [];
 
@@ -14,7 +15,10 @@ internal sealed class SimulatedFile
 
     public int Length => _length;
 
-    public static SimulatedFile Of(byte[] bytes) => new() { _durable = bytes, _now = bytes, _length = bytes.Length };
+    public static SimulatedFile Of(byte[] bytes) => new()
+    {
+        _durable = [.. bytes], _durableLength = bytes.Length, _now = bytes, _length = bytes.Length,
+    };
 
     public int Read(long at, Span<byte> to)
     {
@@ -39,48 +43,60 @@ internal sealed class SimulatedFile
     // A change of length is taken to be durable at once or with the next flush: both happen in AfterCut by the sectors.
     public void SetLength(int length)
     {
-        if (length > _now.Length)
-        {
-            Array.Resize(ref _now, length);
-        }
-        else
-        {
-            _now.AsSpan(length).Clear();
-        }
-
-        _length = length;
+        Cut(ref _now, ref _length, length);
         _unflushed.Add((length, []));
     }
 
+    // Only what was written since is copied: a run flushes a thousand times.
     public void Flush()
     {
-        _durable = Now;
+        foreach ((long at, byte[] sector) in _unflushed)
+        {
+            Apply(ref _durable, ref _durableLength, at, sector);
+        }
+
         _unflushed.Clear();
     }
 
     public SimulatedFile AfterCut(Random random)
     {
-        byte[] bytes = (byte[])_durable.Clone();
+        byte[] bytes = _durable[.._durableLength];
         int length = bytes.Length;
         foreach ((long at, byte[] sector) in _unflushed)
         {
-            if (random.Next(2) == 0)
+            if (random.Next(2) != 0)
             {
-                continue;
-            }
-
-            if (sector.Length == 0)
-            {
-                Array.Resize(ref bytes, (int)at);
-                length = (int)at;
-            }
-            else
-            {
-                Put(ref bytes, ref length, at, sector);
+                Apply(ref bytes, ref length, at, sector);
             }
         }
 
         return Of(bytes[..length]);
+    }
+
+    private static void Apply(ref byte[] file, ref int length, long at, byte[] sector)
+    {
+        if (sector.Length == 0)
+        {
+            Cut(ref file, ref length, (int)at);
+        }
+        else
+        {
+            Put(ref file, ref length, at, sector);
+        }
+    }
+
+    private static void Cut(ref byte[] file, ref int length, int to)
+    {
+        if (to > file.Length)
+        {
+            Array.Resize(ref file, to);
+        }
+        else
+        {
+            file.AsSpan(to).Clear();
+        }
+
+        length = to;
     }
 
     private static void Put(ref byte[] file, ref int length, long at, ReadOnlySpan<byte> bytes)

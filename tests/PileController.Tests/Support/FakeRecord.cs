@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using PileController.Control;
-using PileController.Control.Decisions;
 using PileController.Records;
 
 namespace PileController.Tests.Support;
@@ -37,8 +36,23 @@ public sealed class FakeRecord : IPileRecord
 
     public Task<Memory?> LastMemoryAsync(CancellationToken cancellation) => Task.FromResult<Memory?>(null);
 
-    public Task<IReadOnlyList<SeriesPoint>> SamplesAsync(
-        string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, CancellationToken cancellation)
+    public Task<IReadOnlyList<IReadOnlyList<SeriesPoint>>> SamplesAsync(
+        IReadOnlyList<string> series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds,
+        CancellationToken cancellation) => Task.FromResult<IReadOnlyList<IReadOnlyList<SeriesPoint>>>(
+            [.. series.Select(one => Samples(one, fromUtcMilliseconds, toUtcMilliseconds, stepMilliseconds))]);
+
+    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation)
+    {
+        IEnumerable<DecisionLine> lines = Enumerable.Range(0, 220)
+            .Select(index => MadeUp.Line(1000 - index, ask.ToUtcMilliseconds - (index * 90 * 60_000L)))
+            .Where(line => line.UtcMilliseconds >= ask.FromUtcMilliseconds && line.UtcMilliseconds < ask.ToUtcMilliseconds)
+            .Where(line => ask.Kinds is null || (line.Kinds & ask.Kinds) != 0)
+            .Where(line => (ask.Mode is null || line.Mode == ask.Mode) && (ask.Curb is null || line.Curb == ask.Curb))
+            .Where(line => ask.Text is null || line.Why.Contains(ask.Text, StringComparison.OrdinalIgnoreCase));
+        return Task.FromResult<IReadOnlyList<DecisionLine>>([.. lines.Take(ask.Limit)]);
+    }
+
+    private List<SeriesPoint> Samples(string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds)
     {
         lock (Asked)
         {
@@ -54,17 +68,7 @@ public sealed class FakeRecord : IPileRecord
             points.Add(new SeriesPoint(at, value - 0.2, value, value + 0.2, value is null ? 0 : 60));
         }
 
-        return Task.FromResult<IReadOnlyList<SeriesPoint>>(points);
-    }
-
-    public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(
-        long fromUtcMilliseconds, long toUtcMilliseconds, DecisionKinds? kinds, int limit, CancellationToken cancellation)
-    {
-        IEnumerable<DecisionLine> lines = Enumerable.Range(0, 220)
-            .Select(index => MadeUp.Line(1000 - index, toUtcMilliseconds - (index * 90 * 60_000L)))
-            .Where(line => line.UtcMilliseconds >= fromUtcMilliseconds && line.UtcMilliseconds < toUtcMilliseconds)
-            .Where(line => kinds is null || (line.Kinds & kinds) != 0);
-        return Task.FromResult<IReadOnlyList<DecisionLine>>([.. lines.Take(limit)]);
+        return points;
     }
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;

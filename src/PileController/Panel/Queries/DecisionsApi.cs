@@ -1,4 +1,5 @@
 using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Panel.Commands;
 using PileController.Records;
 using PileController.Service;
@@ -22,7 +23,8 @@ internal static class DecisionsApi
     public static void Map(RouteGroupBuilder api) => api.MapGet("/decisions", GetAsync);
 
     private static async Task<IResult> GetAsync(
-        HttpContext context, IPileRecord record, PanelFeed feed, PanelSetup setup, string? from, string? to, string? limit)
+        HttpContext context, IPileRecord record, PanelFeed feed, PanelSetup setup, string? from, string? to, string? mode,
+        string? curb, string? text, string? limit)
     {
         long end = Moments.Instant("to", to, (feed.Latest?.Decision.At.UtcMilliseconds ?? 0) + 1);
         long start = Moments.Instant("from", from, Math.Max(0, end - Fortnight));
@@ -38,7 +40,15 @@ internal static class DecisionsApi
         }
 
         // One more than asked for tells whether there are more.
-        IReadOnlyList<DecisionLine> lines = await record.DecisionsAsync(start, end, KindsOf(context.Request), most + 1, context.RequestAborted);
+        DecisionAsk ask = new(start, end)
+        {
+            Kinds = KindsOf(context.Request),
+            Mode = string.IsNullOrEmpty(mode) ? null : WireNames.Parse<Mode>(mode, "mode"),
+            Curb = string.IsNullOrEmpty(curb) ? null : WireNames.Parse<Curb>(curb, "curb"),
+            Text = string.IsNullOrEmpty(text) ? null : text,
+            Limit = most + 1,
+        };
+        IReadOnlyList<DecisionLine> lines = await record.DecisionsAsync(ask, context.RequestAborted);
         return TypedResults.Ok(new DecisionsBody(
             [.. lines.Take(most).Select(line => BodyOf(line, setup.OffsetMinutes))], lines.Count > most));
     }

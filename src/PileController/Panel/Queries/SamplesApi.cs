@@ -40,11 +40,10 @@ internal static class SamplesApi
             throw BodyFields.Fault("step", step ?? "nothing", $"a step that makes at most {MostPoints} points of this span");
         }
 
-        List<(string Name, string Unit, IReadOnlyList<SeriesPoint> Points)> found = [];
-        foreach ((string name, string unit) in asked)
-        {
-            found.Add((name, unit, await record.SamplesAsync(name, start, end, width, request.HttpContext.RequestAborted)));
-        }
+        IReadOnlyList<IReadOnlyList<SeriesPoint>> answers = await record.SamplesAsync(
+            [.. asked.Select(one => one.Name)], start, end, width, request.HttpContext.RequestAborted);
+        List<(string Name, string Unit, IReadOnlyList<SeriesPoint> Points)> found =
+            [.. asked.Zip(answers, (one, points) => (one.Name, one.Unit, points))];
 
         return format switch
         {

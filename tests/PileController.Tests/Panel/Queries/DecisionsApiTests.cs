@@ -20,8 +20,25 @@ public class DecisionsApiTests
         Assert.Equal(lines.OrderByDescending(line => line.GetProperty("utcMs").GetInt64()), lines);
     }
 
+    [Fact]
+    public async Task Decisions_ByModeCurbAndText_AreThoseOnly()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        JsonElement[] held = await LinesAsync(host, "mode=byHand&text=ROBIN");
+        Assert.NotEmpty(held);
+        Assert.All(held, line => Assert.Equal("byHand", line.GetProperty("mode").GetString()));
+        JsonElement[] floor = await LinesAsync(host, "curb=floor");
+        Assert.NotEmpty(floor);
+        Assert.All(floor, line => Assert.Equal("floor", line.GetProperty("curb").GetString()));
+        Assert.Empty(await LinesAsync(host, "mode=byHand&curb=floor"));
+        Assert.Empty(await LinesAsync(host, "text=nowhere"));
+    }
+
     [Theory]
     [InlineData("kind=weather", "kind")]
+    [InlineData("mode=asleep", "mode")]
+    [InlineData("curb=stone", "curb")]
     [InlineData("limit=0", "limit")]
     [InlineData("limit=1001", "limit")]
     [InlineData("limit=many", "limit")]
@@ -35,4 +52,7 @@ public class DecisionsApiTests
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.Equal(field, problem.GetProperty("field").GetString());
     }
+
+    private static async Task<JsonElement[]> LinesAsync(PanelHost host, string query) =>
+        [.. (await host.GetAsync($"/api/decisions?{query}")).GetProperty("decisions").EnumerateArray()];
 }
