@@ -64,6 +64,12 @@ internal sealed class DayVerifier(RecordContents contents, Action<string> tell)
             finer = rows ?? finer;
         }
 
+        long firstMinute = contents.Store.Minutes.FirstSequence;
+        if (tiers[(int)Tier.Minute] is null && firstMinute > 0 && firstMinute <= day.Head.FirstSequence)
+        {
+            Differs(day, $"its rows of {TextOf(Tier.Minute)} are missing");
+        }
+
         IReadOnlyList<DecisionLine> lines = day.Lines();
         DayText text = day.Text();
         if (Again(day) is not { } again)

@@ -60,23 +60,24 @@ internal sealed class Manifest
     /// <summary>Adds a file; safe when this returns.</summary>
     public void Add(ClosedFile file)
     {
+        Save([.. _files.Values.Where(other => other.Name != file.Name), file]);
         _files[file.Name] = file;
-        Save();
     }
 
     /// <summary>Takes a file off; safe when this returns.</summary>
     public void Remove(string name)
     {
-        if (_files.Remove(name))
+        if (_files.ContainsKey(name))
         {
-            Save();
+            Save([.. _files.Values.Where(other => other.Name != name)]);
+            _files.Remove(name);
         }
     }
 
-    private void Save()
+    private void Save(List<ClosedFile> files)
     {
         ByteSink sink = new();
-        sink.Bytes(JsonSerializer.SerializeToUtf8Bytes(_files.Values, RecordJson.Options));
+        sink.Bytes(JsonSerializer.SerializeToUtf8Bytes(files, RecordJson.Options));
         using (Stream fresh = _disk.Open(NewName))
         {
             fresh.SetLength(0);

@@ -144,14 +144,17 @@ internal sealed class RecordFile : IDisposable
         return 0;
     });
 
-    /// <summary>Ends writing for ever and returns what is to be noted of the file.</summary>
-    public ClosedFile Close()
+    /// <summary>Ends writing for ever. The file counts as closed once that is noted.</summary>
+    /// <param name="note">Notes it; what it throws leaves the file as it was.</param>
+    public void Close(Action<ClosedFile> note)
     {
         Checkpoint();
         Rest();
         _disk.Delete(StoreEngine.LogNameOf(Name));
         using Stream stream = _disk.Open(Name);
-        return _closed = new ClosedFile(Name, stream.Length, CrcOf(stream), _span);
+        ClosedFile closed = new(Name, stream.Length, CrcOf(stream), _span);
+        note(closed);
+        _closed = closed;
     }
 
     /// <summary>Compares a closed file with its checksum.</summary>

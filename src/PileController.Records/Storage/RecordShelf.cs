@@ -61,7 +61,7 @@ internal sealed class RecordShelf : IDisposable
         bool isFull = _files.Count == 0 || _files[^1].IsClosed || _files[^1].Span.Ticks >= _fileTicks;
         foreach (RecordFile file in _files.Take(isFull ? _files.Count : _files.Count - 1).Where(file => !file.IsClosed))
         {
-            _manifest.Add(file.Close());
+            file.Close(_manifest.Add);
         }
 
         if (isFull)

@@ -10,8 +10,9 @@ namespace PileController.Records.Tests.Keeping;
 public sealed class ClockFuzzTests
 {
     private const int Histories = 1000;
-    private const int Ticks = 200;
+    private const int Ticks = 160;
     private const long Day = 86_400_000;
+    private static readonly RecordOptions Options = SmallRecord.Options with { KeepTicks = 40, KeepMinuteTicks = 80 };
 
     [Fact]
     public void Record_UnderAnyClock_LosesNothingAndDeletesByCountOnly()
@@ -20,7 +21,7 @@ public sealed class ClockFuzzTests
         {
             List<List<TickEntry>> sessions = ClockHistory.Of(new Random(seed), Ticks);
             SimulatedDisk disk = new();
-            sessions.ForEach(session => SmallRecord.Write(disk, session));
+            sessions.ForEach(session => SmallRecord.Write(disk, session, Options));
 
             AssertWhole(disk, [.. sessions.SelectMany(session => session).Select(tick => tick.Decision)], seed);
         }
@@ -30,12 +31,12 @@ public sealed class ClockFuzzTests
     {
         VerifyReport report = SmallRecord.Verify(disk);
         Assert.True(report.IsClean, $"History {seed}: {string.Join(" ", report.Problems)}");
-        Assert.Equal((Ticks, Ticks / SmallRecord.Options.DayTicks), ((int)report.LastSequence, report.Days));
+        Assert.Equal((Ticks, Ticks / Options.DayTicks), ((int)report.LastSequence, report.Days));
         Assert.Empty(disk.Quarantined);
 
         using RecordReader reader = RecordReader.Open(disk);
-        AssertKept(reader.Contents.Store.Ticks, SmallRecord.Options.KeepTicks);
-        AssertKept(reader.Contents.Store.Minutes, SmallRecord.Options.KeepMinuteTicks);
+        AssertKept(reader.Contents.Store.Ticks, Options.KeepTicks);
+        AssertKept(reader.Contents.Store.Minutes, Options.KeepMinuteTicks);
         Assert.Equal(
             history.Where(d => d.Kinds != DecisionKinds.Steady).Select(d => (d.Sequence, d.At.UtcMilliseconds)),
             SmallRecord.Lines(reader.Contents).Select(line => (line.Sequence, line.UtcMilliseconds)));

@@ -119,13 +119,18 @@ public sealed class SamplesQueryTests
     }
 
     [Fact]
-    public void Samples_ASummaryDamaged_AreAnsweredFromAFinerOneAndTold()
+    public void Samples_SummariesDamaged_AreAnsweredFromAFinerOneAndTold()
     {
+        // In days of 360 ticks the rows of the two coarsest tiers are the same bytes: both are damaged.
         SimulatedDisk disk = Written(Options with { KeepTicks = long.MaxValue });
-        byte[] hours = Part(disk, Tier.Hour);
+        byte[] rows = Part(disk, Tier.Hour);
         string name = disk.Names().First(FileKind.Lasting.Holds);
         byte[] damaged = disk.BytesOf(name);
-        damaged[damaged.AsSpan().IndexOf(hours) + 10] ^= 1;
+        for (int at = damaged.AsSpan().IndexOf(rows); at >= 0; at = damaged.AsSpan().IndexOf(rows))
+        {
+            damaged[at + 10] ^= 1;
+        }
+
         disk.Replace(name, damaged);
         using RecordKeeper keeper = SmallRecord.Open(disk);
         List<string> told = [];
@@ -133,7 +138,8 @@ public sealed class SamplesQueryTests
         IReadOnlyList<SeriesPoint> points = RecordQueries.Samples(
             keeper.Contents(), new QueryCache(), ["want"], TimeRange.All, 240 * Minute, told.Add)[0];
 
-        Assert.Contains("checksum", Assert.Single(told), StringComparison.Ordinal);
+        Assert.Equal(2, told.Count);
+        Assert.All(told, problem => Assert.Contains("checksum", problem, StringComparison.Ordinal));
         Assert.Equal(Ticks, points.Sum(point => point.Count));
     }
 

@@ -21,6 +21,8 @@ public class WrongUseTests
     [InlineData("FILE is \"/no/such/pile.json\": there is no such file", "check", "/no/such/pile.json")]
     [InlineData("unexpected argument other.json", "check", "pile.json", "other.json")]
     [InlineData("FILE is \"@pile\": there is no such file", "check", "@pile")]
+    [InlineData("--mode is \"drwaing\"; allowed: one of \"standby\"", "record", "decisions", "--data", "/no/such", "--mode", "drwaing")]
+    [InlineData("--curb is \"stone\"; allowed: one of \"none\"", "record", "decisions", "--data", "/no/such", "--curb", "stone")]
     public async Task WrongUse_IsToldOnTheErrorStreamWithCodeTwo(string words, params string[] args)
     {
         CommandLine run = await CommandLine.RunAsync(args);
