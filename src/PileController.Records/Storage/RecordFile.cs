@@ -127,6 +127,7 @@ internal sealed class RecordFile : IDisposable
             }
 
             database.Commit();
+            engine.CheckWritten();
             foreach (FileEntry entry in entries)
             {
                 Note(entry.Head);

@@ -13,6 +13,7 @@ internal sealed class StoreEngine : IDisposable
     private readonly Stream _data;
     private readonly Stream _log;
     private readonly LiteEngine _engine;
+    private readonly WriteFailure _failure = new();
 
     /// <summary>Opens or makes the file.</summary>
     /// <param name="disk">Where.</param>
@@ -35,8 +36,8 @@ internal sealed class StoreEngine : IDisposable
 
             _engine = new LiteEngine(new EngineSettings
             {
-                DataStream = _data,
-                LogStream = new ConfirmingLogStream(_log),
+                DataStream = new NotingStream(_data, _failure),
+                LogStream = new ConfirmingLogStream(new NotingStream(_log, _failure)),
                 TempStream = new MemoryStream(),
                 Collation = Collation.Binary,
             });
@@ -59,12 +60,18 @@ internal sealed class StoreEngine : IDisposable
     /// <summary>Works the log into the data file when it has grown long, or when <paramref name="force"/> asks for it.</summary>
     public void Checkpoint(bool force)
     {
+        CheckWritten();
         if (_log.Length >= LogBytesToCheckpoint || (force && _log.Length > 0))
         {
             Database.Checkpoint();
+            CheckWritten();
             _data.Flush();
         }
     }
+
+    /// <summary>Throws what failed while LiteDB wrote; to be called after each call that writes.</summary>
+    /// <exception cref="IOException">A write failed. The engine is to be disposed and opened again.</exception>
+    public void CheckWritten() => _failure.Throw();
 
     /// <inheritdoc/>
     public void Dispose()

@@ -78,6 +78,10 @@ public sealed class FullDiskTests
 
             AssertWhole(disk);
         }
+
+        // What a failed write leaves behind may not end the process when it is collected.
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
     }
 
     [Fact]
