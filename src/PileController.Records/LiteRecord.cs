@@ -1,6 +1,7 @@
 using System.Threading.Channels;
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Records.Accounts;
 using PileController.Records.Checking;
 using PileController.Records.Keeping;
 using PileController.Records.Queries;
@@ -129,6 +130,12 @@ public sealed class LiteRecord : IPileRecord
             keeper => RecordQueries.Decisions(
                 keeper.Batches(), new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), kinds, limit, _faults.Stand),
             cancellation);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
+        AskAsync(
+            keeper => RecordQueries.Accounts(keeper.Batches(), _cache, afterSequence, mostBlocks, rulesOf, _faults.Stand), cancellation);
 
     /// <summary>Checks the whole record while it runs; see <see cref="RecordVerifier"/>.</summary>
     public Task<VerifyReport> VerifyAsync(CancellationToken cancellation) =>

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PileController.Control.Decisions;
+using PileController.Records.Accounts;
 using PileController.Records.Keeping;
 using PileController.Records.Packing;
 using PileController.Records.Storage;
@@ -57,6 +58,26 @@ internal static class RecordQueries
         }
 
         return lines.Count > limit ? lines[..limit] : lines;
+    }
+
+    /// <summary>Accounts of blocks in order; see <see cref="IPileRecord.AccountsAsync"/>.</summary>
+    public static IReadOnlyList<BlockAccount> Accounts(
+        IEnumerable<StoredBatch> batches, BlockCache cache, long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf,
+        Action<string> tellDamage)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(mostBlocks, 1);
+        List<BlockAccount> accounts = [];
+        foreach (StoredBatch stored in batches.Where(b => b.Head.LastSequence > afterSequence))
+        {
+            if (accounts.Count >= mostBlocks)
+            {
+                break;
+            }
+
+            Guard(stored, tellDamage, () => accounts.Add(BlockAccounting.Of(cache.Open(stored), afterSequence, rulesOf)));
+        }
+
+        return accounts;
     }
 
     private static void Guard(StoredBatch stored, Action<string> tellDamage, Action work)

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Records;
+using PileController.Records.Accounts;
 
 namespace PileController.Tests.Support;
 
@@ -66,6 +67,13 @@ public sealed class FakeRecord : IPileRecord
             .Where(line => kinds is null || (line.Kinds & kinds) != 0);
         return Task.FromResult<IReadOnlyList<DecisionLine>>([.. lines.Take(limit)]);
     }
+
+    /// <summary>What the blocks came to, in order.</summary>
+    public List<BlockAccount> Accounts { get; } = [];
+
+    public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
+        Task.FromResult<IReadOnlyList<BlockAccount>>([.. Accounts.Where(a => a.FirstSequence > afterSequence).Take(mostBlocks)]);
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 }
