@@ -3,7 +3,6 @@ using PileController.Commands.Running;
 using PileController.Commands.Shell;
 using PileController.Ledgers;
 using PileController.Ledgers.Pages;
-using PileController.Plans.Sketch;
 using PileController.Units;
 
 namespace PileController.Commands.Ledgers;
@@ -47,7 +46,7 @@ internal static class LedgerCompare
                 ("Closed", s => s.ClosedOn is { } closed ? $"{closed:yyyy-MM-dd}" : "open"),
                 ("Days counted", s => $"{s.Total.Days}"),
                 ("Heat by water", s => LedgerWords.Water(s.Total, u)),
-                ("Heat by air", s => PlanShow.Heat(s.Total.AirKWh, u)),
+                ("Heat by air", s => LedgerWords.Heat(s.Total.AirKWh, u)),
                 ("Electricity", s => LedgerWords.Electricity(s.Total.ElectricityKWh)),
                 ("Saved, estimated", s => LedgerWords.Money(s.Money.Saved, s.Money.Money)),
                 ("Below its floor", s => LedgerWords.Hours(s.Total.BelowFloorHours)),

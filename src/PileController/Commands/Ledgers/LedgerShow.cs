@@ -5,7 +5,6 @@ using PileController.Ledgers;
 using PileController.Ledgers.Counting;
 using PileController.Ledgers.Editing;
 using PileController.Ledgers.Pages;
-using PileController.Plans.Sketch;
 using PileController.Units;
 
 namespace PileController.Commands.Ledgers;
@@ -97,7 +96,7 @@ internal static class LedgerShow
         foreach (SpanSum span in spans)
         {
             output.WriteLine(
-                $"{span.Span}  water {LedgerWords.Water(span, u)}, air {PlanShow.Heat(span.AirKWh, u)}, electricity {LedgerWords.Electricity(span.ElectricityKWh)}, "
+                $"{span.Span}  water {LedgerWords.Water(span, u)}, air {LedgerWords.Heat(span.AirKWh, u)}, electricity {LedgerWords.Electricity(span.ElectricityKWh)}, "
                 + $"{Show.Volume(span.Litres, u)}, inferred {LedgerWords.Hours(span.InferredHours)}; counted from {Moment(span.FromUtcMs, view)} to {Moment(span.ToUtcMs, view)}");
         }
     }

@@ -8,8 +8,15 @@ namespace PileController.Ledgers.Pages;
 /// <summary>The figures of the book in words, for the report and the command line alike.</summary>
 internal static class LedgerWords
 {
+    // A day's heat is told finer than a season's, kWh.
+    private const double FineBelowKWh = 100;
+
+    /// <summary>Heat.</summary>
+    public static string Heat(double kilowattHours, UnitSystem u) =>
+        Math.Abs(kilowattHours) < FineBelowKWh ? Show.Energy(kilowattHours, u) : PlanShow.Heat(kilowattHours, u);
+
     /// <summary>Heat by water with its error band.</summary>
-    public static string Water(SpanSum sum, UnitSystem u) => $"{PlanShow.Heat(sum.WaterKWh, u)} ± {PlanShow.Heat(sum.WaterErrorKWh, u)}";
+    public static string Water(SpanSum sum, UnitSystem u) => $"{Heat(sum.WaterKWh, u)} ± {Heat(sum.WaterErrorKWh, u)}";
 
     /// <summary>Electricity is sold by the kWh everywhere.</summary>
     public static string Electricity(double kilowattHours) => $"{Number(kilowattHours, "F1")} kWh";
@@ -39,7 +46,7 @@ internal static class LedgerWords
     public static IReadOnlyList<(string Name, string Value)> Rows(SpanSum sum, UnitSystem u) =>
     [
         ("Heat by water", Water(sum, u)),
-        ("Heat by air", $"{PlanShow.Heat(sum.AirKWh, u)}, reckoned"),
+        ("Heat by air", $"{Heat(sum.AirKWh, u)}, reckoned"),
         ("Heat not measured", Inferred(sum)),
         ("Electricity", $"pump {Electricity(sum.PumpKWh)}, blower {Electricity(sum.BlowerKWh)}"),
         ("Water moved", Show.Volume(sum.Litres, u)),

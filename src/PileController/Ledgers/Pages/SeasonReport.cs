@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using PileController.Plans.Sketch;
 using PileController.Plans.Sketch.Sheet;
 using PileController.Units;
 using static PileController.Plans.Sketch.Sheet.Mark;
@@ -78,7 +77,7 @@ internal static class SeasonReport
             "tbody",
             Row("Season", s => Short(s.Name)),
             Row("Heat by water", s => LedgerWords.Water(s.Total, u)),
-            Row("Heat by air", s => PlanShow.Heat(s.Total.AirKWh, u)),
+            Row("Heat by air", s => LedgerWords.Heat(s.Total.AirKWh, u)),
             Row("Electricity", s => LedgerWords.Electricity(s.Total.ElectricityKWh)),
             Row("Saved", s => LedgerWords.Money(s.Money.Saved, s.Money.Money)),
             Row("Below its floor", s => LedgerWords.Hours(s.Total.BelowFloorHours)),
