@@ -18,7 +18,7 @@ public sealed class FakeRecord : IPileRecord
 
     public bool Accepting { get; set; } = true;
 
-    public RecordHealth Health => new(Accepting, Ticks.LastOrDefault()?.Decision.Sequence ?? 0, 0, 0, Accepting ? null : "The disk is full.");
+    public RecordHealth Health => new(Accepting, Math.Max(Ticks.LastOrDefault()?.Decision.Sequence ?? 0, Accounts.Count > 0 ? Accounts[^1].LastSequence : 0), 0, 0, Accepting ? null : "The disk is full.");
 
     /// <summary>The arguments of the last question for samples.</summary>
     public List<(string Series, long From, long To, long Step)> Asked { get; } = [];
@@ -69,7 +69,7 @@ public sealed class FakeRecord : IPileRecord
     }
 
     /// <summary>What the blocks came to, in order.</summary>
-    public List<BlockAccount> Accounts { get; } = [];
+    public IReadOnlyList<BlockAccount> Accounts { get; set; } = [];
 
     public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
         long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>

@@ -12,11 +12,10 @@ internal static class LedgerWords
     private const double FineBelowKWh = 100;
 
     /// <summary>Heat.</summary>
-    public static string Heat(double kilowattHours, UnitSystem u) =>
-        Math.Abs(kilowattHours) < FineBelowKWh ? Show.Energy(kilowattHours, u) : PlanShow.Heat(kilowattHours, u);
+    public static string Heat(double kilowattHours, UnitSystem u) => Heat(kilowattHours, kilowattHours, u);
 
-    /// <summary>Heat by water with its error band.</summary>
-    public static string Water(SpanSum sum, UnitSystem u) => $"{Heat(sum.WaterKWh, u)} ± {Heat(sum.WaterErrorKWh, u)}";
+    /// <summary>Heat by water with its error band, both told as finely.</summary>
+    public static string Water(SpanSum sum, UnitSystem u) => $"{Heat(sum.WaterKWh, u)} ± {Heat(sum.WaterErrorKWh, sum.WaterKWh, u)}";
 
     /// <summary>Electricity is sold by the kWh everywhere.</summary>
     public static string Electricity(double kilowattHours) => $"{Number(kilowattHours, "F1")} kWh";
@@ -91,6 +90,9 @@ internal static class LedgerWords
 
     private static string Factor(LearnedFactor learned) =>
         $"{Number(learned.Factor, "F2")} of what was told (give or take a factor {Number(learned.Spread, "F2")})";
+
+    private static string Heat(double kilowattHours, double asFineAsKWh, UnitSystem u) =>
+        Math.Abs(asFineAsKWh) < FineBelowKWh ? Show.Energy(kilowattHours, u) : PlanShow.Heat(kilowattHours, u);
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }
