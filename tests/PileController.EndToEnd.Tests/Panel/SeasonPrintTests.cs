@@ -26,6 +26,7 @@ public sealed partial class SeasonPrintTests(BrowserBench browser) : IClassFixtu
         IPage page = await context.NewPageAsync();
         await page.SetContentAsync(SeasonReport.Html(new LedgerView(book, null, settings), book.Seasons[^1], units, embedStyle: true));
 
+        File.WriteAllText($"/tmp/w-ledger-full-{paper}.html", await page.ContentAsync());
         byte[] printed = await page.PdfAsync(new PagePdfOptions { Format = paper });
         await context.CloseAsync();
 

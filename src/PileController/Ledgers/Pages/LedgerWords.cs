@@ -74,8 +74,7 @@ internal static class LedgerWords
         return
         [
             ("Coil, bed to water", Learned(lessons.Coil, lessons.ToldCoilWPerK, v => PlanShow.PerDegree(v, u))),
-            ("Heap's heat capacity", Learned(lessons.HeapCapacity, lessons.ToldHeapJPerK / 3.6e6, v => u == UnitSystem.Metric
-                ? $"{Number(v, "F2")} kWh/K" : $"{PlanShow.Heat(v / 1.8, u)} per °F")),
+            ("Heap's heat capacity", Learned(lessons.HeapCapacity, lessons.ToldHeapJPerK, v => PerDegree(v, u))),
             ("Heap's loss through its cover", lessons.HeapLoss is { } loss ? Factor(loss) : "not learned"),
             ("House's loss", lessons.HouseLoss is { } house
                 ? $"{Number(house, "F2")} of what was told ({PlanShow.PerDegree(lessons.ToldHouseLossWPerK, u)}), from {lessons.HouseHours} h" : "not learned"),
@@ -93,6 +92,11 @@ internal static class LedgerWords
 
     private static string Heat(double kilowattHours, double asFineAsKWh, UnitSystem u) =>
         Math.Abs(asFineAsKWh) < FineBelowKWh ? Show.Energy(kilowattHours, u) : PlanShow.Heat(kilowattHours, u);
+
+    // Heat a degree: a kelvin is 1.8 °F.
+    private static string PerDegree(double joulesPerKelvin, UnitSystem u) => u == UnitSystem.Metric
+        ? $"{Show.Energy(joulesPerKelvin / 3.6e6, u)}/K"
+        : $"{Show.Energy(joulesPerKelvin / 3.6e6 / 1.8, u)} per °F";
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

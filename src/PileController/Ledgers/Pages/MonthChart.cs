@@ -10,7 +10,7 @@ namespace PileController.Ledgers.Pages;
 internal static class MonthChart
 {
     private const int MostMonths = 12;
-    private const double High = 150;
+    private const double High = 90;
     private const double Top = 30;
     private const double Step = 80;
     private const double Wide = 44;
@@ -28,6 +28,17 @@ internal static class MonthChart
             Shape("line", "ground", ("x1", 0), ("x2", MostMonths * Step), ("y1", Top + High), ("y2", Top + High)));
     }
 
+    /// <summary>The unit its numbers are in.</summary>
+    public static string Unit(UnitSystem u) => Split(0, u).Unit;
+
+    // Beside each other only the bare numbers have room.
+    private static (string Number, string Unit) Split(double kilowattHours, UnitSystem u)
+    {
+        string text = PlanShow.Heat(kilowattHours, u);
+        int at = text.IndexOf(' ', StringComparison.Ordinal);
+        return (text[..at], text[(at + 1)..]);
+    }
+
     private static IEnumerable<XElement> Bar(SpanSum month, double x, double most, UnitSystem u)
     {
         double YOf(double kWh) => Top + High - (High * Math.Clamp(kWh / most, 0, 1));
@@ -41,7 +52,7 @@ internal static class MonthChart
             yield return Shape("line", "whisker", ("x1", middle - 7), ("x2", middle + 7), ("y1", end), ("y2", end));
         }
 
-        yield return Word("size-word", middle, high - 6, PlanShow.Heat(month.HeatKWh, u).Replace("million ", "M", StringComparison.Ordinal));
+        yield return Word("size-word", middle, high - 6, Split(month.HeatKWh, u).Number);
         yield return Word("size-word", middle, Top + High + 18, month.Span);
     }
 }
