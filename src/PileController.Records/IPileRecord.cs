@@ -2,6 +2,7 @@ using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
+using PileController.Records.Accounts;
 
 namespace PileController.Records;
 
@@ -79,4 +80,15 @@ public interface IPileRecord : IAsyncDisposable
     /// <param name="ask">Which.</param>
     /// <param name="cancellation">Cancels the query.</param>
     Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation);
+
+    /// <summary>
+    /// What blocks of ticks came to, in the order of their numbers; however the clock went, each tick is in one block only.
+    /// A damaged block is left out and told in <see cref="Health"/>.
+    /// </summary>
+    /// <param name="afterSequence">Ticks up to this number are left out; 0 for none.</param>
+    /// <param name="mostBlocks">At most so many blocks, 1 or more; go on after the last tick of the last.</param>
+    /// <param name="rulesOf">What ticks are held against, by the hash of the settings they were made with; called from the record's thread.</param>
+    /// <param name="cancellation">Cancels the query.</param>
+    Task<IReadOnlyList<BlockAccount>> AccountsAsync(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation);
 }

@@ -1,5 +1,6 @@
 using System.Threading.Channels;
 using PileController.Control;
+using PileController.Records.Accounts;
 using PileController.Records.Checking;
 using PileController.Records.Keeping;
 using PileController.Records.Queries;
@@ -122,6 +123,12 @@ public sealed class LiteRecord : IPileRecord
     /// <inheritdoc/>
     public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation) =>
         AskAsync(keeper => RecordQueries.Decisions(keeper.Contents(), ask, _faults.Stand), cancellation);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
+        AskAsync(
+            keeper => RecordQueries.Accounts(keeper.Batches(), _cache, afterSequence, mostBlocks, rulesOf, _faults.Stand), cancellation);
 
     /// <summary>Checks the whole record while it runs; see <see cref="RecordVerifier"/>.</summary>
     public Task<VerifyReport> VerifyAsync(CancellationToken cancellation) =>

@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Records.Accounts;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
 
@@ -60,6 +61,23 @@ public sealed class LiteRecordTests : IDisposable
 
         Assert.Equal(1, record.Health.DroppedTicks);
         Assert.Contains("Tick 2 came after tick 3", record.Health.Fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Accounts_PumpThatComesAndGoes_CountItsStartsWithinABlock()
+    {
+        await using LiteRecord record = Open();
+        bool[] on = [false, true, true, false, false, true, false, true, true];
+        foreach ((TickEntry tick, bool runs) in TrialTicks.First(on.Length).Zip(on))
+        {
+            record.TryAppend(tick with { Decision = tick.Decision with { Outputs = new Outputs(runs ? 0.4 : 0, 1, 0, false) } });
+        }
+
+        BlockAccount block = Assert.Single(await record.AccountsAsync(0, 9, _ => new AccountRules(10, 45, 5, _ => 0), None));
+        BlockAccount rest = Assert.Single(await record.AccountsAsync(2, 9, _ => new AccountRules(10, 45, 5, _ => 0), None));
+
+        Assert.Equal((3, 50.0, false, true), (block.Figures.PumpStarts, block.Figures.RunningSeconds, block.PumpOnFirst, block.PumpOnLast));
+        Assert.Equal((3, 40.0, true, true), (rest.Figures.PumpStarts, rest.Figures.RunningSeconds, rest.PumpOnFirst, rest.PumpOnLast));
     }
 
     [Fact]

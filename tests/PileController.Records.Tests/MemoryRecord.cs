@@ -1,6 +1,8 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Control.Readings;
+using PileController.Records.Accounts;
 
 namespace PileController.Records.Tests;
 
@@ -77,6 +79,12 @@ public sealed class MemoryRecord : IPileRecord
         return points;
     }
 
+    // The plainest blocks there are: one a tick.
+    public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
+        Task.FromResult<IReadOnlyList<BlockAccount>>([.. Between(long.MinValue, long.MaxValue)
+            .Where(tick => tick.Decision.Sequence > afterSequence).Take(mostBlocks).Select(tick => AccountOf(tick, rulesOf("")))]);
+
     private List<TickEntry> Between(long from, long to)
     {
         lock (_ticks)
@@ -88,6 +96,27 @@ public sealed class MemoryRecord : IPileRecord
     private static DecisionLine LineOf(Decision d) => new(
         d.Sequence, d.At.UtcMilliseconds, d.Kinds, d.Mode, d.Curb, d.WantWatts, d.MeansWatts, d.GrantWatts, d.Draw.WaterWatts,
         d.Estimate.ActiveZoneCelsius, d.Readings.TryGet(Channel.House, out double house) ? house : null, d.Why, d.Note);
+
+    private static BlockAccount AccountOf(TickEntry tick, AccountRules rules)
+    {
+        Decision d = tick.Decision;
+        double seconds = rules.TickSeconds;
+        bool running = d.Outputs.PumpDuty > 0;
+        bool metered = d.Readings[Channel.Flow].IsGood && d.Readings[Channel.Supply].IsGood && d.Readings[Channel.Return].IsGood;
+        bool night = rules.HourOf(d.At.UtcMilliseconds) < 9;
+        double? house = night && d.Readings.TryGet(Channel.House, out double h) ? h : null;
+        double? outside = night && d.Readings.TryGet(Channel.Outside, out double o) ? o : null;
+        return new BlockAccount(
+            "", d.Sequence, d.Sequence, d.At.UtcMilliseconds, d.At.UtcMilliseconds, d.At.UtcMilliseconds, tick.MemoryBefore.Totals,
+            tick.MemoryAfter.Totals,
+            new TickFigures(
+                1, seconds, running ? seconds : 0, running && !metered ? seconds : 0,
+                tick.MemoryAfter.Estimator.Lit && d.Estimate.ActiveZoneCelsius < rules.FloorCelsius ? seconds : 0,
+                d.Mode == Mode.FrostGuard ? seconds : 0, d.MeansWatts > 0 ? seconds : 0, running ? 1 : 0,
+                d.Kinds.HasFlag(DecisionKinds.Trip) ? 1 : 0, d.Estimate.GenerationWatts * seconds, seconds, house is null ? 0 : seconds,
+                house < rules.HouseMinimumCelsius ? seconds : 0, house, outside),
+            running, running);
+    }
 
     private static double? ValueOf(TickEntry tick, string name)
     {

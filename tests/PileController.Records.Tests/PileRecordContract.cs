@@ -1,6 +1,7 @@
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Modes;
+using PileController.Records.Accounts;
 using PileController.Records.Crash;
 
 namespace PileController.Records.Tests;
@@ -12,6 +13,9 @@ public abstract class PileRecordContract
     private static readonly List<TickEntry> History = TrialTicks.First(Ticks);
 
     public static TheoryData<string> AllSeries => [.. RecordSeries.All.Select(series => series.Name)];
+
+    private static TickFigures Sum(IEnumerable<BlockAccount> blocks) =>
+        blocks.Aggregate(default(TickFigures), (sum, block) => sum.Plus(block.Figures));
 
     private static CancellationToken None => CancellationToken.None;
 
@@ -63,6 +67,50 @@ public abstract class PileRecordContract
                 Assert.Equal(pair.First.Most ?? -1, pair.Second.Most ?? -1, 0.051);
             });
         }
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(123)]
+    [InlineData(499)]
+    public async Task Accounts_FromAnyTickOn_CountEachTickOnceAndComeToWhatThePlainRecordSays(long after)
+    {
+        AccountRules rules = new(10, 18.72, 19.97, _ => 60);
+        List<TickEntry> lit = [.. TrialTicks.From(Memory.Fresh with { Estimator = Memory.Fresh.Estimator with { Lit = true } }, 3).Take(Ticks)];
+        await using IPileRecord record = Make();
+        await using MemoryRecord plain = new();
+        lit.ForEach(tick => record.TryAppend(tick));
+        lit.ForEach(tick => plain.TryAppend(tick));
+
+        List<BlockAccount> blocks = [];
+        long next = after;
+        while (await record.AccountsAsync(next, 2, _ => rules, None) is { Count: > 0 } some)
+        {
+            Assert.InRange(some.Count, 1, 2);
+            blocks.AddRange(some);
+            next = some[^1].LastSequence;
+        }
+
+        long expected = after;
+        foreach (BlockAccount block in blocks)
+        {
+            Assert.Equal(expected + 1, block.FirstSequence);
+            Assert.Equal(block.LastSequence - block.FirstSequence + 1, block.Figures.Ticks);
+            Assert.Equal(lit[(int)block.FirstSequence - 1].Decision.At.UtcMilliseconds, block.FirstUtcMilliseconds);
+            Assert.Equal(lit[(int)block.LastSequence - 1].Decision.At.UtcMilliseconds, block.LastUtcMilliseconds);
+            Assert.Equal(lit[(int)block.LastSequence - 1].Decision.Totals, block.After);
+            Assert.True(block.Before is null ? block == blocks[0] && after > 0 : block.Before == lit[(int)block.FirstSequence - 1].MemoryBefore.Totals);
+            expected = block.LastSequence;
+        }
+
+        Assert.Equal(Ticks, expected);
+        // Starts are counted anew at the head of each block; the others do not know of blocks.
+        TickFigures sum = Sum(blocks) with { PumpStarts = 0 };
+        TickFigures plainSum = Sum(await plain.AccountsAsync(after, Ticks, _ => rules, None)) with { PumpStarts = 0 };
+        // A kept figure is rounded to a tenth of a watt.
+        Assert.Equal(plainSum.NetJoules, sum.NetJoules, 0.051 * 10 * Ticks);
+        Assert.Equal(plainSum with { NetJoules = 0 }, sum with { NetJoules = 0 });
+        Assert.True(after > 100 || (sum.BelowFloorSeconds > 0 && sum.BelowFloorSeconds < sum.RecordedSeconds));
     }
 
     [Fact]

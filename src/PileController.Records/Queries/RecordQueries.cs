@@ -1,4 +1,7 @@
+using System.Text.Json;
+using PileController.Records.Accounts;
 using PileController.Records.Keeping;
+using PileController.Records.Storage;
 using PileController.Records.Summaries;
 
 namespace PileController.Records.Queries;
@@ -18,4 +21,36 @@ internal static class RecordQueries
     /// <summary>Decision lines, newest first; see <see cref="IPileRecord.DecisionsAsync"/>.</summary>
     public static IReadOnlyList<DecisionLine> Decisions(RecordContents contents, DecisionAsk ask, Action<string> tellDamage) =>
         new DecisionsQuery(contents, ask, tellDamage).Answer();
+
+    /// <summary>Accounts of blocks in order; see <see cref="IPileRecord.AccountsAsync"/>.</summary>
+    public static IReadOnlyList<BlockAccount> Accounts(
+        IEnumerable<StoredBatch> batches, QueryCache cache, long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf,
+        Action<string> tellDamage)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(mostBlocks, 1);
+        List<BlockAccount> accounts = [];
+        foreach (StoredBatch stored in batches.Where(b => b.Head.LastSequence > afterSequence))
+        {
+            if (accounts.Count >= mostBlocks)
+            {
+                break;
+            }
+
+            Guard(stored, tellDamage, () => accounts.Add(BlockAccounting.Of(cache.Ticks(stored), afterSequence, rulesOf)));
+        }
+
+        return accounts;
+    }
+
+    private static void Guard(StoredBatch stored, Action<string> tellDamage, Action work)
+    {
+        try
+        {
+            work();
+        }
+        catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is IOException or JsonException)
+        {
+            tellDamage($"Tick {stored.Head.FirstSequence} to {stored.Head.LastSequence} in '{stored.Where}': {exception.Message}");
+        }
+    }
 }

@@ -7,7 +7,7 @@ namespace PileController.Records.Storage;
 /// (fsync(2): "Calling fsync() does not necessarily ensure that the entry in the directory ... has also reached
 /// disk"); the class library has no call for it.
 /// </summary>
-internal static class FolderSync
+public static class FolderSync
 {
     private const int ReadOnly = 0;
 

@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using PileController.Commands.Calc;
 using PileController.Commands.Checking;
+using PileController.Commands.Ledgers;
 using PileController.Commands.Running;
 using PileController.Commands.Shell;
 
@@ -41,6 +42,7 @@ internal static class CommandTree
             SeasonCommand.Create(),
             PlanCommand.Create(),
             RecordCommand.Create(),
+            LedgerCommand.Create(),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExample((HelpAction)help.Action!);

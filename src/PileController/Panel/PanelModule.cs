@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using PileController.Ledgers;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
 using PileController.Panel.Guard;
+using PileController.Panel.Ledgers;
 using PileController.Panel.Live;
 using PileController.Panel.Nights;
 using PileController.Panel.Now;
@@ -27,6 +29,12 @@ public static class PanelModule
         services.AddSingleton<PanelAssets>();
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<AheadDesk>();
+        if (setup.Ledger is { } ledger)
+        {
+            services.AddSingleton(ledger);
+            services.AddHostedService<LedgerWatch>();
+        }
+
         services.AddProblemDetails();
         services.Configure<KestrelServerOptions>(options =>
         {
@@ -58,6 +66,7 @@ public static class PanelModule
         TonightApi.Map(api);
         PlanApi.Map(api);
         AheadApi.Map(api);
+        LedgerApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
     }

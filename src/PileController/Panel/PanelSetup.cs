@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Interlocks;
+using PileController.Ledgers;
 using PileController.Physics.Heaps;
 using PileController.Plans.Ahead;
 using PileController.Plans.Sketch;
@@ -53,6 +54,9 @@ public sealed record PanelSetup
 
     /// <summary>All settings of the holding; the what-ifs of the plan start from them.</summary>
     public PileSettings Settings { get; init; } = PileSettings.AlderBank;
+
+    /// <summary>The grower's book; null where no folder is kept.</summary>
+    internal LedgerDesk? Ledger { get; init; }
 
     /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
     internal Func<PileSettings, PlanSketch>? Sketch { get; init; }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PileController.Records;
+using PileController.Records.Storage;
 using PileController.Settings;
 using PileController.Simulation;
 
@@ -69,8 +70,9 @@ internal sealed class DataFolder(string path)
             $"{System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription} {System.Runtime.InteropServices.RuntimeInformation.ProcessArchitecture}");
     }
 
-    // A cut leaves the old text or the new, never half of one.
-    private static void Replace(string file, string text)
+    /// <summary>Writes a file anew: a cut leaves the old text or the new, never half of one.</summary>
+    /// <exception cref="IOException">It cannot be written; the old one is as it was.</exception>
+    public static void Replace(string file, string text)
     {
         string fresh = file + ".new";
         using (FileStream stream = new(fresh, FileMode.Create, FileAccess.Write))
@@ -80,5 +82,6 @@ internal sealed class DataFolder(string path)
         }
 
         File.Move(fresh, file, overwrite: true);
+        FolderSync.Sync(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(file))!);
     }
 }

@@ -1,4 +1,5 @@
 using PileController.Forecasts;
+using PileController.Ledgers;
 using PileController.Panel;
 using PileController.Records;
 using PileController.Rigs;
@@ -51,6 +52,7 @@ internal static class ServeHost
             Rig = parts.Settings.Rig,
             Faults = parts.Faults,
             Settings = parts.Settings,
+            Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         });
         if (parts.Settings.Forecast.File is { Length: > 0 } path)
         {

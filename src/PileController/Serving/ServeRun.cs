@@ -56,7 +56,7 @@ internal static class ServeRun
             SpedClock clock = new(TimeProvider.System, DateTimeOffset.FromUnixTimeMilliseconds(now), options.Speed);
             return new ServeParts(
                 settings, new KeptRig(holding, settings, folder), record, holding.Memory, now, clock, options.Speed,
-                HoldingBuild.StandardOffsetMinutes(settings), new FaultSwitches(faults));
+                HoldingBuild.StandardOffsetMinutes(settings), new FaultSwitches(faults), folder);
         }
 
         Memory start = (await record.LastMemoryAsync(cancellation))?.AfterRestart() ?? Memory.Fresh;
@@ -67,7 +67,7 @@ internal static class ServeRun
             rig = new FaultyRig(rig, new FaultBoard(settings.Rig.Faults));
         }
 
-        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null);
+        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder);
     }
 
     private static void Say(ServeOptions options, WebApplication app, TextWriter output)

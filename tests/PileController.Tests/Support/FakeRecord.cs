@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using PileController.Control;
 using PileController.Records;
+using PileController.Records.Accounts;
 
 namespace PileController.Tests.Support;
 
@@ -16,7 +17,7 @@ public sealed class FakeRecord : IPileRecord
 
     public bool Accepting { get; set; } = true;
 
-    public RecordHealth Health => new(Accepting, Ticks.LastOrDefault()?.Decision.Sequence ?? 0, 0, 0, Accepting ? null : "The disk is full.");
+    public RecordHealth Health => new(Accepting, Math.Max(Ticks.LastOrDefault()?.Decision.Sequence ?? 0, Accounts.Count > 0 ? Accounts[^1].LastSequence : 0), 0, 0, Accepting ? null : "The disk is full.");
 
     /// <summary>The arguments of the last question for samples.</summary>
     public List<(string Series, long From, long To, long Step)> Asked { get; } = [];
@@ -70,6 +71,13 @@ public sealed class FakeRecord : IPileRecord
 
         return points;
     }
+
+    /// <summary>What the blocks came to, in order.</summary>
+    public IReadOnlyList<BlockAccount> Accounts { get; set; } = [];
+
+    public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
+        Task.FromResult<IReadOnlyList<BlockAccount>>([.. Accounts.Where(a => a.FirstSequence > afterSequence).Take(mostBlocks)]);
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 }

@@ -5,11 +5,13 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using PileController.Control;
+using PileController.Ledgers;
 using PileController.Panel;
 using PileController.Panel.Planning;
 using PileController.Records;
 using PileController.Rigs;
 using PileController.Service;
+using PileController.Settings;
 
 namespace PileController.Tests.Support;
 
@@ -20,8 +22,9 @@ public sealed class PanelHost : IAsyncDisposable
 
     private readonly WebApplication _app;
 
-    private PanelHost(WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
+    private PanelHost(string folder, WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
     {
+        Folder = folder;
         Seasons = seasons;
         Sketch = sketch;
         _app = app;
@@ -44,6 +47,9 @@ public sealed class PanelHost : IAsyncDisposable
 
     public string Address { get; }
 
+    /// <summary>The folder of the book.</summary>
+    public string Folder { get; }
+
     public HttpClient Client { get; }
 
     public PanelFeed Feed => _app.Services.GetRequiredService<PanelFeed>();
@@ -57,6 +63,7 @@ public sealed class PanelHost : IAsyncDisposable
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
+        string folder = Directory.CreateTempSubdirectory("pile-panel-").FullName;
         CannedControl control = new();
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
@@ -79,11 +86,12 @@ public sealed class PanelHost : IAsyncDisposable
             Faults = simulated ? rig : null,
             Sketch = sketch.Of,
             Season = seasons.Run,
+            Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
         });
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(app, rig, record, control, sketch, seasons);
+        PanelHost host = new(folder, app, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }
@@ -107,5 +115,6 @@ public sealed class PanelHost : IAsyncDisposable
         Sketch.Gate.Set();
         await _app.StopAsync();
         await _app.DisposeAsync();
+        Directory.Delete(Folder, recursive: true);
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using PileController.Commands.Shell;
+using PileController.Ledgers;
 using PileController.Plans.Ahead;
 using PileController.Plans.Sketch;
 using PileController.Plans.Sketch.Sheet;
@@ -26,6 +27,7 @@ internal static class PlanCommand
     private static readonly Option<int> Seed = Ask.Whole("--seed", "Seed of all that is drawn, 0 to 1000000; 1 when left out.", 0, 1_000_000).Unless(1);
     private static readonly Option<int> CheckTick = Ask.Whole("--check-tick", "Run this many seasons, 1 to 100, in full and in planning steps and tell how far they differ, instead.", 1, 100).Unless(0);
     private static readonly Option<string?> Sheet = new("--sheet") { Description = "Write a printable page to build by to this file, HTML." };
+    private static readonly Option<string?> LessonsFrom = new("--lessons") { Description = "Folder of a book: tells what its last closed season taught of heap and house. Nothing of it is applied." };
     private static readonly Option<bool> Json = Ask.Json();
 
     public static Command Create()
@@ -34,7 +36,7 @@ internal static class PlanCommand
             "plan", "Says what the winter ahead may bring: heat, coldest night, when the heap lights and fades, money.",
             "PileController plan --weather tests/Weather/new-york-daily-2012-2013.csv --weather tests/Weather/seattle-daily-2012-2015.csv --seasons 200")
         {
-            SettingsPath, Weather, Seasons, Days, Start, Seed, CheckTick, Sheet, Json,
+            SettingsPath, Weather, Seasons, Days, Start, Seed, CheckTick, Sheet, LessonsFrom, Json,
         };
         command.SetAction(RunAsync);
         return command;
@@ -43,6 +45,11 @@ internal static class PlanCommand
     private static async Task<int> RunAsync(ParseResult parse, CancellationToken cancellation)
     {
         if (SettingsSource.Sound(parse, SettingsPath) is not { } settings)
+        {
+            return ExitCodes.WrongUse;
+        }
+
+        if (!TryLessons(parse, out Lessons? lessons))
         {
             return ExitCodes.WrongUse;
         }
@@ -69,7 +76,7 @@ internal static class PlanCommand
         }
 
         PlanAnswer answer = PlanAnswer.Of(request, sketch, await SeasonAhead.RunAsync(
-            request, Environment.ProcessorCount, Progress(request.Seasons), cancellation));
+            request, Environment.ProcessorCount, Progress(request.Seasons), cancellation), lessons);
         if (parse.GetValue(Json))
         {
             Answer.WriteJson(parse, answer);
@@ -80,6 +87,34 @@ internal static class PlanCommand
         }
 
         return ExitCodes.Done;
+    }
+
+    // The book alone is read: a record that runs meanwhile is not in the way.
+    private static bool TryLessons(ParseResult parse, out Lessons? lessons)
+    {
+        lessons = null;
+        if (parse.GetValue(LessonsFrom) is not { } folder)
+        {
+            return true;
+        }
+
+        string? problem;
+        try
+        {
+            lessons = new BookFile(folder).Read().Seasons.LastOrDefault(s => s.Closed?.Lessons is not null)?.Closed!.Lessons;
+            problem = lessons is null ? "no season in it was closed with lessons" : null;
+        }
+        catch (BookFileException e)
+        {
+            problem = e.Message.TrimEnd('.');
+        }
+
+        if (problem is not null)
+        {
+            parse.InvocationConfiguration.Error.WriteLine($"{LessonsFrom.Name} is \"{folder}\": {problem}; allowed: the folder of a book with a closed season");
+        }
+
+        return problem is null;
     }
 
     private static async Task<bool> WriteSheetAsync(

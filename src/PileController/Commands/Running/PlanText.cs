@@ -1,5 +1,6 @@
 using System.CommandLine;
 using PileController.Commands.Shell;
+using PileController.Ledgers.Pages;
 using PileController.Plans.Ahead;
 using PileController.Plans.Money;
 using PileController.Plans.Sketch;
@@ -50,6 +51,13 @@ internal static class PlanText
         output.WriteLine();
         output.WriteLine("Money");
         WriteMoney(parse, answer.Money);
+        if (answer.Lessons is { } lessons)
+        {
+            output.WriteLine();
+            output.WriteLine("What the last season taught, not applied above: where it is far from 1 the settings may be wrong, or the next heap another");
+            Answer.WriteRows(parse, LedgerWords.Rows(lessons, units));
+        }
+
         WriteWords(output, "Cautions: local codes and licensed trades decide", answer.Sketch.Cautions, units);
     }
 

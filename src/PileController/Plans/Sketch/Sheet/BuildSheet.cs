@@ -1,7 +1,5 @@
 using System.Globalization;
-using System.Xml.Linq;
 using PileController.Settings;
-using PileController.Simulation;
 using PileController.Units;
 using static PileController.Plans.Sketch.Sheet.Mark;
 
@@ -10,9 +8,6 @@ namespace PileController.Plans.Sketch.Sheet;
 /// <summary>One printable page to build by.</summary>
 internal static class BuildSheet
 {
-    /// <summary>Where the panel serves the sheet's style.</summary>
-    public const string StylePath = "/css/sheet.css";
-
     /// <summary>The page.</summary>
     /// <param name="settings">The holding, checked.</param>
     /// <param name="sketch">Its sketch.</param>
@@ -21,32 +16,16 @@ internal static class BuildSheet
     {
         UnitSystem u = settings.Units;
         string name = Clean(settings.Site.Name);
-        XElement style = embedStyle
-            ? El("style", Style())
-            : new XElement("link", new XAttribute("rel", "stylesheet"), new XAttribute("href", StylePath));
-        XElement page = new(
-            "html", new XAttribute("lang", "en"),
-            new XElement(
-                "head", new XElement("meta", new XAttribute("charset", "utf-8")),
-                new XElement(
-                    "meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")),
-                El("title", $"Build sheet: {name}"), style,
-                // Without it a browser asks the panel for an icon that is not there.
-                embedStyle ? null : new XElement("link", new XAttribute("rel", "icon"), new XAttribute("href", "/icon.svg"))),
-            new XElement(
-                "body",
-                new XElement(
-                    "main",
-                    El("h1", $"Build sheet: {name}"),
-                    El("p", Summary(sketch, u)),
-                    SheetDrawing.Of(settings, u),
-                    Class(
-                        "columns", "div",
-                        SheetLists.Materials(settings, sketch, u), SheetLists.Pipes(settings, sketch, u),
-                        SheetLists.Probes(settings, u), SheetLists.Order(settings, u),
-                        SheetLists.Cautions(sketch, u)),
-                    SheetLists.Signatures())));
-        return "<!doctype html>\n" + page.ToString(SaveOptions.DisableFormatting) + "\n";
+        return PrintedPage.Html(
+            $"Build sheet: {name}", embedStyle,
+            El("p", Summary(sketch, u)),
+            SheetDrawing.Of(settings, u),
+            Class(
+                "columns", "div",
+                SheetLists.Materials(settings, sketch, u), SheetLists.Pipes(settings, sketch, u),
+                SheetLists.Probes(settings, u), SheetLists.Order(settings, u),
+                SheetLists.Cautions(sketch, u)),
+            SheetLists.Signatures());
     }
 
     private static string Summary(PlanSketch sketch, UnitSystem u)
@@ -56,11 +35,5 @@ internal static class BuildSheet
             : "does not light in this weather";
         return $"By this reckoning the heap {lit} and bears {Show.Power(sketch.Coil.MeanDrawnWatts, u)} on the mean; the house loses "
             + $"{Show.Power(sketch.House.DesignLossWatts, u)} on its design night.";
-    }
-
-    private static string Style()
-    {
-        using StreamReader reader = new(Demo.Open("wwwroot/css/sheet.css"));
-        return reader.ReadToEnd();
     }
 }

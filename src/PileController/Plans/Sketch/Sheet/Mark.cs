@@ -29,7 +29,7 @@ internal static class Mark
     }
 
     /// <summary>A heading over its content.</summary>
-    public static XElement Part(string heading, params object[] content) => new("section", El("h2", heading), content);
+    public static XElement Part(string heading, params object?[] content) => new("section", El("h2", heading), content);
 
     /// <summary>A table of names and values.</summary>
     public static XElement Rows(IEnumerable<(string Name, string Value)> rows) => new(

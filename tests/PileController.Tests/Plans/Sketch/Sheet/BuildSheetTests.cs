@@ -47,13 +47,13 @@ public class BuildSheetTests
 
         Assert.Empty(page.Descendants("style"));
         Assert.DoesNotContain(page.DescendantsAndSelf(), e => e.Attribute("style") is not null || e.Attribute("onclick") is not null);
-        Assert.Equal(BuildSheet.StylePath, (string?)page.Descendants("link").Single(l => (string?)l.Attribute("rel") == "stylesheet").Attribute("href"));
+        Assert.Equal(PrintedPage.StylePath, (string?)page.Descendants("link").Single(l => (string?)l.Attribute("rel") == "stylesheet").Attribute("href"));
     }
 
     [Fact]
     public void Sheet_ForAFile_CarriesTheSameStyleAsThePanelServes()
     {
-        using StreamReader served = new(Demo.Open("wwwroot" + BuildSheet.StylePath));
+        using StreamReader served = new(Demo.Open("wwwroot" + PrintedPage.StylePath));
         string style = served.ReadToEnd();
         string html = BuildSheet.Html(PileSettings.AlderBank, Sketched.Demo, embedStyle: true);
 

@@ -1,0 +1,51 @@
+using System.Text.Json;
+using PileController.Service;
+
+namespace PileController.Ledgers;
+
+/// <summary>Keeps a day in the book soon after it is over, and at the start whatever went by while nothing ran.</summary>
+internal sealed partial class LedgerWatch(LedgerDesk desk, PanelFeed feed, ILogger<LedgerWatch> logger) : BackgroundService
+{
+    private const long QuarterHourMilliseconds = 900_000;
+    private string? _said;
+
+    /// <inheritdoc/>
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        long sequence = 0;
+        long? quarter = null;
+        while (true)
+        {
+            // Every zone's midnight is at the start of a quarter of an hour.
+            TickNews news = await feed.AfterAsync(sequence, stoppingToken).ConfigureAwait(false);
+            sequence = news.Sequence;
+            long now = news.Decision.At.UtcMilliseconds / QuarterHourMilliseconds;
+            if (now != quarter)
+            {
+                quarter = now;
+                await KeepAsync(stoppingToken).ConfigureAwait(false);
+            }
+        }
+    }
+
+    private async Task KeepAsync(CancellationToken stoppingToken)
+    {
+        try
+        {
+            await desk.KeepAsync(stoppingToken).ConfigureAwait(false);
+            _said = null;
+        }
+        catch (Exception e) when (e is IOException or JsonException or ObjectDisposedException)
+        {
+            // Said once, not at every try.
+            if (_said != e.Message)
+            {
+                _said = e.Message;
+                LogNotKept(e.Message);
+            }
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "The days that are over could not be kept: {Why}")]
+    private partial void LogNotKept(string why);
+}
