@@ -37,8 +37,11 @@ public class SeasonReportTests
         Book book = SampleBook.Two();
         SeasonEntry season = book.Seasons[1] with
         {
-            Name = words, Notes = [new NoteEntry(words, hand)], Parts = [new PartEntry(words, 1, 1, false, hand)],
-            Masses = [new MassEntry(MassWay.Out, 3000, Known.Measured, words, hand)], Closed = book.Seasons[1].Closed! with { By = hand },
+            Name = words,
+            Notes = [new NoteEntry(words, hand)],
+            Parts = [new PartEntry(words, 1, 1, false, hand)],
+            Masses = [new MassEntry(MassWay.Out, 3000, Known.Measured, words, hand)],
+            Closed = book.Seasons[1].Closed! with { By = hand },
             Fuel = SampleBook.Propane with { Money = words },
         };
         XElement page = Page(book.With(book.Seasons[1], season), UnitSystem.Metric, embed: true);
