@@ -77,7 +77,7 @@ public sealed class BookFileTests : IDisposable
     [InlineData("""{ "schema": 1, "countedTo": null, "days": null, "seasons": [] }""", "$.days")]
     [InlineData("""{ "schema": 1, "countedTo": null, "days": [null], "seasons": [] }""", "null")]
     [InlineData("""{ "schema": 1, "schema": 1, "countedTo": null, "days": [], "seasons": [] }""", "field")]
-    public void KeptThatIsNoBook_IsRefusedInASentenceAndLeftAsItIs(string text, string says)
+    public void File_ThatIsNoBook_IsRefusedInASentenceAndLeftAsItIs(string text, string says)
     {
         File.WriteAllText(Kept, text);
 
@@ -98,7 +98,7 @@ public sealed class BookFileTests : IDisposable
     [InlineData("\"count\": 2", "\"count\": 0", "seasons[0].parts")]
     [InlineData("\"lastSequence\": 8640,", "\"lastSequence\": 0,", "days[0].lastSequence is 0; allowed: 1 or more")]
     [InlineData("\"way\": \"in\"", "\"way\": 0", "$.seasons[0].masses[0].way")]
-    public void KeptWithAValueThatCannotBe_IsRefusedByItsName(string sound, string wrong, string says)
+    public void File_WithAValueThatCannotBe_IsRefusedByItsName(string sound, string wrong, string says)
     {
         BookFile file = new(_folder);
         file.Write(SampleBook.Two());

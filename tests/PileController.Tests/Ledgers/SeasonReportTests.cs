@@ -37,8 +37,11 @@ public class SeasonReportTests
         Book book = SampleBook.Two();
         SeasonEntry season = book.Seasons[1] with
         {
-            Name = words, Notes = [new NoteEntry(words, hand)], Parts = [new PartEntry(words, 1, 1, false, hand)],
-            Masses = [new MassEntry(MassWay.Out, 3000, Known.Measured, words, hand)], Closed = book.Seasons[1].Closed! with { By = hand },
+            Name = words,
+            Notes = [new NoteEntry(words, hand)],
+            Parts = [new PartEntry(words, 1, 1, false, hand)],
+            Masses = [new MassEntry(MassWay.Out, 3000, Known.Measured, words, hand)],
+            Closed = book.Seasons[1].Closed! with { By = hand },
             Fuel = SampleBook.Propane with { Money = words },
         };
         XElement page = Page(book.With(book.Seasons[1], season), UnitSystem.Metric, embed: true);
@@ -120,9 +123,9 @@ public class SeasonReportTests
         double most = page.Months.Max(m => m.HeatKWh + m.WaterErrorKWh);
         for (int i = 0; i < bars.Length; i++)
         {
-            // Numbers are written to a tenth, 90 high.
-            Assert.Equal(90 * page.Months[i].HeatKWh / most, Number(bars[i], "height"), 0.11);
-            Assert.Equal(180 * page.Months[i].WaterErrorKWh / most, Number(whiskers[i], "y1") - Number(whiskers[i], "y2"), 0.21);
+            // Numbers are written to a tenth, 70 high.
+            Assert.Equal(70 * page.Months[i].HeatKWh / most, Number(bars[i], "height"), 0.11);
+            Assert.Equal(140 * page.Months[i].WaterErrorKWh / most, Number(whiskers[i], "y1") - Number(whiskers[i], "y2"), 0.21);
         }
     }
 
@@ -137,8 +140,8 @@ public class SeasonReportTests
         };
         string text = Page(book.With(book.Seasons[1], season), UnitSystem.Metric, embed: false).Value;
 
-        Assert.Contains("26 earlier notes more stand in the book.", text, StringComparison.Ordinal);
-        Assert.Contains("22 parts more stand in the book.", text, StringComparison.Ordinal);
+        Assert.Contains("27 earlier notes more stand in the book.", text, StringComparison.Ordinal);
+        Assert.Contains("24 parts more stand in the book.", text, StringComparison.Ordinal);
         Assert.Contains("note 29", text, StringComparison.Ordinal);
     }
 

@@ -66,6 +66,15 @@ public class SumsTests
         Assert.Equal(First.AddDays(39), fading.LastBorneOn);
     }
 
+    [Fact]
+    public void Heap_ThatIsStillWarmingUp_HasNotFaded()
+    {
+        DayEntry[] days = [.. Enumerable.Range(0, 30).Select(i => SampleBook.Day(First.AddDays(i), 1 + (8640L * i), netWatts: 20 * i))];
+
+        Assert.Null(Fading.Of(days).FadedOn);
+        Assert.Equal(First.AddDays(29), Fading.Of(days).BestWeekEndsOn);
+    }
+
     [Theory]
     [InlineData(3, 600, false)]
     [InlineData(40, 600, true)]

@@ -35,7 +35,9 @@ internal static class SeasonEdits
 
         return book.With(season, season with
         {
-            Name = name ?? season.Name, HeapBuiltOn = heapBuiltOn ?? season.HeapBuiltOn, Fuel = fuel(season.Fuel),
+            Name = name ?? season.Name,
+            HeapBuiltOn = heapBuiltOn ?? season.HeapBuiltOn,
+            Fuel = fuel(season.Fuel),
         });
     }
 

@@ -10,7 +10,7 @@ namespace PileController.Ledgers.Pages;
 internal static class MonthChart
 {
     private const int MostMonths = 12;
-    private const double High = 90;
+    private const double High = 70;
     private const double Top = 30;
     private const double Step = 80;
     private const double Wide = 44;

@@ -9,9 +9,9 @@ namespace PileController.Ledgers.Pages;
 /// <summary>One printable page of a season. What does not fit on it is counted and stays in the book.</summary>
 internal static class SeasonReport
 {
-    private const int MostParts = 8;
-    private const int MostNotes = 4;
-    private const int MostLetters = 90;
+    private const int MostParts = 6;
+    private const int MostNotes = 3;
+    private const int MostLetters = 80;
     private const int MostNameLetters = 20;
     private const int MostPartLetters = 30;
     private const int MostEarlier = 2;
@@ -30,14 +30,14 @@ internal static class SeasonReport
             El("p", Span(page)),
             Part($"Heat by month, {MonthChart.Unit(u)}", MonthChart.Of(page.Months, u), El("p", "The whisker is the error band of the heat by water; nothing cancels in it.")),
             Class(
-                "columns", "div",
+                "columns tight", "div",
                 Part("The season", Rows(LedgerWords.Rows(page.Total, u))),
                 Part("Money", Rows(LedgerWords.Rows(page.Money!).Select(r => (r.Name, Clean(r.Value)))), El("p", SeasonMoney.Why)),
                 Part("Mass", Rows([("In, wet", Clean(Short(LedgerWords.Mass(season.Mass(MassWay.In), u)))), ("Out", Clean(Short(LedgerWords.Mass(season.Mass(MassWay.Out), u))))])),
                 Parts(season, page.Money!.Money), Notes(season),
-                lessons is null ? El("p", "Lessons are drawn when the season is closed.") : Part("Lessons", Rows(LedgerWords.Rows(lessons, u))),
-                Part("How to read it", Listed(LedgerPage.Reading))),
-            Earlier(view, season, u));
+                lessons is null ? El("p", "Lessons are drawn when the season is closed.") : Part("Lessons", Rows(LedgerWords.Rows(lessons, u)))),
+            Earlier(view, season, u),
+            Class("small", "p", string.Join(" ", LedgerPage.Reading)));
     }
 
     private static string Span(LedgerPage page)
@@ -78,8 +78,6 @@ internal static class SeasonReport
             "tbody",
             Row("Season", s => Short(s.Name, MostNameLetters)),
             Row("Heat by water", s => LedgerWords.Water(s.Total, u)),
-            Row("Heat by air", s => LedgerWords.Heat(s.Total.AirKWh, u)),
-            Row("Electricity", s => LedgerWords.Electricity(s.Total.ElectricityKWh)),
             Row("Saved", s => LedgerWords.Money(s.Money.Saved, s.Money.Money)),
             Row("Below its floor", s => LedgerWords.Hours(s.Total.BelowFloorHours)),
             Row("Nights kept", s => $"{s.Total.NightsKept} of {s.Total.Nights}"),
