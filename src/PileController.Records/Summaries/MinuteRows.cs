@@ -58,7 +58,9 @@ internal sealed class MinuteRows
 
             _rows[^1] = new SummaryRow(open.FirstSequence, open.FirstUtc)
             {
-                Ticks = open.Ticks + end - at, LastUtc = utc[end - 1], Cells = open.Cells,
+                Ticks = open.Ticks + end - at,
+                LastUtc = utc[end - 1],
+                Cells = open.Cells,
             };
             pieces.Add(new Piece(_rows.Count - 1, at, end));
             at = end;

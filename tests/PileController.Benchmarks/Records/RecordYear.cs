@@ -48,7 +48,9 @@ internal static class RecordYear
 
     private static RecordOptions Options(string folder) => new()
     {
-        DataDirectory = folder, KeepTicks = 60 * TicksADay, KeepMinuteTicks = 365 * TicksADay,
+        DataDirectory = folder,
+        KeepTicks = 60 * TicksADay,
+        KeepMinuteTicks = 365 * TicksADay,
     };
 
     private static async Task WriteAsync(string folder, int days, TextWriter output)

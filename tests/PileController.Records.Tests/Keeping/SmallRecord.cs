@@ -11,7 +11,12 @@ internal static class SmallRecord
 {
     public static RecordOptions Options { get; } = new()
     {
-        DataDirectory = "simulated", BlockTicks = 20, DayTicks = 40, FileTicks = 80, KeepTicks = 80, KeepMinuteTicks = 120,
+        DataDirectory = "simulated",
+        BlockTicks = 20,
+        DayTicks = 40,
+        FileTicks = 80,
+        KeepTicks = 80,
+        KeepMinuteTicks = 120,
     };
 
     public static RecordKeeper Open(SimulatedDisk disk, RecordOptions? options = null, Faults? faults = null) =>

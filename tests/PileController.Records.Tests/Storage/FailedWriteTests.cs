@@ -10,6 +10,8 @@ public sealed class FailedWriteTests
     private static readonly IReadOnlyList<PackedTicks> Packs =
         [.. TrialTicks.First(200).Chunk(50).Select(ticks => PackedBatchTests.PackOf(ticks, squeeze: false))];
 
+    private static readonly FileEntry[] Entries = [.. Packs.Select(FileEntry.Of)];
+
     [Fact]
     public void Write_ThatFails_ThrowsAndLeavesNothingThatEndsTheProcess()
     {
@@ -34,9 +36,9 @@ public sealed class FailedWriteTests
         for (int fails = 1; fails <= steps; fails++)
         {
             SimulatedDisk disk = new();
-            using RecordFile file = RecordFile.Create(disk, 1);
+            using RecordFile file = RecordFile.Create(disk, FileKind.Ticks, 1);
             disk.FullFrom = disk.Steps + fails;
-            Assert.Throws<IOException>(() => file.Write(Packs));
+            Assert.Throws<IOException>(() => file.Write(Entries));
             disk.FullFrom = int.MaxValue;
 
             file.Reach();
@@ -44,7 +46,7 @@ public sealed class FailedWriteTests
             Assert.Contains(file.Heads.Count, new[] { 0, Packs.Count });
             if (file.Heads.Count == 0)
             {
-                file.Write(Packs);
+                file.Write(Entries);
             }
 
             Assert.Equal(Packs.Select(pack => pack.Batch.Bytes), file.Heads.Select(head => file.Block(head.FirstSequence).Bytes));
@@ -58,10 +60,10 @@ public sealed class FailedWriteTests
         Thread thread = new(() =>
         {
             SimulatedDisk disk = new();
-            using RecordFile file = RecordFile.Create(disk, 1);
+            using RecordFile file = RecordFile.Create(disk, FileKind.Ticks, 1);
             int before = disk.Steps;
             disk.FullFrom = fails == int.MaxValue ? fails : before + fails;
-            thrown = Record.Exception(() => file.Write(Packs));
+            thrown = Record.Exception(() => file.Write(Entries));
             steps = disk.Steps - before;
         });
         thread.Start();

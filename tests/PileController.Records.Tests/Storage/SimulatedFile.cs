@@ -17,7 +17,10 @@ internal sealed class SimulatedFile
 
     public static SimulatedFile Of(byte[] bytes) => new()
     {
-        _durable = [.. bytes], _durableLength = bytes.Length, _now = bytes, _length = bytes.Length,
+        _durable = [.. bytes],
+        _durableLength = bytes.Length,
+        _now = bytes,
+        _length = bytes.Length,
     };
 
     public int Read(long at, Span<byte> to)

@@ -57,7 +57,9 @@ internal static class PlainSums
 
         return new SummaryRow(ticks[0].Sequence, ticks[0].At.UtcMilliseconds)
         {
-            Ticks = ticks.Count, LastUtc = ticks[^1].At.UtcMilliseconds, Cells = cells,
+            Ticks = ticks.Count,
+            LastUtc = ticks[^1].At.UtcMilliseconds,
+            Cells = cells,
         };
     }
 }
