@@ -30,7 +30,7 @@ public sealed class BookFileTests : IDisposable
     }
 
     [Fact]
-    public void Book_WithoutAKeptIsEmpty() => Assert.Same(Book.Empty, new BookFile(Path.Combine(_folder, "none")).Read());
+    public void Book_WithoutAFile_IsEmpty() => Assert.Same(Book.Empty, new BookFile(Path.Combine(_folder, "none")).Read());
 
     [Fact]
     public void Kill_AtAnyByteOfAWrite_LeavesTheOldBook()
