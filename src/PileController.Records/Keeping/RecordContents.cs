@@ -60,11 +60,12 @@ internal sealed record RecordContents(RecordStore Store, IReadOnlyList<PackedTic
         }
     }
 
+    // A copy: a file that proves damaged while it is read is opened anew, and its heads with it.
     private static IReadOnlyList<BatchHead> HeadsOf(RecordFile file, Action<string> tellDamage)
     {
         try
         {
-            return file.Heads;
+            return [.. file.Heads];
         }
         catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is IOException)
         {

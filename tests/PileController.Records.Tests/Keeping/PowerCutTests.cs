@@ -128,6 +128,11 @@ public sealed class PowerCutTests
     private static RecordKeeper Open(SimulatedDisk disk) => new(
         disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40, BulkCommitTicks = 80, FileTicks = 360 }, new FakeTimeProvider(), new Faults());
 
+    // Torn bytes at the tail's end are all a power cut may leave to tell of.
+    internal static string? SaidOfTorn(int bytes) => bytes == 0
+        ? null
+        : $"The tail ended in {bytes} bytes that make no whole frame: they were being written when the power went, or are damaged.";
+
     private static void AssertWhole(SimulatedDisk disk, long acknowledged, int trial)
     {
         Faults faults = new();
@@ -136,9 +141,7 @@ public sealed class PowerCutTests
             disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40 }, new FakeTimeProvider(), faults))
         {
             Assert.True(keeper.SafeSequence >= acknowledged, $"Cut {trial}: {keeper.SafeSequence} of {acknowledged} came back.");
-            Assert.Equal(
-                torn == 0 ? null : $"The tail ended in {torn} bytes that make no whole frame: they were being written when the power went, or are damaged.",
-                faults.Text);
+            Assert.Equal(SaidOfTorn(torn), faults.Text);
             SameMemory.Assert(
                 keeper.LastSequence == 0 ? null : History[(int)keeper.LastSequence - 1].MemoryAfter, keeper.LastMemory());
             Assert.Equal(
