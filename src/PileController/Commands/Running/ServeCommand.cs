@@ -62,6 +62,11 @@ internal static class ServeCommand
                 parse.InvocationConfiguration.Output, cancellation);
             return ExitCodes.Done;
         }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            // Stopped while the demo's first days were still being made; nothing was running yet.
+            return ExitCodes.Done;
+        }
         catch (RecordInUseException used)
         {
             error.WriteLine($"--data is \"{parse.GetValue(Data)}\": {used.Message}");
