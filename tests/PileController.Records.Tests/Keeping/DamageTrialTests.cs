@@ -41,8 +41,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
         }
 
         // What a broken file leaves behind may not end the process when it is collected.
-        GC.Collect();
-        GC.WaitForPendingFinalizers();
+        Finalizers.Run();
         output.WriteLine($"{Places} places: {told} told, {Places - told} harmless, {aside} files set aside.");
         Assert.True(told > Places / 10, $"Only {told} of {Places} places mattered.");
     }

@@ -80,8 +80,7 @@ public sealed class FullDiskTests
         }
 
         // What a failed write leaves behind may not end the process when it is collected.
-        GC.Collect();
-        GC.WaitForPendingFinalizers();
+        Finalizers.Run();
     }
 
     [Fact]
