@@ -101,7 +101,6 @@ internal sealed class RecordFile : IDisposable
             }
 
             database.Commit();
-            engine.CheckWritten();
             _heads.AddRange(packs.Select(pack => pack.Batch.Head));
             engine.Checkpoint(force: false);
             return 0;
