@@ -127,7 +127,6 @@ internal sealed class RecordFile : IDisposable
             }
 
             database.Commit();
-            engine.CheckWritten();
             foreach (FileEntry entry in entries)
             {
                 Note(entry.Head);

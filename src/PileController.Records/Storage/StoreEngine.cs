@@ -13,7 +13,7 @@ internal sealed class StoreEngine : IDisposable
     private readonly Stream _data;
     private readonly Stream _log;
     private readonly LiteEngine _engine;
-    private readonly WriteFailure _failure = new();
+    private readonly LeftTransactions? _left;
 
     /// <summary>Opens or makes the file.</summary>
     /// <param name="disk">Where.</param>
@@ -36,17 +36,17 @@ internal sealed class StoreEngine : IDisposable
 
             _engine = new LiteEngine(new EngineSettings
             {
-                DataStream = new NotingStream(_data, _failure),
-                LogStream = new ConfirmingLogStream(new NotingStream(_log, _failure)),
+                DataStream = _data,
+                LogStream = new ConfirmingLogStream(_log),
                 TempStream = new MemoryStream(),
                 Collation = Collation.Binary,
             });
+            _left = new LeftTransactions(_engine);
             Database = new LiteDatabase(_engine) { CheckpointSize = 0 };
         }
         catch
         {
-            _engine?.Dispose();
-            CloseStreams();
+            Close();
             throw;
         }
     }
@@ -60,25 +60,15 @@ internal sealed class StoreEngine : IDisposable
     /// <summary>Works the log into the data file when it has grown long, or when <paramref name="force"/> asks for it.</summary>
     public void Checkpoint(bool force)
     {
-        CheckWritten();
         if (_log.Length >= LogBytesToCheckpoint || (force && _log.Length > 0))
         {
             Database.Checkpoint();
-            CheckWritten();
             _data.Flush();
         }
     }
 
-    /// <summary>Throws what failed while LiteDB wrote; to be called after each call that writes.</summary>
-    /// <exception cref="IOException">A write failed. The engine is to be disposed and opened again.</exception>
-    public void CheckWritten() => _failure.Throw();
-
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        Database.Dispose();
-        CloseStreams();
-    }
+    public void Dispose() => Close();
 
     // A sync that failed may leave bytes that can be read and are not on the disk, and a second sync need not write
     // them (Linux marks the pages clean). Only the last sector can be in doubt, so the order does not matter.
@@ -91,9 +81,17 @@ internal sealed class StoreEngine : IDisposable
         log.Write(bytes);
     }
 
-    private void CloseStreams()
+    private void Close()
     {
-        _data.Dispose();
-        _log.Dispose();
+        try
+        {
+            _engine?.Dispose();
+        }
+        finally
+        {
+            _left?.Forget();
+            _data.Dispose();
+            _log.Dispose();
+        }
     }
 }
