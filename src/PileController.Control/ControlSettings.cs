@@ -114,8 +114,17 @@ public sealed record ControlSettings
     /// <summary>How flow hangs on duty and opening, as the loop is built.</summary>
     public LoopCurve Loop { get; init; } = new();
 
-    /// <summary>Least run of pump and blower, s (common practice, no source).</summary>
-    public double LeastRunSeconds { get; init; } = 180;
+    /// <summary>Least run of the pump, s.</summary>
+    public double LeastRunSeconds { get; init; } = 300;
+
+    /// <summary>
+    /// Least run of a pump that knows full and off only, s (common practice, no source). All it gives comes in runs, and the
+    /// shorter they may be, the more evenly.
+    /// </summary>
+    public double RelayLeastRunSeconds { get; init; } = 180;
+
+    /// <summary>Least run of the pump as it is driven, s.</summary>
+    public double PumpLeastRunSeconds => Drive == PumpDrive.OnOff ? RelayLeastRunSeconds : LeastRunSeconds;
 
     /// <summary>Least rest of the pump, s.</summary>
     public double LeastRestSeconds { get; init; } = 300;

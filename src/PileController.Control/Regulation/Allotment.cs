@@ -25,8 +25,9 @@ internal static class Allotment
     private const double UrgentSeconds = 2700;
     private const double UrgentStarts = 8;
 
-    // Some ticks of a slug of warm water more or less are not to put the next run off.
-    private const double SlackShare = 0.1;
+    // A tick more or less of the run before is not to put the next one off; in an hour a tick of warm water counts for more.
+    private const double SlackShare = 0.03;
+    private const double RelaySlackShare = 0.1;
 
     // The wear of all ticks of a span does not sum to 1 in the last bit; a tick late each time, runs would wander through the day.
     private const double WornOff = 1e-6;
@@ -54,14 +55,16 @@ internal static class Allotment
     /// <param name="seconds">Length of the tick, s.</param>
     public static RegulatorMemory Worn(in RegulatorMemory memory, PumpDrive drive, double seconds) => memory with
     {
-        PumpStarts = Math.Max(0, memory.PumpStarts - (seconds / PumpSpanSeconds(drive))),
+        PumpStarts = Left(memory.PumpStarts - (seconds / PumpSpanSeconds(drive)), drive == PumpDrive.OnOff ? WornOff : 0),
         BlowerStarts = Math.Max(0, memory.BlowerStarts - (seconds / SpanSeconds)),
     };
+
+    private static double Left(double starts, double nothing) => starts > nothing ? starts : 0;
 
     /// <summary>Whether one more start may be made now.</summary>
     /// <param name="starts">Starts not yet worn off.</param>
     /// <param name="urgent">Whether the house stands at its minimum.</param>
-    public static bool MayStart(double starts, bool urgent) => urgent || starts <= WornOff;
+    public static bool MayStart(double starts, bool urgent) => urgent || starts <= 0;
 
     /// <summary>Whether enough is in hand for a run.</summary>
     /// <param name="creditJ">The credit.</param>
@@ -70,7 +73,7 @@ internal static class Allotment
     /// <param name="leastRunJ">What the least run is thought to carry, J.</param>
     /// <param name="spanSeconds">Time in which a start wears off, s.</param>
     public static bool Worth(double creditJ, double grantWatts, bool urgent, double leastRunJ, double spanSeconds) =>
-        LeftJ(creditJ, grantWatts, urgent, 0, spanSeconds) >= -SlackShare * grantWatts * spanSeconds
+        LeftJ(creditJ, grantWatts, urgent, 0, spanSeconds) >= -(spanSeconds < SpanSeconds ? RelaySlackShare : SlackShare) * grantWatts * spanSeconds
         && (creditJ >= MostCreditJ || LeftJ(creditJ, grantWatts, urgent, 1, spanSeconds) >= leastRunJ);
 
     /// <summary>

@@ -63,14 +63,14 @@ internal static class PumpRegulator
         if (!running)
         {
             bool worth = !inRuns || urgent || Allotment.Worth(
-                next.WaterCreditJoules, grantWatts, urgent, settings.LeastRunSeconds * least * next.WaterYieldWatts, span);
+                next.WaterCreditJoules, grantWatts, urgent, settings.PumpLeastRunSeconds * least * next.WaterYieldWatts, span);
             // Nothing starts in the first tick: how long the pump has rested is not known yet.
             if (!(grantWatts > 0 && seconds > 0 && worth && held >= settings.LeastRestSeconds && Allotment.MayStart(next.PumpStarts, urgent)))
             {
                 return (0, memory.ValveOpening, next);
             }
         }
-        else if (held >= settings.LeastRunSeconds && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent, span))))
+        else if (held >= settings.PumpLeastRunSeconds && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent, span))))
         {
             return (0, memory.ValveOpening, next);
         }

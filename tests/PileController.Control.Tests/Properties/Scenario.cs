@@ -86,6 +86,7 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
             ValveShutAfterHours = shutAfter,
             DutySlewPerSecond = slew,
             LeastRunSeconds = times.Item1,
+            RelayLeastRunSeconds = times.Item1,
             LeastRestSeconds = times.Item2,
             PrimeSeconds = times.Item3,
         });

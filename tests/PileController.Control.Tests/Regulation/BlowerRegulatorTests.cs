@@ -19,8 +19,8 @@ public sealed class BlowerRegulatorTests
         0, Duty(new RegulatorMemory { BlowerSinceMilliseconds = Hour }, 800, 1000, 0, Hour + 299_999));
 
     [Theory]
-    [InlineData(179_999, 0.3)]
-    [InlineData(180_000, 0)]
+    [InlineData(299_999, 0.3)]
+    [InlineData(300_000, 0)]
     public void Step_GrantGone_RunsItsLeastTimeOut(long ran, double expected) => Assert.Equal(
         expected,
         Duty(new RegulatorMemory { BlowerDuty = 0.3, BlowerSinceMilliseconds = Hour }, 0, 1000, 300, Hour + ran));

@@ -24,6 +24,7 @@ internal static class ControlFields
         { "leastFlow", LitresPerMinute(0.1, 60), c => c.LeastFlowLitresPerMinute, (c, v) => c with { LeastFlowLitresPerMinute = v }, "Least flow that still purges air and reads well." },
         { "mostFlow", LitresPerMinute(0.2, 60), c => c.MostFlowLitresPerMinute, (c, v) => c with { MostFlowLitresPerMinute = v }, "Most flow asked of the pump." },
         { "leastRun", Seconds(0, 7200), c => c.LeastRunSeconds, (c, v) => c with { LeastRunSeconds = v }, "Least run of the pump." },
+        { "relayLeastRun", Seconds(0, 7200), c => c.RelayLeastRunSeconds, (c, v) => c with { RelayLeastRunSeconds = v }, "Least run of a pump that knows full and off only." },
         { "leastRest", Seconds(0, 7200), c => c.LeastRestSeconds, (c, v) => c with { LeastRestSeconds = v }, "Least rest of the pump." },
         { "prime", Seconds(0, 1800), c => c.PrimeSeconds, (c, v) => c with { PrimeSeconds = v }, "Time flow must be proven before heat counts as drawn." },
         { "dutySlew", PerSecond(0.001, 1), c => c.DutySlewPerSecond, (c, v) => c with { DutySlewPerSecond = v }, "Fastest change of pump or blower duty." },
