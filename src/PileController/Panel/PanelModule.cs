@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 using PileController.Ledgers;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
+using PileController.Panel.Editing;
 using PileController.Panel.Guard;
 using PileController.Panel.Ledgers;
 using PileController.Panel.Live;
@@ -67,6 +68,7 @@ public static class PanelModule
         PlanApi.Map(api);
         AheadApi.Map(api);
         LedgerApi.Map(api);
+        SettingsApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
     }

@@ -6,6 +6,7 @@ using PileController.Plans.Ahead;
 using PileController.Plans.Sketch;
 using PileController.Rigs;
 using PileController.Settings;
+using PileController.Settings.Changes;
 
 namespace PileController.Panel;
 
@@ -57,6 +58,9 @@ public sealed record PanelSetup
 
     /// <summary>The grower's book; null where no folder is kept.</summary>
     internal LedgerDesk? Ledger { get; init; }
+
+    /// <summary>The settings and the way to change them; null where they cannot be.</summary>
+    internal SettingsDesk? Desk { get; init; }
 
     /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
     internal Func<PileSettings, PlanSketch>? Sketch { get; init; }

@@ -52,6 +52,7 @@ internal static class ServeHost
             Rig = parts.Settings.Rig,
             Faults = parts.Faults,
             Settings = parts.Settings,
+            Desk = parts.Desk,
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         });
         if (parts.Settings.Forecast.File is { Length: > 0 } path)

@@ -2,8 +2,10 @@ using PileController.Control;
 using PileController.Records;
 using PileController.Rigs;
 using PileController.Rigs.Faults;
+using PileController.Rigs.Hardware;
 using PileController.Service;
 using PileController.Settings;
+using PileController.Settings.Changes;
 using PileController.Simulation;
 
 namespace PileController.Serving;
@@ -18,14 +20,28 @@ internal static class ServeRun
         {
             DataFolder folder = new(options.DataDirectory ?? passing!);
             Directory.CreateDirectory(folder.Path);
-            folder.KeepSettings(options.Settings.Fingerprint(), options.SettingsText);
-            await using LiteRecord record = LiteRecord.Open(RecordOf(options.Settings, folder));
-            ServeParts parts = await PartsAsync(options, folder, record, output, cancellation);
-            await using IRig rig = parts.Rig;
-            await using WebApplication app = ServeHost.Build(parts, options.Urls);
-            await app.StartAsync(cancellation);
-            Say(options, app, output);
-            await app.WaitForShutdownAsync(cancellation);
+            SettingsDesk desk = folder.OpenDesk(options.SettingsText);
+            bool first = true;
+            while (true)
+            {
+                try
+                {
+                    await RunOnceAsync(options, desk, folder, first, output, cancellation);
+                    if (!desk.Asked)
+                    {
+                        return;
+                    }
+
+                    desk.Renew();
+                }
+                catch (Exception fault) when (fault is IOException or RigFaultException && desk.TakeBack(fault.Message))
+                {
+                    // A change that keeps the heat off is worse than none: the settings before it run on.
+                    output.WriteLine(desk.Trouble);
+                }
+
+                first = false;
+            }
         }
         finally
         {
@@ -34,6 +50,25 @@ internal static class ServeRun
                 Directory.Delete(passing, recursive: true);
             }
         }
+    }
+
+    private static async Task RunOnceAsync(
+        ServeOptions options, SettingsDesk desk, DataFolder folder, bool first, TextWriter output, CancellationToken cancellation)
+    {
+        PileSettings settings = desk.Effective;
+        folder.KeepSettings(settings.Fingerprint(), desk.Text);
+        await using LiteRecord record = LiteRecord.Open(RecordOf(settings, folder));
+        ServeParts parts = await PartsAsync(options with { Settings = settings }, folder, record, output, cancellation);
+        await using IRig rig = parts.Rig;
+        await using WebApplication app = ServeHost.Build(parts with { Desk = desk }, options.Urls);
+        await app.StartAsync(cancellation);
+        desk.Confirm();
+        if (first)
+        {
+            Say(options, desk, app, output);
+        }
+
+        await app.WaitForShutdownAsync(cancellation);
     }
 
     private static RecordOptions RecordOf(PileSettings settings, DataFolder folder) => new()
@@ -70,8 +105,18 @@ internal static class ServeRun
         return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder);
     }
 
-    private static void Say(ServeOptions options, WebApplication app, TextWriter output)
+    private static void Say(ServeOptions options, SettingsDesk desk, WebApplication app, TextWriter output)
     {
+        if (desk.Trouble is { } trouble)
+        {
+            output.WriteLine(trouble);
+        }
+
+        if (desk.Book.Values.Count > 0)
+        {
+            output.WriteLine($"Changed on the page, over the settings file: {string.Join(", ", desk.Book.Values.Keys)}.");
+        }
+
         if (options.Settings.Rig.Simulated)
         {
             output.WriteLine(

@@ -23,7 +23,7 @@ internal static class SimulatedSite
         WeatherSeries weather = Demo.Weather(HoldingBuild.Place(settings));
         int offset = HoldingBuild.StandardOffsetMinutes(settings);
         PlantBuild build = HoldingBuild.Plant(settings);
-        string fingerprint = settings.Fingerprint();
+        string fingerprint = settings.PlantFingerprint();
         if (await record.LastMemoryAsync(cancellation) is { } last)
         {
             HoldingState kept = folder.FindHolding() is { } found && found.MadeWith == fingerprint

@@ -54,4 +54,17 @@ public sealed record PileSettings
 
     /// <summary>A stable mark of the effective settings: SHA-256 of <see cref="CanonicalJson"/>, lower-case hex.</summary>
     public string Fingerprint() => SettingsWriter.Fingerprint(this);
+
+    /// <summary>
+    /// The same of what the simulated plant is built of: it stays the same while only the controller is told something else.
+    /// </summary>
+    public string PlantFingerprint() => (this with
+    {
+        Units = AlderBank.Units,
+        Control = AlderBank.Control,
+        Record = AlderBank.Record,
+        Panel = AlderBank.Panel,
+        Forecast = AlderBank.Forecast,
+        Plan = AlderBank.Plan,
+    }).Fingerprint();
 }

@@ -78,6 +78,46 @@ internal sealed class BodyFields
             : throw Fault(field, Shown(value), $"1 to {longest} characters of text");
     }
 
+    /// <summary>An object of values by name; empty when it is not given.</summary>
+    /// <exception cref="FieldFaultException">Something else, or a name given twice.</exception>
+    public IReadOnlyDictionary<string, JsonElement> Map(string field)
+    {
+        if (!_fields.TryGetValue(field, out JsonElement value))
+        {
+            return new Dictionary<string, JsonElement>();
+        }
+
+        if (value.ValueKind != JsonValueKind.Object)
+        {
+            throw Fault(field, Shown(value), "a JSON object of values by name");
+        }
+
+        Dictionary<string, JsonElement> map = new(StringComparer.Ordinal);
+        foreach (JsonProperty member in value.EnumerateObject())
+        {
+            if (!map.TryAdd(member.Name, member.Value))
+            {
+                throw Fault($"{field}.{member.Name}", "given twice", "once");
+            }
+        }
+
+        return map;
+    }
+
+    /// <summary>A list of texts; empty when it is not given.</summary>
+    /// <exception cref="FieldFaultException">Something else.</exception>
+    public IReadOnlyList<string> List(string field)
+    {
+        if (!_fields.TryGetValue(field, out JsonElement value))
+        {
+            return [];
+        }
+
+        return value.ValueKind == JsonValueKind.Array && value.EnumerateArray().All(item => item.ValueKind == JsonValueKind.String)
+            ? [.. value.EnumerateArray().Select(item => item.GetString()!)]
+            : throw Fault(field, Shown(value), "a list of texts");
+    }
+
     /// <summary>The exception for one wrong field.</summary>
     public static FieldFaultException Fault(string field, string given, string allowed) => new(new FieldFault(field, given, allowed));
 

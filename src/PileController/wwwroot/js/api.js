@@ -59,3 +59,10 @@ export const clearTrip = (id) => call("POST", `/api/trips/${encodeURIComponent(i
 export const addFault = (body) => call("POST", "/api/faults", body);
 export const removeFault = (fields) => call("DELETE", query("/api/faults", fields));
 export const servicing = (on) => call(on ? "POST" : "DELETE", "/api/servicing");
+export const settings = () => call("GET", "/api/settings");
+export const trySettings = (edit) => call("POST", "/api/settings/try", edit);
+export const applySettings = (edit) => call("POST", "/api/settings", edit);
+/** The grower's book, opened at a season or at the newest. */
+export const ledger = (fields) => call("GET", query("/api/ledger", fields));
+export const writeLedger = (what, body) => call("POST", `/api/ledger/${what}`, body);
+export const reportPath = (fields) => query("/api/ledger/report", fields);

@@ -9,16 +9,23 @@ import { decisionsView } from "./views/decisions.js";
 import { handView } from "./views/hand.js";
 import { tripsView } from "./views/trips.js";
 import { rigView } from "./views/rig.js";
+import { ledgerView } from "./views/ledger.js";
+import { moreView } from "./views/more.js";
 import { planView } from "./views/plan.js";
+import { settingsView } from "./views/settings.js";
 
+// On a phone the first five stand at the thumb and the others behind "More"; on a wide screen all stand in a row.
 const ROUTES = [
   { id: "now", name: "Now", view: nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
   { id: "record", name: "Record", view: historyView, icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
-  { id: "decisions", name: "Decisions", view: decisionsView, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
   { id: "hand", name: "By hand", view: handView, icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
   { id: "trips", name: "Trips", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
-  { id: "rig", name: "Rig", view: rigView, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
-  { id: "plan", name: "Plan", view: planView, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
+  { id: "decisions", name: "Decisions", about: "What was decided, when and why", view: decisionsView, minor: true, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
+  { id: "ledger", name: "Ledger", about: "Heat, electricity, mass and money of the season", view: ledgerView, minor: true, icon: "M5 3h14v18H5Z M9 8h6 M9 12h6 M9 16h3" },
+  { id: "rig", name: "Rig", about: "Probes and actuators", view: rigView, minor: true, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
+  { id: "plan", name: "Plan", about: "What another heap, cover or season would give", view: planView, minor: true, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
+  { id: "settings", name: "Settings", about: "What the controller is told and may do", view: settingsView, minor: true, icon: "M4 7h9 M17 7h3 M4 17h3 M11 17h9 M15 4.5v5 M9 14.5v5" },
+  { id: "more", name: "More", view: () => moreView(ROUTES.filter((route) => route.minor)), icon: "M5 12h.5 M12 12h.5 M19 12h.5" },
 ];
 
 const byId = (id) => document.getElementById(id);
@@ -30,7 +37,7 @@ function links() {
   for (const route of ROUTES) {
     const icon = s("svg", { viewBox: "0 0 24 24", "aria-hidden": "true" },
       s("path", { d: route.icon, fill: "none", stroke: "currentColor", "stroke-width": 2, "stroke-linecap": "round", "stroke-linejoin": "round" }));
-    byId("views").append(h("a", { href: `#${route.id}`, "data-id": route.id }, icon, h("span", {}, route.name)));
+    byId("views").append(h("a", { href: `#${route.id}`, "data-id": route.id, "data-minor": route.minor }, icon, h("span", {}, route.name)));
   }
 }
 
@@ -43,7 +50,8 @@ function show() {
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
-    mark(link, "aria-current", link.dataset.id === route.id ? "page" : null);
+    const parent = link.dataset.id === "more" && route.minor === true;
+    mark(link, "aria-current", link.dataset.id === route.id ? "page" : parent ? "true" : null);
   }
   if (!first) {
     view.focus({ preventScroll: true });

@@ -124,3 +124,25 @@ export const SERIES = {
   pumpDuty: "Pump",
   blowerDuty: "Blower",
 };
+
+export const SECTIONS = {
+  site: "Place",
+  units: "Units",
+  heap: "Heap",
+  house: "House",
+  loop: "Water circuit",
+  air: "Blower and ducts",
+  power: "Battery and solar panel",
+  control: "Controller",
+  interlocks: "Interlocks",
+  rig: "Probes and actuators",
+  record: "Record",
+  panel: "Page",
+  forecast: "Forecast",
+  plan: "Plan",
+};
+
+export const SETTINGS = {
+  about: "What is in force. A change lies over the settings file, which is never rewritten; write quantities with their unit, °F or °C alike. Limits of interlocks can be tightened from here, not loosened.",
+  restart: "The controller stops for a few seconds with its outputs safe, and goes on with these settings. What is held by hand ends. Should it not start with them, it takes them back and says so here.",
+};
