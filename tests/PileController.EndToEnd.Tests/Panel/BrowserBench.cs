@@ -111,6 +111,9 @@ public sealed class PageBench : IAsyncDisposable
         "decisions" => Page.Locator("main .decision").First,
         "hand" => Page.Locator("main .choice small").First,
         "trips" => Page.Locator("main tbody tr").First,
+        "ledger" => Page.Locator("main .book .facts").First,
+        "settings" => Page.Locator("main .sections details").First,
+        "more" => Page.Locator("main .more a").First,
         "plan" => Page.Locator("main .plan-figures .plan-list li").First,
         _ => Page.Locator("main .probe").First,
     };

@@ -12,6 +12,7 @@ using PileController.Records;
 using PileController.Rigs;
 using PileController.Service;
 using PileController.Settings;
+using PileController.Settings.Changes;
 
 namespace PileController.Tests.Support;
 
@@ -67,6 +68,7 @@ public sealed class PanelHost : IAsyncDisposable
         CannedControl control = new();
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
+        SettingsDesk desk = new(SettingsFile.Explain(PileSettings.AlderBank), null, text => File.WriteAllText(Path.Combine(folder, SettingsDesk.FileName), text));
         ControlSettings settings = new();
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
@@ -87,6 +89,7 @@ public sealed class PanelHost : IAsyncDisposable
             Sketch = sketch.Of,
             Season = seasons.Run,
             Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
+            Desk = desk,
         });
         WebApplication app = builder.Build();
         PanelModule.Map(app);

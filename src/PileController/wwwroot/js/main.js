@@ -4,7 +4,7 @@ import * as units from "./units.js";
 import * as time from "./time.js";
 import { MODES } from "./words.js";
 import { nowView } from "./views/now.js";
-import { historyView } from "./views/history.js";
+import { recordView } from "./views/record.js";
 import { decisionsView } from "./views/decisions.js";
 import { handView } from "./views/hand.js";
 import { tripsView } from "./views/trips.js";
@@ -17,7 +17,7 @@ import { settingsView } from "./views/settings.js";
 // On a phone the first five stand at the thumb and the others behind "More"; on a wide screen all stand in a row.
 const ROUTES = [
   { id: "now", name: "Now", view: nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
-  { id: "record", name: "Record", view: historyView, icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
+  { id: "record", name: "Record", view: recordView, icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
   { id: "hand", name: "By hand", view: handView, icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
   { id: "trips", name: "Trips", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
   { id: "decisions", name: "Decisions", about: "What was decided, when and why", view: decisionsView, minor: true, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },

@@ -123,6 +123,8 @@ export const SERIES = {
   airDraw: "Air draw",
   pumpDuty: "Pump",
   blowerDuty: "Blower",
+  valveOpening: "Valve",
+  generation: "Heat made",
 };
 
 export const SECTIONS = {
