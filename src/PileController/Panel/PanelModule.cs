@@ -59,6 +59,7 @@ public static class PanelModule
         StreamApi.Map(api);
         SamplesApi.Map(api);
         DecisionsApi.Map(api);
+        DecisionApi.Map(api);
         HandApi.Map(api);
         TripsApi.Map(api);
         ServicingApi.Map(api);

@@ -62,6 +62,9 @@ public sealed record PanelSetup
     /// <summary>The settings and the way to change them; null where they cannot be.</summary>
     internal SettingsDesk? Desk { get; init; }
 
+    /// <summary>What control was told, by the hash of the settings; null where they are not kept.</summary>
+    internal Func<string, ControlSettings?> ControlOf { get; init; } = _ => null;
+
     /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
     internal Func<PileSettings, PlanSketch>? Sketch { get; init; }
 

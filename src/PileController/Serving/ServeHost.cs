@@ -53,6 +53,7 @@ internal static class ServeHost
             Faults = parts.Faults,
             Settings = parts.Settings,
             Desk = parts.Desk,
+            ControlOf = hash => parts.Folder.FindSettings(hash)?.Control,
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         });
         if (parts.Settings.Forecast.File is { Length: > 0 } path)

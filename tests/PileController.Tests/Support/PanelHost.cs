@@ -90,6 +90,7 @@ public sealed class PanelHost : IAsyncDisposable
             Season = seasons.Run,
             Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
             Desk = desk,
+            ControlOf = _ => settings,
         });
         WebApplication app = builder.Build();
         PanelModule.Map(app);
@@ -108,6 +109,17 @@ public sealed class PanelHost : IAsyncDisposable
     }
 
     public async Task<JsonElement> GetAsync(string path) => await Client.GetFromJsonAsync<JsonElement>(path);
+
+    /// <summary>Ends once something has told the host to stop.</summary>
+    public Task Stopping
+    {
+        get
+        {
+            TaskCompletionSource told = new(TaskCreationOptions.RunContinuationsAsynchronously);
+            _app.Lifetime.ApplicationStopping.Register(told.SetResult);
+            return told.Task.WaitAsync(TimeSpan.FromSeconds(30));
+        }
+    }
 
     /// <summary>Stops the host as a service manager would.</summary>
     public Task StopAsync() => _app.StopAsync();

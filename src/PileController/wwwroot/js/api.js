@@ -53,6 +53,7 @@ export const endAhead = () => call("DELETE", "/api/plan/ahead");
 export const tonight = () => call("GET", "/api/tonight");
 export const samples = (fields) => call("GET", samplesPath(fields));
 export const decisions = (fields) => call("GET", query("/api/decisions", fields));
+export const decision = (sequence) => call("GET", `/api/decisions/${sequence}`);
 export const takeByHand = (body) => call("POST", "/api/hand", body);
 export const giveBack = (actuator) => call("DELETE", query("/api/hand", { actuator }));
 export const clearTrip = (id) => call("POST", `/api/trips/${encodeURIComponent(id)}/clear`);

@@ -42,11 +42,11 @@ function links() {
 }
 
 function show() {
-  const id = location.hash.slice(1);
+  const [id, ...rest] = location.hash.slice(1).split("/");
   const route = ROUTES.find((one) => one.id === id) ?? ROUTES[0];
   const first = current === null;
   current?.end?.();
-  current = route.view();
+  current = route.view(...rest);
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {

@@ -148,3 +148,19 @@ export const SETTINGS = {
   about: "What is in force. A change lies over the settings file, which is never rewritten; write quantities with their unit, °F or °C alike. Limits of interlocks can be tightened from here, not loosened.",
   restart: "The controller stops for a few seconds with its outputs safe, and goes on with these settings. What is held by hand ends. Should it not start with them, it takes them back and says so here.",
 };
+
+/** What could have been otherwise at a tick; `full` writes a figure in the chosen units. */
+export const OTHERWISE = {
+  houseWarmer: (full) => `With the house ${full("kelvin", 2)} warmer`,
+  houseColder: (full) => `With the house ${full("kelvin", 2)} colder`,
+  outsideWarmer: (full) => `With the air outside ${full("kelvin", 5)} warmer`,
+  outsideColder: (full) => `With the air outside ${full("kelvin", 5)} colder`,
+  floorLower: (full) => `With the heap's floor ${full("kelvin", 2)} lower`,
+  floorHigher: (full) => `With the heap's floor ${full("kelvin", 2)} higher`,
+  noReserve: () => "With no heat kept back for the coldest weeks",
+  setPointHigher: (full) => `With the house's set points ${full("kelvin", 2)} higher`,
+  batteryFuller: () => "With the battery 1 V higher",
+  batteryEmptier: () => "With the battery 1 V lower",
+  noLeastTimes: () => "With no least run and rest of the pump",
+  nothingByHand: () => "With nothing held by hand",
+};
