@@ -51,6 +51,8 @@ export const startAhead = (seasons) => call("POST", "/api/plan/ahead", { seasons
 export const endAhead = () => call("DELETE", "/api/plan/ahead");
 /** What is said of the night ahead; null before the first statement. */
 export const tonight = () => call("GET", "/api/tonight");
+/** The last 24 hours in a few figures; null before the first tick. */
+export const day = () => call("GET", "/api/day");
 export const samples = (fields) => call("GET", samplesPath(fields));
 export const decisions = (fields) => call("GET", query("/api/decisions", fields));
 export const decision = (sequence) => call("GET", `/api/decisions/${sequence}`);

@@ -4,33 +4,26 @@ import * as units from "./units.js";
 import * as time from "./time.js";
 import { MODES } from "./words.js";
 import { nowView } from "./views/now.js";
-import { recordView } from "./views/record.js";
-import { decisionsView } from "./views/decisions.js";
-import { handView } from "./views/hand.js";
-import { tripsView } from "./views/trips.js";
-import { rigView } from "./views/rig.js";
-import { ledgerView } from "./views/ledger.js";
-import { moreView } from "./views/more.js";
-import { planView } from "./views/plan.js";
-import { settingsView } from "./views/settings.js";
 
+// Each view is fetched when it is first looked at, so that the first one stands soon on a weak link.
 // On a phone the first five stand at the thumb and the others behind "More"; on a wide screen all stand in a row.
 const ROUTES = [
-  { id: "now", name: "Now", view: nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
-  { id: "record", name: "Record", view: recordView, icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
-  { id: "hand", name: "By hand", view: handView, icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
-  { id: "trips", name: "Trips", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
-  { id: "decisions", name: "Decisions", about: "What was decided, when and why", view: decisionsView, minor: true, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
-  { id: "ledger", name: "Ledger", about: "Heat, electricity, mass and money of the season", view: ledgerView, minor: true, icon: "M5 3h14v18H5Z M9 8h6 M9 12h6 M9 16h3" },
-  { id: "rig", name: "Rig", about: "Probes and actuators", view: rigView, minor: true, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
-  { id: "plan", name: "Plan", about: "What another heap, cover or season would give", view: planView, minor: true, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
-  { id: "settings", name: "Settings", about: "What the controller is told and may do", view: settingsView, minor: true, icon: "M4 7h9 M17 7h3 M4 17h3 M11 17h9 M15 4.5v5 M9 14.5v5" },
-  { id: "more", name: "More", view: () => moreView(ROUTES.filter((route) => route.minor)), icon: "M5 12h.5 M12 12h.5 M19 12h.5" },
+  { id: "now", name: "Now", load: () => nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
+  { id: "record", name: "Record", load: () => import("./views/record.js").then((module) => module.recordView), icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
+  { id: "hand", name: "By hand", load: () => import("./views/hand.js").then((module) => module.handView), icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
+  { id: "trips", name: "Trips", load: () => import("./views/trips.js").then((module) => module.tripsView), icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
+  { id: "decisions", name: "Decisions", about: "What was decided, when and why", load: () => import("./views/decisions.js").then((module) => module.decisionsView), minor: true, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
+  { id: "ledger", name: "Ledger", about: "Heat, electricity, mass and money of the season", load: () => import("./views/ledger.js").then((module) => module.ledgerView), minor: true, icon: "M5 3h14v18H5Z M9 8h6 M9 12h6 M9 16h3" },
+  { id: "rig", name: "Rig", about: "Probes and actuators", load: () => import("./views/rig.js").then((module) => module.rigView), minor: true, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
+  { id: "plan", name: "Plan", about: "What another heap, cover or season would give", load: () => import("./views/plan.js").then((module) => module.planView), minor: true, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
+  { id: "settings", name: "Settings", about: "What the controller is told and may do", load: () => import("./views/settings.js").then((module) => module.settingsView), minor: true, icon: "M4 7h9 M17 7h3 M4 17h3 M11 17h9 M15 4.5v5 M9 14.5v5" },
+  { id: "more", name: "More", load: () => import("./views/more.js").then((module) => () => module.moreView(ROUTES.filter((route) => route.minor))), icon: "M5 12h.5 M12 12h.5 M19 12h.5" },
 ];
 
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
 let current = null;
+let turn = 0;
 let lastSaid = "";
 
 function links() {
@@ -41,12 +34,22 @@ function links() {
   }
 }
 
-function show() {
+async function show() {
   const [id, ...rest] = location.hash.slice(1).split("/");
   const route = ROUTES.find((one) => one.id === id) ?? ROUTES[0];
+  const mine = ++turn;
+  let make;
+  try {
+    make = await route.load();
+  } catch {
+    make = () => ({ nodes: [h("h1", {}, route.name), h("p", { class: "error", role: "alert" }, "The controller cannot be reached, so this view cannot be fetched. Choose it again once there is news.")] });
+  }
+  if (mine !== turn) {
+    return;
+  }
   const first = current === null;
   current?.end?.();
-  current = route.view(...rest);
+  current = make(...rest);
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
