@@ -51,7 +51,7 @@ internal sealed partial class TickRunner(
 
         await ApplyAsync(decision.Outputs).ConfigureAwait(false);
         Append(new TickEntry(readings, commands, before, decision, _memory));
-        feed.Publish(new TickNews(decision, readings, record.Health));
+        feed.Publish(new TickNews(decision, readings, record.Health, _memory));
     }
 
     private async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)

@@ -84,6 +84,9 @@ internal sealed record NowBody
 
     public required HeapBody Heap { get; init; }
 
+    /// <summary>What is believed of the heap along its radius: [radiusM, °C] from the middle out; null while nothing is trusted.</summary>
+    public required double[][]? HeapField { get; init; }
+
     /// <summary>The faults put into the demo's rig; null on a real rig.</summary>
     public required IReadOnlyList<FaultBody>? Faults { get; init; }
 }

@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Estimation;
 using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 using PileController.Physics.Heaps;
@@ -16,6 +17,8 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
 
     private static readonly string[][] FaultKinds =
         [.. ChannelTable.All.Select(row => FaultRules.KindsOf(row.Channel).Select(WireNames.Of).ToArray())];
+
+    private readonly HeapShape _shape = new(setup.Control);
 
     /// <summary>True seconds since the newest tick was told; 0 before the first.</summary>
     public double AgeSeconds => feed.Age?.TotalSeconds ?? 0;
@@ -68,6 +71,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Record = new(news.Record.Accepting, news.Record.LastSequence, news.Record.QueuedTicks, news.Record.DroppedTicks, news.Record.Fault),
             Service = new(counts.Missed, counts.StepFaults, counts.RigFaults, counts.LastFault),
             Heap = HeapOf(setup.Heap),
+            HeapField = decision.Estimate.Trusted && HeapProfile.Of(_shape, news.After) is { } profile ? FieldOf(profile) : null,
             Faults = setup.Faults is { } faults
                 ? [.. faults.Active.Select(fault => new FaultBody(WireNames.Of(fault.Kind), fault.Channel is { } channel ? ChannelTable.Of(channel).Name : null, fault.Size))]
                 : null,
@@ -78,6 +82,9 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     public static HeapBody HeapOf(HeapBuild heap) => new(
         heap.RadiusM, heap.HeightM, heap.CoverThicknessM, heap.Coil.RadiusM, heap.Coil.LengthM, heap.Duct.RadiusM, heap.Duct.LengthM,
         heap.Duct.DiameterM, heap.Duct.ThroughHeap, heap.DrumLitres);
+
+    private static double[][] FieldOf(HeapProfile profile) =>
+        [.. profile.RadiusM.Zip(profile.Celsius, (radius, celsius) => new[] { Math.Round(radius, 3), Math.Round(celsius, 1) })];
 
     /// <summary>Ids of the interlocks that have latched.</summary>
     public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>

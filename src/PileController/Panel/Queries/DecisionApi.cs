@@ -1,3 +1,4 @@
+using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Panel.Now;
 using PileController.Records;
@@ -30,8 +31,8 @@ internal static class DecisionApi
                 $"Tick {sequence} is not among the single ticks that are kept, or the settings it was made with are not; its line in the list is all there is.");
         }
 
-        (Decision decision, _) = ticks.Step(settings, tick.Before, tick.Raw, tick.Commands, tick.At);
-        NowBody body = report.Of(new TickNews(decision, tick.Raw, record.Health)) with
+        (Decision decision, Memory after) = ticks.Step(settings, tick.Before, tick.Raw, tick.Commands, tick.At);
+        NowBody body = report.Of(new TickNews(decision, tick.Raw, record.Health, after)) with
         {
             HouseMinimumC = settings.HouseMinimumC,
             HeapFloorC = settings.HeapFloorC,
