@@ -22,9 +22,10 @@ internal static class ServeRun
             await using LiteRecord record = LiteRecord.Open(RecordOf(options.Settings, folder));
             ServeParts parts = await PartsAsync(options, folder, record, output, cancellation);
             await using IRig rig = parts.Rig;
-            await using WebApplication app = ServeHost.Build(parts, options.Urls);
+            using RunAccess access = RunAccess.Open(options.Settings, folder.Path);
+            await using WebApplication app = ServeHost.Build(parts, options.Urls, access.Desk, options.Certificate);
             await app.StartAsync(cancellation);
-            Say(options, app, output);
+            Say(options, app, access, output);
             await app.WaitForShutdownAsync(cancellation);
         }
         finally
@@ -70,7 +71,7 @@ internal static class ServeRun
         return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder);
     }
 
-    private static void Say(ServeOptions options, WebApplication app, TextWriter output)
+    private static void Say(ServeOptions options, WebApplication app, RunAccess access, TextWriter output)
     {
         if (options.Settings.Rig.Simulated)
         {
@@ -78,6 +79,7 @@ internal static class ServeRun
                 $"{options.Settings.Site.Name}: a simulated heap. {Demo.HistoryDays} days of history are made; time runs {options.Speed:0.#} times faster than life.");
         }
 
+        output.WriteLine(access.Line);
         foreach (string url in app.Urls)
         {
             output.WriteLine($"The page is at {url}");

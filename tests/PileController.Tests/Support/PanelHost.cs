@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using PileController.Access;
 using PileController.Control;
 using PileController.Ledgers;
 using PileController.Panel;
@@ -20,11 +21,16 @@ public sealed class PanelHost : IAsyncDisposable
 {
     public static readonly DateTimeOffset Begins = new(2013, 1, 28, 5, 10, 0, TimeSpan.Zero);
 
+    // Hashes as slow as real ones would make a thousand tries last minutes.
+    private const int FewIterations = 1000;
+
     private readonly WebApplication _app;
 
-    private PanelHost(string folder, WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
+    private PanelHost(
+        string folder, WebApplication app, AccessDesk access, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
     {
         Folder = folder;
+        Access = access;
         Seasons = seasons;
         Sketch = sketch;
         _app = app;
@@ -47,6 +53,8 @@ public sealed class PanelHost : IAsyncDisposable
 
     public string Address { get; }
 
+    internal AccessDesk Access { get; }
+
     /// <summary>The folder of the book.</summary>
     public string Folder { get; }
 
@@ -59,7 +67,11 @@ public sealed class PanelHost : IAsyncDisposable
     /// <summary>Starts a host and waits for its first tick.</summary>
     /// <param name="simulated">Whether faults can be put in.</param>
     /// <param name="speed">How fast the clock runs.</param>
-    public static async Task<PanelHost> StartAsync(bool simulated = true, double speed = 60)
+    /// <param name="passphrase">The passphrase that is set, or null for none.</param>
+    public static Task<PanelHost> StartAsync(bool simulated = true, double speed = 60, string? passphrase = null) =>
+        StartAsync(simulated, speed, passphrase, access => access);
+
+    internal static async Task<PanelHost> StartAsync(bool simulated, double speed, string? passphrase, Func<AccessSetup, AccessSetup> access)
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
@@ -68,6 +80,10 @@ public sealed class PanelHost : IAsyncDisposable
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
         ControlSettings settings = new();
+        AccessDesk desk = new(access(new AccessSetup(folder, TimeProvider.System)
+        {
+            ForThisRun = passphrase is null ? null : SecretHash.Of(passphrase, FewIterations),
+        }));
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         builder.Logging.ClearProviders();
@@ -87,11 +103,11 @@ public sealed class PanelHost : IAsyncDisposable
             Sketch = sketch.Of,
             Season = seasons.Run,
             Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
-        });
+        }, desk);
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(folder, app, rig, record, control, sketch, seasons);
+        PanelHost host = new(folder, app, desk, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }
@@ -115,6 +131,7 @@ public sealed class PanelHost : IAsyncDisposable
         Sketch.Gate.Set();
         await _app.StopAsync();
         await _app.DisposeAsync();
+        Access.Dispose();
         Directory.Delete(Folder, recursive: true);
     }
 }

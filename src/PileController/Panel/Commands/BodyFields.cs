@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PileController.Panel.Guard;
 
 namespace PileController.Panel.Commands;
 
@@ -35,6 +36,11 @@ internal sealed class BodyFields
         catch (JsonException)
         {
             throw Fault("body", "text that is no JSON", $"a JSON object with {string.Join(", ", known)}");
+        }
+
+        if (fields.TryGetValue("who", out JsonElement who) && who.ValueKind == JsonValueKind.String)
+        {
+            Told.Of(request.HttpContext).Who = who.GetString();
         }
 
         return new BodyFields(fields);
@@ -77,6 +83,22 @@ internal sealed class BodyFields
             ? text
             : throw Fault(field, Shown(value), $"1 to {longest} characters of text");
     }
+
+    /// <summary>A text as it was given, spaces and all; null when it is missing or not allowed. For what must not be told back.</summary>
+    public string? Secret(string field, int shortest, int longest) =>
+        _fields.TryGetValue(field, out JsonElement value) && value.ValueKind == JsonValueKind.String
+        && value.GetString() is { } text && text.Length >= shortest && text.Length <= longest && !text.Any(char.IsControl)
+            ? text
+            : null;
+
+    /// <summary>A list of words.</summary>
+    /// <exception cref="FieldFaultException">No list, of a wrong length, or of something else.</exception>
+    public string[] Words(string field, int fewest, int most) =>
+        _fields.TryGetValue(field, out JsonElement value) && value.ValueKind == JsonValueKind.Array
+        && value.GetArrayLength() >= fewest && value.GetArrayLength() <= most
+        && value.EnumerateArray().All(one => one.ValueKind == JsonValueKind.String)
+            ? [.. value.EnumerateArray().Select(one => one.GetString()!)]
+            : throw Fault(field, value.ValueKind == JsonValueKind.Undefined ? "nothing" : Shown(value), $"a list of {fewest} to {most} words");
 
     /// <summary>The exception for one wrong field.</summary>
     public static FieldFaultException Fault(string field, string given, string allowed) => new(new FieldFault(field, given, allowed));
