@@ -14,7 +14,8 @@ internal static class PageCertificate
     {
         certificate = null;
         fault = null;
-        if (panel.Certificate is not { } path)
+        string path = panel.Certificate;
+        if (path.Length == 0)
         {
             return true;
         }

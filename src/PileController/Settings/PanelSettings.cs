@@ -14,14 +14,14 @@ public sealed record PanelSettings
     /// <summary>Whether other machines may reach the page; a passphrase must be set too.</summary>
     public bool Lan { get; init; }
 
-    /// <summary>Names the page answers to besides this machine's loopback and addresses, with commas between; null for none.</summary>
-    public string? Names { get; init; }
+    /// <summary>Names the page answers to besides this machine's loopback and addresses, with commas between; empty for none.</summary>
+    public string Names { get; init; } = "";
 
-    /// <summary>File of the certificate for https (PEM), or null.</summary>
-    public string? Certificate { get; init; }
+    /// <summary>File of the certificate for https (PEM); empty for none.</summary>
+    public string Certificate { get; init; } = "";
 
-    /// <summary>File of the certificate's key (PEM), or null.</summary>
-    public string? CertificateKey { get; init; }
+    /// <summary>File of the certificate's key (PEM); empty for none.</summary>
+    public string CertificateKey { get; init; } = "";
 
     /// <summary>Whether other machines may steer over plain http, which anyone on the way can read and use.</summary>
     public bool AllowPlainSteering { get; init; }
@@ -31,7 +31,7 @@ public sealed record PanelSettings
 
     /// <summary>The names, one by one.</summary>
     public IReadOnlyList<string> NameList() =>
-        Names?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
+        Names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     /// <summary>Whether a text is an address to listen at: http or https, localhost or an address in numbers, without a path.</summary>
     /// <param name="address">The address, "http://127.0.0.1:8080".</param>
@@ -45,7 +45,6 @@ public sealed record PanelSettings
     public static bool AreNames(string names)
     {
         string[] list = names.Split(',', StringSplitOptions.TrimEntries);
-        return names.Length <= 400 && list.All(name =>
-            name.Length is > 0 and <= 253 && Uri.CheckHostName(name) == UriHostNameType.Dns);
+        return names.Length == 0 || (names.Length <= 400 && list.All(name => Uri.CheckHostName(name) == UriHostNameType.Dns));
     }
 }

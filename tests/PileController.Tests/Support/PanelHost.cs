@@ -2,6 +2,7 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using PileController.Access;
@@ -59,6 +60,14 @@ public sealed class PanelHost : IAsyncDisposable
     public string Folder { get; }
 
     public HttpClient Client { get; }
+
+    /// <summary>Every route with its method, the parts of its path as they are written.</summary>
+    internal IReadOnlyList<(string Method, string Path)> Routes() =>
+    [
+        .. ((IEndpointRouteBuilder)_app).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
+            .SelectMany(route => (route.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"])
+                .Select(method => (method, "/" + route.RoutePattern.RawText!.Trim('/')))),
+    ];
 
     public PanelFeed Feed => _app.Services.GetRequiredService<PanelFeed>();
 
@@ -118,6 +127,15 @@ public sealed class PanelHost : IAsyncDisposable
         // Two on: the one that runs now may have drained its commands already.
         TickNews next = await Feed.AfterAsync(Feed.Latest!.Sequence, CancellationToken.None);
         return await Feed.AfterAsync(next.Sequence, CancellationToken.None);
+    }
+
+    /// <summary>Signs the client in: it then sends the cookie and the token by itself.</summary>
+    public async Task SignInAsync(string passphrase, string name = "Robin")
+    {
+        using HttpResponseMessage answer = await Client.PostAsJsonAsync("/api/session", new { passphrase, name });
+        JsonElement session = await answer.EnsureSuccessStatusCode().Content.ReadFromJsonAsync<JsonElement>();
+        Client.DefaultRequestHeaders.Remove("X-Pile-Token");
+        Client.DefaultRequestHeaders.Add("X-Pile-Token", session.GetProperty("token").GetString());
     }
 
     public async Task<JsonElement> GetAsync(string path) => await Client.GetFromJsonAsync<JsonElement>(path);

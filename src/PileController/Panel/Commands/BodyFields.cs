@@ -30,8 +30,13 @@ internal sealed class BodyFields
             {
                 string name = known.FirstOrDefault(name => name == property.Name)
                     ?? throw Fault(property.Name, "this field", string.Join(", ", known));
+                Read(property.Value);
                 fields[name] = property.Value.Clone();
             }
+        }
+        catch (InvalidOperationException)
+        {
+            throw Fault("body", "text with half of a character", "text of whole characters");
         }
         catch (JsonException)
         {
@@ -102,6 +107,23 @@ internal sealed class BodyFields
 
     /// <summary>The exception for one wrong field.</summary>
     public static FieldFaultException Fault(string field, string given, string allowed) => new(new FieldFault(field, given, allowed));
+
+    /// <summary>Reads every text once: half a surrogate pair passes the parser and is found only here.</summary>
+    /// <exception cref="InvalidOperationException">A text has half a character.</exception>
+    private static void Read(JsonElement value)
+    {
+        if (value.ValueKind == JsonValueKind.String)
+        {
+            _ = value.GetString();
+        }
+        else if (value.ValueKind == JsonValueKind.Array)
+        {
+            foreach (JsonElement one in value.EnumerateArray())
+            {
+                Read(one);
+            }
+        }
+    }
 
     private static string Shown(JsonElement value)
     {

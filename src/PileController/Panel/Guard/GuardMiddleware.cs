@@ -5,6 +5,9 @@ namespace PileController.Panel.Guard;
 /// <summary>Puts the security headers on every answer, turns away whoever may not, and tells the journal.</summary>
 internal static class GuardMiddleware
 {
+    /// <summary>RFC 9110 wants a challenge with every 401; this one makes no browser ask by itself.</summary>
+    public const string Challenge = "Bearer";
+
     private const string ContentPolicy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; "
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
@@ -38,8 +41,7 @@ internal static class GuardMiddleware
         {
             if (refusal.Status == StatusCodes.Status401Unauthorized)
             {
-                // RFC 9110 wants a challenge with it; this one makes no browser ask by itself.
-                headers.WWWAuthenticate = "Bearer";
+                headers.WWWAuthenticate = Challenge;
             }
 
             await Answers.Refused(refusal.Status, refusal.Title, refusal.Reason).ExecuteAsync(context);

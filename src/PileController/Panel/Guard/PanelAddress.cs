@@ -35,7 +35,7 @@ public static class PanelAddress
         }
 
         Uri uri = new(url);
-        if (uri.Scheme == Uri.UriSchemeHttps && panel.Certificate is null)
+        if (uri.Scheme == Uri.UriSchemeHttps && panel.Certificate.Length == 0)
         {
             return Refuse(url, "no certificate is set", "http, or https with panel.certificate and panel.certificateKey");
         }

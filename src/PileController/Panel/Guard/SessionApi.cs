@@ -77,12 +77,12 @@ internal static class SessionApi
         if (sign.WaitSeconds is int wait)
         {
             context.Response.Headers.RetryAfter = wait.ToString(CultureInfo.InvariantCulture);
-            return Refuse(told, StatusCodes.Status429TooManyRequests, "Too many tries", $"Too many tries to sign in. Try again in {wait} s.");
+            return Refuse(context, StatusCodes.Status429TooManyRequests, "Too many tries", $"Too many tries to sign in. Try again in {wait} s.");
         }
 
         if (sign.Session is not { } session)
         {
-            return Refuse(told, StatusCodes.Status401Unauthorized, "Not signed in", wrong);
+            return Refuse(context, StatusCodes.Status401Unauthorized, "Not signed in", wrong);
         }
 
         SessionCookie.Write(context, sign.Secret!);
@@ -106,7 +106,7 @@ internal static class SessionApi
         Told told = Told.Of(context);
         if (told.Caller.By is not ("session" or "loopback") && !told.Caller.Scopes.Cover(Scope.Steer))
         {
-            return Refuse(told, StatusCodes.Status401Unauthorized, "Not signed in", "Nobody is signed in. Needed: a session (POST /api/session).");
+            return Refuse(context, StatusCodes.Status401Unauthorized, "Not signed in", "Nobody is signed in. Needed: a session (POST /api/session).");
         }
 
         desk.Keys.CloseAll();
@@ -114,9 +114,14 @@ internal static class SessionApi
         return TypedResults.NoContent();
     }
 
-    private static ProblemHttpResult Refuse(Told told, int status, string title, string reason)
+    private static ProblemHttpResult Refuse(HttpContext context, int status, string title, string reason)
     {
-        told.Why = reason;
+        Told.Of(context).Why = reason;
+        if (status == StatusCodes.Status401Unauthorized)
+        {
+            context.Response.Headers.WWWAuthenticate = GuardMiddleware.Challenge;
+        }
+
         return Answers.Refused(status, title, reason);
     }
 

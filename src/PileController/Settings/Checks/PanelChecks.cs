@@ -11,11 +11,11 @@ internal static class PanelChecks
             s => $"\"{s.Panel.Address}\""),
         Check.That(
             "panel.address", ["panel.certificate"],
-            s => s.Panel.Certificate is null && new Uri(s.Panel.Address).Scheme == Uri.UriSchemeHttps ? "http, or https with panel.certificate" : null,
+            s => s.Panel.Certificate.Length == 0 && new Uri(s.Panel.Address).Scheme == Uri.UriSchemeHttps ? "http, or https with panel.certificate" : null,
             s => $"\"{s.Panel.Address}\""),
         Check.That(
             "panel.certificateKey", ["panel.certificate"],
-            s => s.Panel.Certificate is null == s.Panel.CertificateKey is null ? null : "given together with panel.certificate, or neither",
-            s => s.Panel.CertificateKey is null ? "none" : $"\"{s.Panel.CertificateKey}\""),
+            s => s.Panel.Certificate.Length == 0 == (s.Panel.CertificateKey.Length == 0) ? null : "given together with panel.certificate, or neither",
+            s => s.Panel.CertificateKey.Length == 0 ? "none" : $"\"{s.Panel.CertificateKey}\""),
     ];
 }

@@ -1,5 +1,7 @@
 import { h, s, put, mark } from "./dom.js";
+import * as api from "./api.js";
 import * as feed from "./feed.js";
+import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
 import { MODES } from "./words.js";
@@ -10,6 +12,7 @@ import { handView } from "./views/hand.js";
 import { tripsView } from "./views/trips.js";
 import { rigView } from "./views/rig.js";
 import { planView } from "./views/plan.js";
+import { signInView } from "./views/signIn.js";
 
 const ROUTES = [
   { id: "now", name: "Now", view: nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
@@ -21,9 +24,15 @@ const ROUTES = [
   { id: "plan", name: "Plan", view: planView, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
 ];
 
+// Reached by the button in the head, and by whatever is refused because nobody is signed in.
+const SIGN_IN = { id: "sign-in", name: "Sign in", view: () => signInView(back) };
+
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
 let current = null;
+let shown = null;
+// The view that was left to sign in, with all that was typed into it.
+let parked = null;
 let lastSaid = "";
 
 function links() {
@@ -34,12 +43,38 @@ function links() {
   }
 }
 
+function back() {
+  feed.open();
+  location.hash = (parked?.route ?? ROUTES[0]).id;
+}
+
+function leave(next) {
+  if (next === SIGN_IN && current !== null && shown !== SIGN_IN) {
+    parked = { route: shown, view: current };
+  } else {
+    current?.end?.();
+  }
+}
+
+function enter(route) {
+  if (parked !== null && route !== SIGN_IN) {
+    const left = parked;
+    parked = null;
+    if (left.route === route) {
+      return left.view;
+    }
+    left.view.end?.();
+  }
+  return route.view();
+}
+
 function show() {
   const id = location.hash.slice(1);
-  const route = ROUTES.find((one) => one.id === id) ?? ROUTES[0];
+  const route = [...ROUTES, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
   const first = current === null;
-  current?.end?.();
-  current = route.view();
+  leave(route);
+  current = enter(route);
+  shown = route;
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
@@ -99,7 +134,32 @@ function refresh() {
   }
 }
 
+function sessionButton(state) {
+  const text = state === null || (state.needsPassphrase && !state.signedIn) ? "Sign in" : state.needsPassphrase ? "Signed in" : "Access";
+  put(byId("session"), text);
+  mark(byId("session"), "aria-label", state?.signedIn ? `Signed in as ${state.name}. Sign out, and more` : null);
+}
+
+const toSignIn = () => {
+  location.hash = SIGN_IN.id;
+};
+
+async function askSession() {
+  try {
+    session.set(await api.askSession());
+    if (!session.current().mayLook) {
+      toSignIn();
+    }
+  } catch {
+    // Out of reach: the head says so already.
+  }
+}
+
 links();
+session.listen(sessionButton);
+session.whenWanted(toSignIn);
+byId("session").addEventListener("click", toSignIn);
+askSession();
 byId("units").addEventListener("click", () => {
   units.toggle();
   current?.unitsChanged?.();
