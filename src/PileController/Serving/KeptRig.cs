@@ -21,7 +21,7 @@ internal sealed class KeptRig(Holding holding, PileSettings settings, DataFolder
         RigReadings readings = await holding.Rig.ReadAsync(at, cancellation).ConfigureAwait(false);
         if (holding.Plant.AtSlowStep)
         {
-            _latest = new WarmStart(settings.Fingerprint(), holding.Snapshot());
+            _latest = new WarmStart(WarmStart.MarkOf(settings), holding.Snapshot());
             if (_keptAt is not { } kept || at.MonotonicMilliseconds - kept >= HourMilliseconds)
             {
                 _keptAt = at.MonotonicMilliseconds;

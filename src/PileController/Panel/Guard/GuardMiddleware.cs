@@ -59,7 +59,7 @@ internal static class GuardMiddleware
             return;
         }
 
-        string route = (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "an unknown path";
+        string route = (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText is { } text ? "/" + text.Trim('/') : "an unknown path";
         journal.Add(
             told.Caller.Name ?? told.Who, Sources.Shown(context.Connection.RemoteIpAddress), told.Caller.By,
             $"{Method(context.Request)} {route}", !refused, status, refused ? told.Why ?? UnknownPath(context) : null);

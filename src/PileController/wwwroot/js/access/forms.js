@@ -15,12 +15,12 @@ export const field = (id, label, input, hint) =>
 
 const nameInput = (id) => h("input", { type: "text", id, maxlength: 40, autocomplete: "username", value: localStorage.getItem(NAME) ?? "" });
 
-/** A form that says what went wrong, and keeps its button still while it asks. */
+/** A form that says what went wrong, and keeps its button still while it asks. Without a title it stands in something that has one. */
 export function asking(title, button, send, ...fields) {
   const trouble = h("p", { class: "error", role: "alert" });
   const go = h("button", { type: "submit", class: "wide" }, button);
   return h("form", {
-    class: "card",
+    class: title === null ? null : "card",
     novalidate: true,
     onsubmit: async (event) => {
       event.preventDefault();
@@ -34,7 +34,7 @@ export function asking(title, button, send, ...fields) {
         go.disabled = false;
       }
     },
-  }, h("h2", {}, title), ...fields, trouble, go);
+  }, title === null ? null : h("h2", {}, title), ...fields, trouble, go);
 }
 
 /** Name and passphrase. */
@@ -61,7 +61,7 @@ export function codeForm(set) {
   const code = h("input", { type: "text", id: "code-code", maxlength: 40, autocomplete: "one-time-code", autocapitalize: "characters", spellcheck: "false", required: true });
   const passphrase = h("input", { type: "password", id: "code-passphrase", maxlength: 200, autocomplete: "new-password", required: true });
   const again = h("input", { type: "password", id: "code-again", maxlength: 200, autocomplete: "new-password", required: true });
-  return asking("Set a passphrase with a code", "Set the passphrase", async () => {
+  return asking(null, "Set the passphrase", async () => {
     if (passphrase.value !== again.value) {
       throw new Error("The two passphrases are not the same.");
     }

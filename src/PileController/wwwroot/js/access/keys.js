@@ -9,7 +9,7 @@ const scopesWords = (scopes) => scopes.map((one) => SCOPES[one] ?? one).join(", 
 
 /** Keys for scripts: make one, see it once, take it back. */
 export function keysCards() {
-  const rows = h("ul", { class: "card probes" });
+  const rows = h("ul", {});
   const trouble = h("p", { class: "error", role: "alert" });
   const name = h("input", { type: "text", id: "key-name", maxlength: 40, autocomplete: "off", required: true });
   const scope = h("select", { id: "key-scope" }, ...Object.entries(SCOPES).map(([id, words]) => h("option", { value: id }, words)));
@@ -25,7 +25,7 @@ export function keysCards() {
   async function load() {
     try {
       const list = await api.keys();
-      rows.replaceChildren(...(list.length === 0 ? [h("li", { class: "muted probe" }, "There is no key.")] : list.map(row)));
+      rows.replaceChildren(...(list.length === 0 ? [h("li", { class: "muted" }, "There is no key.")] : list.map(row)));
     } catch (refusal) {
       put(trouble, worded(refusal));
     }
@@ -50,5 +50,5 @@ export function keysCards() {
     await load();
   }, field("key-name", "What it is for", name), field("key-scope", "What it may do", scope), made);
   load();
-  return [h("section", {}, h("h2", { class: "unseen" }, "Keys for scripts"), trouble, rows), form];
+  return [h("section", { class: "card" }, h("h2", {}, "Keys for scripts"), trouble, rows), form];
 }
