@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using PileController.Access;
 using PileController.Ledgers;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
@@ -22,9 +23,15 @@ public static class PanelModule
     /// <summary>Adds what the panel needs.</summary>
     /// <param name="services">The host's services.</param>
     /// <param name="setup">What the panel is told of the place.</param>
-    public static IServiceCollection AddPanel(this IServiceCollection services, PanelSetup setup)
+    /// <param name="access">Who may come in; outlives the host.</param>
+    internal static IServiceCollection AddPanel(this IServiceCollection services, PanelSetup setup, AccessDesk access)
     {
+        ConnectionBound bound = new(access);
         services.AddSingleton(setup);
+        services.AddSingleton(access);
+        services.AddSingleton(bound);
+        services.AddHostedService<AccessKeeper>();
+        services.AddHostedService<MalformedRequests>();
         services.AddSingleton<NowReport>();
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
@@ -47,6 +54,16 @@ public static class PanelModule
             options.AddServerHeader = false;
             options.Limits.MaxRequestBodySize = MostBodyBytes;
             options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+            options.Limits.KeepAliveTimeout = TimeSpan.FromMinutes(1);
+            options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
+            options.Limits.MaxRequestHeaderCount = 60;
+            options.Limits.MinRequestBodyDataRate = new MinDataRate(bytesPerSecond: 240, gracePeriod: TimeSpan.FromSeconds(5));
+            options.ConfigureEndpointDefaults(listen =>
+            {
+                // One kind of connection, so that one set of limits holds.
+                listen.Protocols = HttpProtocols.Http1;
+                bound.Apply(listen);
+            });
         });
         return services;
     }
@@ -55,14 +72,21 @@ public static class PanelModule
     /// <param name="app">The host.</param>
     public static void Map(WebApplication app)
     {
-        app.Use(next => context => GuardMiddleware.RunAsync(context, next));
+        AccessDesk access = app.Services.GetRequiredService<AccessDesk>();
+        ConnectionBound bound = app.Services.GetRequiredService<ConnectionBound>();
+        app.Use(next => context =>
+        {
+            bound.Spoke(context.Connection.Id);
+            return GuardMiddleware.RunAsync(context, next, access);
+        });
+
         // Figures shrink to a tenth. The session's secrets are never told beside what another site could put in, and the
         // event stream and the page's files (packed when the program starts) are other types.
         app.UseResponseCompression();
         app.UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf });
         app.UseStatusCodePages();
 
-        RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter(AnswerFieldFaultsAsync);
+        RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter(AnswerFaultsAsync);
         NowApi.Map(api);
         StreamApi.Map(api);
         SamplesApi.Map(api);
@@ -79,6 +103,9 @@ public static class PanelModule
         AheadApi.Map(api);
         LedgerApi.Map(api);
         SettingsApi.Map(api);
+        SessionApi.Map(api);
+        TokensApi.Map(api);
+        AccessApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
     }
@@ -86,7 +113,7 @@ public static class PanelModule
     private static int StatusOf(Exception fault) =>
         fault is Microsoft.AspNetCore.Http.BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError;
 
-    private static async ValueTask<object?> AnswerFieldFaultsAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    private static async ValueTask<object?> AnswerFaultsAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         try
         {
@@ -95,6 +122,11 @@ public static class PanelModule
         catch (FieldFaultException fault)
         {
             return Answers.BadField(fault.Fault);
+        }
+        catch (AccessFileException)
+        {
+            return Answers.Refused(
+                StatusCodes.Status503ServiceUnavailable, "Cannot be kept", "It could not be written into the folder of the data, so it may not outlive a restart. Look at the card and its free space.");
         }
     }
 }

@@ -21,12 +21,15 @@ internal static class ServeRun
             DataFolder folder = new(options.DataDirectory ?? passing!);
             Directory.CreateDirectory(folder.Path);
             SettingsDesk desk = folder.OpenDesk(options.SettingsText);
+
+            // Opened once: a change of settings signs nobody out, and the demo keeps its passphrase.
+            using RunAccess access = RunAccess.Open(options.Settings, folder.Path);
             bool first = true;
             while (true)
             {
                 try
                 {
-                    await RunOnceAsync(options, desk, folder, first, output, cancellation);
+                    await RunOnceAsync(options, desk, access, folder, first, output, cancellation);
                     if (!desk.Asked)
                     {
                         return;
@@ -53,19 +56,19 @@ internal static class ServeRun
     }
 
     private static async Task RunOnceAsync(
-        ServeOptions options, SettingsDesk desk, DataFolder folder, bool first, TextWriter output, CancellationToken cancellation)
+        ServeOptions options, SettingsDesk desk, RunAccess access, DataFolder folder, bool first, TextWriter output, CancellationToken cancellation)
     {
         PileSettings settings = desk.Effective;
         folder.KeepSettings(settings.Fingerprint(), desk.Text);
         await using LiteRecord record = LiteRecord.Open(RecordOf(settings, folder));
         ServeParts parts = await PartsAsync(options with { Settings = settings }, folder, record, output, cancellation);
         await using IRig rig = parts.Rig;
-        await using WebApplication app = ServeHost.Build(parts with { Desk = desk }, options.Urls);
+        await using WebApplication app = ServeHost.Build(parts with { Desk = desk }, options.Urls, access.Desk, options.Certificate);
         await app.StartAsync(cancellation);
         desk.Confirm();
         if (first)
         {
-            Say(options, desk, app, output);
+            Say(options, desk, app, access, output);
         }
 
         await app.WaitForShutdownAsync(cancellation);
@@ -105,7 +108,7 @@ internal static class ServeRun
         return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder);
     }
 
-    private static void Say(ServeOptions options, SettingsDesk desk, WebApplication app, TextWriter output)
+    private static void Say(ServeOptions options, SettingsDesk desk, WebApplication app, RunAccess access, TextWriter output)
     {
         if (desk.Trouble is { } trouble)
         {
@@ -123,6 +126,7 @@ internal static class ServeRun
                 $"{options.Settings.Site.Name}: a simulated heap. {Demo.HistoryDays} days of history are made; time runs {options.Speed:0.#} times faster than life.");
         }
 
+        output.WriteLine(access.Line);
         foreach (string url in app.Urls)
         {
             output.WriteLine($"The page is at {url}");

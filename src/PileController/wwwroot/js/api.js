@@ -1,5 +1,7 @@
 // Calls to the controller.
 
+import * as session from "./session.js";
+
 /** Why a call was refused, in words for a person. */
 export class Refusal extends Error {
   constructor(status, problem) {
@@ -13,10 +15,14 @@ export class Refusal extends Error {
 
 async function call(method, path, body, signal) {
   let response;
+  const headers = body === undefined ? {} : { "Content-Type": "application/json" };
+  if (method !== "GET" && session.token() !== null) {
+    headers["X-Pile-Token"] = session.token();
+  }
   try {
     response = await fetch(path, {
       method,
-      headers: body === undefined ? {} : { "Content-Type": "application/json" },
+      headers,
       body: body === undefined ? undefined : JSON.stringify(body),
       signal,
     });
@@ -29,6 +35,10 @@ async function call(method, path, body, signal) {
   const type = response.headers.get("Content-Type") ?? "";
   const answer = type.includes("json") ? await response.json() : null;
   if (!response.ok) {
+    // Of the calls that sign in, 401 means that the passphrase was wrong.
+    if (response.status === 401 && !path.startsWith("/api/session")) {
+      session.lost();
+    }
     throw new Refusal(response.status, answer);
   }
   return answer;
@@ -69,3 +79,14 @@ export const applySettings = (edit) => call("POST", "/api/settings", edit);
 export const ledger = (fields) => call("GET", query("/api/ledger", fields));
 export const writeLedger = (what, body) => call("POST", `/api/ledger/${what}`, body);
 export const reportPath = (fields) => query("/api/ledger/report", fields);
+
+/** How this page stands with the controller. */
+export const askSession = () => call("GET", "/api/session");
+export const signIn = (body) => call("POST", "/api/session", body);
+export const setPassphrase = (body) => call("POST", "/api/session/passphrase", body);
+export const signOut = () => call("DELETE", "/api/session");
+export const signOutEverywhere = () => call("DELETE", "/api/sessions");
+export const keys = () => call("GET", "/api/tokens");
+export const makeKey = (body) => call("POST", "/api/tokens", body);
+export const takeKeyBack = (name) => call("DELETE", query("/api/tokens", { name }));
+export const access = (fields) => call("GET", query("/api/access", fields));

@@ -1,5 +1,7 @@
 import { h, s, put, mark } from "./dom.js";
+import * as api from "./api.js";
 import * as feed from "./feed.js";
+import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
 import { MODES } from "./words.js";
@@ -20,10 +22,16 @@ const ROUTES = [
   { id: "more", name: "More", load: () => import("./views/more.js").then((module) => () => module.moreView(ROUTES.filter((route) => route.minor))), icon: "M5 12h.5 M12 12h.5 M19 12h.5" },
 ];
 
+// Reached by the button in the head, and by whatever is refused because nobody is signed in.
+const SIGN_IN = { id: "sign-in", name: "Sign in", load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };
+
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
 let current = null;
 let turn = 0;
+let shown = null;
+// The view that was left to sign in, with all that was typed into it.
+let parked = null;
 let lastSaid = "";
 
 function links() {
@@ -34,9 +42,35 @@ function links() {
   }
 }
 
+function back() {
+  feed.open();
+  location.hash = parked?.hash ?? "now";
+}
+
+function leave(next) {
+  if (next === SIGN_IN && current !== null && shown.route !== SIGN_IN) {
+    parked = { ...shown, view: current };
+  } else {
+    current?.end?.();
+  }
+}
+
+function enter(hash, route, make, rest) {
+  if (parked !== null && route !== SIGN_IN) {
+    const left = parked;
+    parked = null;
+    if (left.hash === hash) {
+      return left.view;
+    }
+    left.view.end?.();
+  }
+  return make(...rest);
+}
+
 async function show() {
-  const [id, ...rest] = location.hash.slice(1).split("/");
-  const route = ROUTES.find((one) => one.id === id) ?? ROUTES[0];
+  const hash = location.hash.slice(1);
+  const [id, ...rest] = hash.split("/");
+  const route = [...ROUTES, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
   const mine = ++turn;
   let make;
   try {
@@ -48,8 +82,9 @@ async function show() {
     return;
   }
   const first = current === null;
-  current?.end?.();
-  current = make(...rest);
+  leave(route);
+  current = enter(hash, route, make, rest);
+  shown = { hash, route };
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
@@ -110,7 +145,32 @@ function refresh() {
   }
 }
 
+function sessionButton(state) {
+  const text = state === null || (state.needsPassphrase && !state.signedIn) ? "Sign in" : state.needsPassphrase ? "Signed in" : "Access";
+  put(byId("session"), text);
+  mark(byId("session"), "aria-label", state?.signedIn ? `Signed in as ${state.name}. Sign out, and more` : null);
+}
+
+const toSignIn = () => {
+  location.hash = SIGN_IN.id;
+};
+
+async function askSession() {
+  try {
+    session.set(await api.askSession());
+    if (!session.current().mayLook) {
+      toSignIn();
+    }
+  } catch {
+    // Out of reach: the head says so already.
+  }
+}
+
 links();
+session.listen(sessionButton);
+session.whenWanted(toSignIn);
+byId("session").addEventListener("click", toSignIn);
+askSession();
 byId("units").addEventListener("click", () => {
   units.toggle();
   current?.unitsChanged?.();
