@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using PileController.Alarms;
 using PileController.Ledgers;
+using PileController.Panel.Alarms;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
 using PileController.Panel.Guard;
@@ -24,6 +26,7 @@ public static class PanelModule
     public static IServiceCollection AddPanel(this IServiceCollection services, PanelSetup setup)
     {
         services.AddSingleton(setup);
+        services.AddAlarms(setup);
         services.AddSingleton<NowReport>();
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
@@ -60,6 +63,7 @@ public static class PanelModule
         DecisionsApi.Map(api);
         HandApi.Map(api);
         TripsApi.Map(api);
+        AlarmsApi.Map(api);
         ServicingApi.Map(api);
         FaultsApi.Map(api);
         ForecastApi.Map(api);

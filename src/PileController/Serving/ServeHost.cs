@@ -52,6 +52,8 @@ internal static class ServeHost
             Rig = parts.Settings.Rig,
             Faults = parts.Faults,
             Settings = parts.Settings,
+            AlarmsFile = Path.Combine(parts.Folder.Path, "alarms.json"),
+            Lamp = parts.Lamp,
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         });
         if (parts.Settings.Forecast.File is { Length: > 0 } path)
@@ -68,6 +70,6 @@ internal static class ServeHost
     }
 
     /// <summary>The real rig.</summary>
-    public static IRig OpenHardware(RigSettings settings, Action<string> report) =>
+    public static GpioRig OpenHardware(RigSettings settings, Action<string> report) =>
         new GpioRig(GpioChips.Open(settings.Hardware.GpioChipLabel), settings, TimeProvider.System, report);
 }

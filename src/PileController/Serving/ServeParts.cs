@@ -9,4 +9,4 @@ namespace PileController.Serving;
 /// <summary>What a host is put together from.</summary>
 internal sealed record ServeParts(
     PileSettings Settings, IRig Rig, LiteRecord Record, Memory Start, long StartMonotonicMilliseconds, TimeProvider Clock,
-    double Speed, int OffsetMinutes, IFaultSwitches? Faults, DataFolder Folder);
+    double Speed, int OffsetMinutes, IFaultSwitches? Faults, DataFolder Folder, IAlarmLamp? Lamp = null);

@@ -2,6 +2,7 @@ using PileController.Control;
 using PileController.Records;
 using PileController.Rigs;
 using PileController.Rigs.Faults;
+using PileController.Rigs.Hardware;
 using PileController.Service;
 using PileController.Settings;
 using PileController.Simulation;
@@ -61,13 +62,15 @@ internal static class ServeRun
 
         Memory start = (await record.LastMemoryAsync(cancellation))?.AfterRestart() ?? Memory.Fresh;
         long utc = TimeProvider.System.GetUtcNow().ToUnixTimeMilliseconds();
-        IRig rig = ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        GpioRig hardware = ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        IRig rig = hardware;
         if (settings.Rig.Faults.Count > 0)
         {
-            rig = new FaultyRig(rig, new FaultBoard(settings.Rig.Faults));
+            rig = new FaultyRig(hardware, new FaultBoard(settings.Rig.Faults));
         }
 
-        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder);
+        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder,
+            hardware.Lamp);
     }
 
     private static void Say(ServeOptions options, WebApplication app, TextWriter output)
