@@ -29,7 +29,7 @@ public static class AlarmBoard
         for (int i = 0; i < table.Rows.Count; i++)
         {
             AlarmMemory memory = (changed ?? before)[i];
-            AlarmMemory next = One(table, i, memory, changed ?? before, facts, now, log);
+            AlarmMemory next = One(table, i, memory, changed ?? before, facts, elapsed, now, log);
             if (!ReferenceEquals(next, memory))
             {
                 changed ??= [.. before];
@@ -48,7 +48,7 @@ public static class AlarmBoard
     }
 
     private static AlarmMemory One(
-        AlarmTable table, int index, AlarmMemory memory, IReadOnlyList<AlarmMemory> all, AlarmFacts facts, double now, AlarmLog log)
+        AlarmTable table, int index, AlarmMemory memory, IReadOnlyList<AlarmMemory> all, AlarmFacts facts, double elapsed, double now, AlarmLog log)
     {
         AlarmRow row = table.Rows[index];
         if (memory.Shelved && now >= memory.ShelvedUntilSeconds)
@@ -60,17 +60,22 @@ public static class AlarmBoard
         bool? sign = row.Sign(facts, memory.Phase == AlarmPhase.Standing);
         return memory.Phase switch
         {
-            AlarmPhase.Standing => Stand(row, memory, sign, now, log),
+            AlarmPhase.Standing => Stand(row, memory, sign, facts, now, log),
             AlarmPhase.Pending when sign == false && now - memory.LastSeconds > row.BridgeSeconds =>
                 memory with { Phase = AlarmPhase.Off, HeldBackBy = null },
-            AlarmPhase.Pending => Wait(table, index, sign == false ? memory : memory with { LastSeconds = now }, all, sign, facts, now, log),
+            // What cannot be told is no time towards the delay.
+            AlarmPhase.Pending when sign is null => memory with
+            {
+                BeganSeconds = memory.BeganSeconds + elapsed, LastSeconds = memory.LastSeconds + elapsed,
+            },
+            AlarmPhase.Pending => Wait(table, index, sign == true ? memory with { LastSeconds = now } : memory, all, facts, now, log),
             _ when sign == true => Wait(
-                table, index, memory with { Phase = AlarmPhase.Pending, BeganSeconds = now, LastSeconds = now }, all, sign, facts, now, log),
+                table, index, memory with { Phase = AlarmPhase.Pending, BeganSeconds = now, LastSeconds = now }, all, facts, now, log),
             _ => memory,
         };
     }
 
-    private static AlarmMemory Stand(AlarmRow row, AlarmMemory memory, bool? sign, double now, AlarmLog log)
+    private static AlarmMemory Stand(AlarmRow row, AlarmMemory memory, bool? sign, AlarmFacts facts, double now, AlarmLog log)
     {
         if (sign == false)
         {
@@ -84,17 +89,17 @@ public static class AlarmBoard
         }
 
         memory = memory with { LastSeconds = now };
-        if (row.RemindSeconds > 0 && sign == true && !memory.Shelved && now - memory.ToldSeconds >= row.RemindSeconds)
+        if (row.RemindSeconds > 0 && sign == true && !memory.Shelved && now - memory.ToldSeconds >= row.RemindSeconds && row.Reminds(facts))
         {
+            memory = memory with { Unseen = true, SeenBy = null, ToldSeconds = now, Detail = row.Detail(facts) };
             log.Add(AlarmEventKind.Reminded, row.Key, memory, quiet: false);
-            memory = memory with { Unseen = true, SeenBy = null, ToldSeconds = now };
         }
 
         return memory;
     }
 
     private static AlarmMemory Wait(
-        AlarmTable table, int index, AlarmMemory memory, IReadOnlyList<AlarmMemory> all, bool? sign, AlarmFacts facts, double now, AlarmLog log)
+        AlarmTable table, int index, AlarmMemory memory, IReadOnlyList<AlarmMemory> all, AlarmFacts facts, double now, AlarmLog log)
     {
         AlarmRow row = table.Rows[index];
         string? cause = null;
@@ -104,7 +109,7 @@ public static class AlarmBoard
         }
 
         memory = memory.HeldBackBy == cause ? memory : memory with { HeldBackBy = cause };
-        if (cause is not null || sign is null || now - memory.BeganSeconds < row.DelaySeconds)
+        if (cause is not null || now - memory.BeganSeconds < row.DelaySeconds)
         {
             return memory;
         }

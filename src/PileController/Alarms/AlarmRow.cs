@@ -48,8 +48,11 @@ public sealed record AlarmRow(string Key, string Name, AlarmPriority Priority, A
     /// <summary>Whether people may come to harm; such an alarm is shelved for a short time only.</summary>
     public bool ProtectsPeople { get; init; }
 
-    /// <summary>How long after it was seen a standing alarm asks to be seen again, s; 0 for never.</summary>
+    /// <summary>Least time after it was told or seen before a standing alarm asks to be seen again, s; 0 for never.</summary>
     public double RemindSeconds { get; init; }
+
+    /// <summary>Whether this is a tick at which it does.</summary>
+    public Func<AlarmFacts, bool> Reminds { get; init; } = _ => true;
 
     /// <summary>Keys of the alarms it follows from: while one of them stands, this one is held back.</summary>
     public IReadOnlyList<string> FollowsFrom { get; init; } = [];

@@ -110,7 +110,7 @@ public sealed class PageBench : IAsyncDisposable
         "record" => Page.Locator("main .chart path.series").First,
         "decisions" => Page.Locator("main .decision").First,
         "hand" => Page.Locator("main .choice small").First,
-        "trips" => Page.Locator("main tbody tr").First,
+        "trips" => Page.Locator("#alarms .card").First,
         "plan" => Page.Locator("main .plan-figures .plan-list li").First,
         _ => Page.Locator("main .probe").First,
     };

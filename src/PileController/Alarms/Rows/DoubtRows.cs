@@ -33,7 +33,7 @@ internal static class DoubtRows
             Cause = "The supply or return probe drifts or slipped off its pipe, or the two are mixed up.",
             Consequence = "Drawn heat is measured wrongly.",
             Action = "Compare the two probes in one glass of water, and bind them to their pipes again. The pipes can be hot enough to burn.",
-            DelaySeconds = Hour, BridgeSeconds = 300, ClearSeconds = Hour,
+            DelaySeconds = Hour / 3, BridgeSeconds = 300, ClearSeconds = Hour,
             FollowsFrom = [Sources.Rig, Sources.Bus, Sources.Probe(Channel.Supply), Sources.Probe(Channel.Return)],
         },
     ];

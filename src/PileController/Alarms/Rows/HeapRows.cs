@@ -12,7 +12,7 @@ internal static class HeapRows
     [
         new("heapFire", "The heap is too hot: fire watch", High, AlarmGroup.Heap, place.Interlock("heapFire"))
         {
-            Cause = "Hotter than microbes can make it: chemical heating in a dry spot, or air that feeds it.",
+            Cause = "Hotter than microbes can make it: chemical heating in a dry spot, air that feeds it, or a probe that drifts away from its neighbours.",
             Consequence = "The heap may catch fire and give off carbon monoxide. The blower is held off.",
             Action = "Keep people back and do not open the heap. Look for smoke and smell; call the fire service if in doubt. Have water at hand, and nobody goes into the house while gas may gather there.",
             DelaySeconds = place.Persistence("heapFire"), ClearSeconds = Hour, DeadBand = 5, Unit = "K", ProtectsPeople = true,

@@ -12,6 +12,7 @@ internal static class HouseRows
 
     // Between the morning the statement reaches to and noon it speaks of a night that is far off.
     private const double NoonHour = 12;
+    private const double EveningHour = Control.Foresight.Tonight.EveningHour;
     private const double MorningHour = Control.Foresight.Tonight.MorningHour;
     private const double ChanceDeadBand = 0.1;
 
@@ -25,7 +26,8 @@ internal static class HouseRows
             Cause = "The night is colder than what the heap can give.",
             Consequence = $"The house falls below its minimum, {place.Control.HouseMinimumC:0.#} °C, and plants suffer.",
             Action = "Close the vents and draw the curtain; set up other heat before dark. A burner needs air and a carbon-monoxide alarm; an electric heater needs residual-current protection and a dry place.",
-            ClearSeconds = 24 * Hour, DeadBand = ChanceDeadBand, Unit = "of the chance", RemindSeconds = 23.5 * Hour,
+            ClearSeconds = 48 * Hour, DeadBand = ChanceDeadBand, Unit = "of the chance", RemindSeconds = 6 * Hour,
+            Reminds = f => f.At.LocalHour is >= EveningHour and < EveningHour + 1 && f.Decision?.Tonight is { Poor: true },
             Detail = f => f.Decision?.Tonight is { } said ? $"{100 * said.ChanceOfHolding:0} % chance of holding; {said.MinimumP50C:0.0} °C expected" : null,
         },
         new(Sources.HouseBlind, "The house probe cannot be believed", Medium, AlarmGroup.Probes, place.Interlock("houseBlind"))
@@ -33,7 +35,7 @@ internal static class HouseRows
             Cause = "Its cable is torn or wet, it hangs in a plug that corrodes, or it failed.",
             Consequence = "The controller reckons the house from the air outside; a freezing house would go unseen.",
             Action = "Look at the house yourself tonight. Look at the probe's cable and plug; it carries a few volts only.",
-            DelaySeconds = Math.Max(2 * Minute, place.Persistence("houseBlind")), BridgeSeconds = Minute, ClearSeconds = 15 * Minute,
+            DelaySeconds = Math.Max(5 * Minute, place.Persistence("houseBlind")), BridgeSeconds = 4.5 * Minute, ClearSeconds = 15 * Minute,
             FollowsFrom = [Sources.Rig, Sources.Bus],
             Detail = f => f.Decision is { } d ? Panel.Now.ProbeWords.Quality(d.Readings[Channel.House].Quality) : null,
         },
@@ -42,7 +44,7 @@ internal static class HouseRows
             Cause = "A night beyond what the heap can give, an open vent, a torn cover, or a rig that has stopped.",
             Consequence = "Plants die, and pipes in the house freeze.",
             Action = "Close the vents, bring other heat now. A burner needs air and a carbon-monoxide alarm; an electric heater needs residual-current protection and a dry place.",
-            DelaySeconds = 10 * Minute, ClearSeconds = 12 * Hour, DeadBand = 2, Unit = "K",
+            DelaySeconds = 10 * Minute, ClearSeconds = 48 * Hour, DeadBand = 2, Unit = "K",
         },
         new("houseCold", "The house is below its minimum", Medium, AlarmGroup.House,
             Below(f => f.Value(Channel.House), place.Control.HouseMinimumC - ColdMarginK, 1 + ColdMarginK))
@@ -50,7 +52,7 @@ internal static class HouseRows
             Cause = "A colder night than was foretold, an open vent, a torn cover, or less heat from the heap than was granted.",
             Consequence = "Plants suffer.",
             Action = "Close the vents, look that the rig gives heat, bring other heat. A burner needs air and a carbon-monoxide alarm.",
-            DelaySeconds = 30 * Minute, ClearSeconds = 12 * Hour, DeadBand = 1 + ColdMarginK, Unit = "K", FollowsFrom = ["tonightPoor", "houseFrost"],
+            DelaySeconds = 30 * Minute, ClearSeconds = 48 * Hour, DeadBand = 1 + ColdMarginK, Unit = "K", FollowsFrom = ["tonightPoor", "houseFrost"],
         },
         new("houseHot", "The house is too warm", Medium, AlarmGroup.House, place.Interlock("houseHot"))
         {

@@ -10,8 +10,8 @@ internal static class PowerRows
     private const double SilentWatts = 0.5;
     private const double StandbyWatts = 2;
 
-    // Below this a small blower may stand still for want of torque (common practice, no source).
-    private const double TurningDuty = 0.2;
+    // Its power goes with the cube of its duty: below this its meter tells little from nothing.
+    private const double TurningDuty = 0.5;
 
     private const string ChargeIt = "Free the panel of snow, look at its cable and fuse, charge the battery. A lead battery gives off explosive gas while it is charged: air, no sparks; goggles for its acid.";
 
@@ -45,12 +45,12 @@ internal static class PowerRows
             DelaySeconds = 5 * Minute, BridgeSeconds = Minute, ClearSeconds = 5 * Minute, FollowsFrom = [Sources.Rig],
         };
         yield return new("blowerRunsOff", "The blower runs though it is told to stand", Low, AlarmGroup.Power, (facts, _) =>
-            facts.Decision is not { } d || facts.Value(Channel.BlowerPower) is not { } w ? null : d.Outputs.BlowerDuty <= 0 && w > StandbyWatts)
+            facts.Decision is not { Outputs.BlowerDuty: <= 0 } || facts.Value(Channel.BlowerPower) is not { } w ? null : w > StandbyWatts)
         {
             Cause = "A relay that is welded shut, a switch set to hand, or a power meter that counts noise.",
             Consequence = "The battery is emptied and the heap dried.",
             Action = "Pull the blower's plug, then look at its relay.",
-            DelaySeconds = 5 * Minute, ClearSeconds = 5 * Minute,
+            DelaySeconds = 15 * Minute, BridgeSeconds = 4 * Minute, ClearSeconds = 5 * Minute,
         };
     }
 }

@@ -21,7 +21,7 @@ internal static class ProbeRows
             Consequence = Consequence(channel),
             Action = $"Look at the cable and plug of this probe ({label.ToLowerInvariant()}). {Caution(channel)}",
             DelaySeconds = 10 * Minute,
-            BridgeSeconds = 5 * Minute,
+            BridgeSeconds = 8 * Minute,
             ClearSeconds = 30 * Minute,
             FollowsFrom = [.. Causes(channel)],
             Detail = facts => facts.Decision is not { } d ? null
@@ -44,6 +44,13 @@ internal static class ProbeRows
         if (Sources.OnBus(channel))
         {
             yield return Sources.Bus;
+        }
+
+        if (channel == Channel.Floor)
+        {
+            // It is held against the house's air.
+            yield return "houseHot";
+            yield return Sources.HouseBlind;
         }
 
         if (Sources.InHeap(channel))

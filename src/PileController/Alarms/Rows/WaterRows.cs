@@ -1,4 +1,3 @@
-using PileController.Control.Decisions;
 using PileController.Control.Readings;
 using static PileController.Alarms.AlarmPriority;
 using static PileController.Alarms.Signs;
@@ -40,7 +39,7 @@ internal static class WaterRows
             Cause = "A blown fuse, a relay that does not close, a loose wire, a dead pump.",
             Consequence = "The rig is stopped. The house gets no heat from the water, and the lines no frost guard.",
             Action = $"Look at fuse, relay, wiring and the pump; then clear the trip. {PullThePlug}",
-            DelaySeconds = place.Persistence("pumpSilent"), FollowsFrom = [Sources.Rig],
+            DelaySeconds = place.Persistence("pumpSilent"),
         },
         new("noFlow", "The pump runs and no water moves", High, AlarmGroup.Water, place.Interlock("noFlow"))
         {
@@ -49,19 +48,20 @@ internal static class WaterRows
             Action = $"Open the valve, purge the air, look for ice and a blocked strainer, and that the pump turns; then clear the trip. {PullThePlug}",
             DelaySeconds = place.Persistence("noFlow"), FollowsFrom = [Sources.Rig, "leak", "level", "pumpSilent"],
         },
-        new("pumpRunsOff", "The pump runs though it is told to stand", Medium, AlarmGroup.Water, RunsThoughOff(Channel.PumpPower, o => o.PumpDuty))
+        new("pumpRunsOff", "The pump runs though it is told to stand", Medium, AlarmGroup.Water, (facts, _) =>
+            facts.Decision is not { Outputs.PumpDuty: <= 0 } || facts.Value(Channel.PumpPower) is not { } watts ? null : watts > StandbyWatts)
         {
             Cause = "A relay that is welded shut, a switch set to hand, or a power meter that counts noise.",
             Consequence = "The heap is overdrawn and the battery emptied, whatever the controller decides.",
             Action = $"Pull the pump's plug, then look at its relay. {PullThePlug}",
-            DelaySeconds = 2 * Minute, ClearSeconds = 2 * Minute,
+            DelaySeconds = 5 * Minute, BridgeSeconds = 4 * Minute, ClearSeconds = 5 * Minute,
         },
-        new("flowWhileOff", "Water moves though the pump stands", Low, AlarmGroup.Water, place.Interlock("flowWhileOff"))
+        new("flowWhileOff", "Water moves though the pump stands", Low, AlarmGroup.Water, Syphon(place))
         {
             Cause = "A syphon (warm water rises by itself), a stuck relay, or a flow meter that counts noise.",
             Consequence = "Heat is drawn that nobody granted.",
             Action = "Shut the valve by hand and see whether it stops: then it is a syphon, and a non-return valve mends it. If it goes on, look at the meter's cable.",
-            DelaySeconds = place.Persistence("flowWhileOff"), ClearSeconds = 2 * Minute, FollowsFrom = ["pumpRunsOff"],
+            DelaySeconds = Math.Max(5 * Minute, place.Persistence("flowWhileOff")), ClearSeconds = 5 * Minute, FollowsFrom = ["pumpRunsOff"],
         },
         new("flowWeak", "Less water moves than the loop should give", Low, AlarmGroup.Water, Weak(place))
         {
@@ -70,6 +70,7 @@ internal static class WaterRows
             Action = $"Clean the strainer, purge the air, look at the valve. {PullThePlug}",
             DelaySeconds = 10 * Minute, BridgeSeconds = 2 * Minute, ClearSeconds = 10 * Minute,
             DeadBand = WeakDeadBand, Unit = "of what it should be", FollowsFrom = ["noFlow", "pumpSilent"],
+            Detail = f => f.Decision is { } d ? $"{f.Value(Channel.Flow):0.0} L/min with the pump at {100 * d.Outputs.PumpDuty:0} % and the valve at {100 * d.Outputs.ValveOpening:0} %" : null,
         },
         new("scald", "Water hot enough to scald", High, AlarmGroup.Water, place.Interlock("supplyHot"))
         {
@@ -93,8 +94,12 @@ internal static class WaterRows
     // A pump that runs by its own curve for this share of its duty has left its start behind.
     private const double SettledDuty = 0.3;
 
-    private static AlarmSign RunsThoughOff(Channel power, Func<Outputs, double> duty) => (facts, _) =>
-        facts.Decision is not { } decision || facts.Value(power) is not { } watts ? null : duty(decision.Outputs) <= 0 && watts > StandbyWatts;
+    // While the pump runs it cannot be told, and what stood goes on standing.
+    private static AlarmSign Syphon(AlarmPlace place)
+    {
+        AlarmSign verdict = place.Interlock("flowWhileOff");
+        return (facts, standing) => facts.Decision is { Outputs.PumpDuty: > 0 } ? null : verdict(facts, standing);
+    }
 
     // Only what reaches the meter while the pump runs is told; a standing pump says nothing of the loop.
     private static AlarmSign Weak(AlarmPlace place) => (facts, standing) =>

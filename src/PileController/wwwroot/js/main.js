@@ -2,7 +2,7 @@ import { h, s, put, mark } from "./dom.js";
 import * as feed from "./feed.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
-import { MODES } from "./words.js";
+import { MODES, PRIORITIES } from "./words.js";
 import { nowView } from "./views/now.js";
 import { historyView } from "./views/history.js";
 import { decisionsView } from "./views/decisions.js";
@@ -16,10 +16,13 @@ const ROUTES = [
   { id: "record", name: "Record", view: historyView, icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
   { id: "decisions", name: "Decisions", view: decisionsView, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
   { id: "hand", name: "By hand", view: handView, icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
-  { id: "trips", name: "Trips", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
+  { id: "trips", name: "Alarms", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
   { id: "rig", name: "Rig", view: rigView, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
   { id: "plan", name: "Plan", view: planView, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
 ];
+
+// The mark on the link to the alarms tells the worst priority by its shape: octagon, triangle, circle.
+const WORST = { high: "M8 2.5h8L21.5 8v8L16 21.5H8L2.5 16V8Z M12 7v6.5 M12 16.4v.8", medium: ROUTES.find((one) => one.id === "trips").icon, low: "M12 3a9 9 0 1 0 .01 0 M12 8v5 M12 16v.5" };
 
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
@@ -66,9 +69,15 @@ function head(now) {
   byId("demo").hidden = !now.demo;
   put(byId("demo"), now.demo ? speedSentence(now) : "");
   const tripLink = byId("views").querySelector("[data-id=trips] span");
-  put(tripLink, now.trips.length > 0 ? `Trips (${now.trips.length})` : "Trips");
-  tripLink.classList.toggle("badge", now.trips.length > 0);
-  const spoken = `${MODES[now.mode] ?? now.mode}. ${now.trips.length > 0 ? `${now.trips.length} tripped.` : ""}`;
+  // A trip is told here at once; its alarm follows within a tick.
+  const asking = Math.max(now.alarms.unseen, now.trips.length);
+  put(tripLink, asking > 0 ? `Alarms (${asking})` : "Alarms");
+  tripLink.classList.toggle("badge", asking > 0);
+  mark(tripLink.parentNode.querySelector("path"), "d", WORST[now.trips.length > 0 ? "high" : now.alarms.worst] ?? WORST.medium);
+  const worst = now.alarms.worst === null ? "" : `, the worst of ${PRIORITIES[now.alarms.worst].toLowerCase()}`;
+  mark(tripLink.parentNode, "title", asking > 0 ? `${asking} to be seen${worst}` : null);
+  const unseen = now.alarms.unseen > 0 ? `${now.alarms.unseen} ${now.alarms.unseen === 1 ? "alarm" : "alarms"} not seen yet${worst}.` : "";
+  const spoken = `${MODES[now.mode] ?? now.mode}. ${now.trips.length > 0 ? `${now.trips.length} tripped.` : ""} ${unseen}`;
   if (spoken !== lastSaid) {
     lastSaid = spoken;
     put(byId("say"), spoken);
