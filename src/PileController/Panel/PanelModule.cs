@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using PileController.Access;
+using PileController.Alarms;
 using PileController.Ledgers;
+using PileController.Panel.Alarms;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
 using PileController.Panel.Editing;
@@ -32,6 +34,7 @@ public static class PanelModule
         services.AddSingleton(bound);
         services.AddHostedService<AccessKeeper>();
         services.AddHostedService<MalformedRequests>();
+        services.AddAlarms(setup);
         services.AddSingleton<NowReport>();
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
@@ -94,6 +97,7 @@ public static class PanelModule
         DecisionApi.Map(api);
         HandApi.Map(api);
         TripsApi.Map(api);
+        AlarmsApi.Map(api);
         ServicingApi.Map(api);
         FaultsApi.Map(api);
         ForecastApi.Map(api);

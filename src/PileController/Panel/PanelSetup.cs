@@ -56,6 +56,12 @@ public sealed record PanelSetup
     /// <summary>All settings of the holding; the what-ifs of the plan start from them.</summary>
     public PileSettings Settings { get; init; } = PileSettings.AlderBank;
 
+    /// <summary>File the alarms are kept in; null where they are not kept.</summary>
+    public string? AlarmsFile { get; init; }
+
+    /// <summary>The lamp or buzzer that fails on, or null.</summary>
+    public IAlarmLamp? Lamp { get; init; }
+
     /// <summary>The grower's book; null where no folder is kept.</summary>
     internal LedgerDesk? Ledger { get; init; }
 

@@ -61,6 +61,8 @@ internal static class ServeHost
             Settings = parts.Settings,
             Desk = parts.Desk,
             ControlOf = hash => parts.Folder.FindSettings(hash)?.Control,
+            AlarmsFile = Path.Combine(parts.Folder.Path, "alarms.json"),
+            Lamp = parts.Lamp,
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         }, access);
         if (parts.Settings.Forecast.File is { Length: > 0 } path)
@@ -77,6 +79,6 @@ internal static class ServeHost
     }
 
     /// <summary>The real rig.</summary>
-    public static IRig OpenHardware(RigSettings settings, Action<string> report) =>
+    public static GpioRig OpenHardware(RigSettings settings, Action<string> report) =>
         new GpioRig(GpioChips.Open(settings.Hardware.GpioChipLabel), settings, TimeProvider.System, report);
 }

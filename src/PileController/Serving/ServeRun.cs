@@ -99,13 +99,15 @@ internal static class ServeRun
 
         Memory start = (await record.LastMemoryAsync(cancellation))?.AfterRestart() ?? Memory.Fresh;
         long utc = TimeProvider.System.GetUtcNow().ToUnixTimeMilliseconds();
-        IRig rig = ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        GpioRig hardware = ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        IRig rig = hardware;
         if (settings.Rig.Faults.Count > 0)
         {
-            rig = new FaultyRig(rig, new FaultBoard(settings.Rig.Faults));
+            rig = new FaultyRig(hardware, new FaultBoard(settings.Rig.Faults));
         }
 
-        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder);
+        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder,
+            hardware.Lamp);
     }
 
     private static void Say(ServeOptions options, SettingsDesk desk, WebApplication app, RunAccess access, TextWriter output)

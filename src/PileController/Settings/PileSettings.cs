@@ -46,6 +46,9 @@ public sealed record PileSettings
     /// <summary>Where a forecast of the weather comes from.</summary>
     public ForecastSettings Forecast { get; init; } = new();
 
+    /// <summary>Who is told of alarms.</summary>
+    public AlarmsSettings Alarms { get; init; } = new();
+
     /// <summary>What a plan of the season ahead is told.</summary>
     public PlanSettings Plan { get; init; } = new();
 

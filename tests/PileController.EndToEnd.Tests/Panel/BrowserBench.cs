@@ -112,7 +112,7 @@ public sealed class PageBench : IAsyncDisposable
         "decisions" => Page.Locator("main .decision").First,
         "hand" => Page.Locator("main .choice small").First,
         "sign-in" => Page.Locator("main .card").First,
-        "trips" => Page.Locator("main tbody tr").First,
+        "trips" => Page.Locator("#alarms .card").First,
         "ledger" => Page.Locator("main .book .facts").First,
         "settings" => Page.Locator("main .sections details").First,
         "more" => Page.Locator("main .more a").First,

@@ -30,6 +30,10 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         {
             bench.Host.Control.Trip = "noFlow";
             await bench.Host.NextTickAsync();
+            while ((await bench.Host.GetAsync("/api/now")).GetProperty("alarms").GetProperty("worst").GetString() != "high")
+            {
+                await bench.Host.NextTickAsync();
+            }
         }
 
         await bench.GoAsync(view);

@@ -36,8 +36,11 @@ internal sealed record SettingsBody(
     }
 
     private static SettingBody Of(SettingsLeaf now, SettingsLeaf file, FieldRow? row) => new(
-        now.Path, Json(now.Json), Json(file.Json), now.Json != file.Json, row?.Doc ?? "A list.", row?.Allowed ?? "what the file explains",
+        now.Path, Shown(now), Shown(file), now.Json != file.Json, row?.Doc ?? "A list.", row?.Allowed ?? "what the file explains",
         EditRules.WhyInTheFile(now.Path), EditRules.MayGo(now.Path));
+
+    private static JsonElement Shown(SettingsLeaf leaf) =>
+        EditRules.IsSecret(leaf.Path) && leaf.Json != "\"\"" ? Json("\"set, not shown\"") : Json(leaf.Json);
 
     private static JsonElement Json(string text) => JsonSerializer.Deserialize<JsonElement>(text);
 }

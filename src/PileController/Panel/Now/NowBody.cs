@@ -74,6 +74,9 @@ internal sealed record NowBody
     /// <summary>Ids of the interlocks that have latched.</summary>
     public required IReadOnlyList<string> Trips { get; init; }
 
+    /// <summary>What of the alarms asks for a person.</summary>
+    public required AlarmsNowBody Alarms { get; init; }
+
     public required IReadOnlyList<HandBody> Hands { get; init; }
 
     public required TotalsBody Totals { get; init; }

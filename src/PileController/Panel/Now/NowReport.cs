@@ -1,3 +1,4 @@
+using PileController.Alarms;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Estimation;
@@ -11,7 +12,7 @@ using PileController.Service;
 namespace PileController.Panel.Now;
 
 /// <summary>Puts a tick into the form in which it goes over the wire.</summary>
-internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts counts)
+internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts counts, AlarmDesk alarms)
 {
     private const double JoulesPerKWh = 3.6e6;
 
@@ -66,6 +67,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Readings = [.. setup.Rig.Probes.Select(probe => ReadingOf(probe, decision.Readings[probe.Channel]))],
             Interlocks = [.. setup.Interlocks.Zip(decision.Verdicts, InterlockOf)],
             Trips = [.. Latched(setup.Interlocks, decision)],
+            Alarms = AlarmsOf(alarms.Count),
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
             Totals = TotalsOf(decision.Totals),
             Record = new(news.Record.Accepting, news.Record.LastSequence, news.Record.QueuedTicks, news.Record.DroppedTicks, news.Record.Fault),
@@ -89,6 +91,9 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     /// <summary>Ids of the interlocks that have latched.</summary>
     public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>
         table.Zip(decision.Verdicts).Where(row => row.Second == Verdict.Latched).Select(row => row.First.Id);
+
+    private static AlarmsNowBody AlarmsOf(AlarmCount count) =>
+        new(count.Standing, count.Unseen, count.Worst is { } worst ? WireNames.Of(worst) : null);
 
     // JSON has no word for a number that is none; the page shows a dash for null.
     private static double? Finite(double value) => double.IsFinite(value) ? value : null;

@@ -10,6 +10,9 @@ internal static class EditRules
     private static readonly (string Prefix, string Why)[] InTheFile =
     [
         ("panel.", "it decides who reaches this page"),
+        ("alarms.webhook", "it may hold a secret, and decides who is told"),
+        ("alarms.heartbeat", "it may hold a secret, and decides who is told"),
+        ("alarms.mail", "it decides who is told"),
         ("rig.kind", "it decides whether real devices move"),
         ("rig.hardware.", "a wrong line moves the wrong device; after a change in the file run check"),
         ("rig.probes", "a list is changed in the file"),
@@ -17,6 +20,9 @@ internal static class EditRules
         ("rig.seed", "it belongs to the simulated rig's start"),
         ("site.", "it belongs to the place; clock, sun and book hang on it"),
     ];
+
+    // An address may carry its key within it.
+    private static readonly string[] Secrets = ["alarms.webhook", "alarms.heartbeat.url"];
 
     private static readonly Guard[] Guards =
     [
@@ -33,6 +39,9 @@ internal static class EditRules
     /// <summary>Why a value can be changed in the file only, or null where the page may.</summary>
     public static string? WhyInTheFile(string path) =>
         InTheFile.FirstOrDefault(row => path.StartsWith(row.Prefix, StringComparison.Ordinal)).Why;
+
+    /// <summary>Whether a value is told to nobody.</summary>
+    public static bool IsSecret(string path) => Secrets.Contains(path);
 
     /// <summary>"higher" or "lower": the way a limit may be moved away from the file's; null where there is no such bound.</summary>
     public static string? MayGo(string path) =>

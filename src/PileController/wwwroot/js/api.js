@@ -69,6 +69,11 @@ export const decision = (sequence) => call("GET", `/api/decisions/${sequence}`);
 export const takeByHand = (body) => call("POST", "/api/hand", body);
 export const giveBack = (actuator) => call("DELETE", query("/api/hand", { actuator }));
 export const clearTrip = (id) => call("POST", `/api/trips/${encodeURIComponent(id)}/clear`);
+/** What stands, what is shelved, what happened lately. */
+export const alarms = () => call("GET", "/api/alarms");
+export const seeAlarm = (body) => call("POST", "/api/alarms/seen", body);
+export const shelveAlarm = (body) => call("POST", "/api/alarms/shelve", body);
+export const unshelveAlarm = (body) => call("POST", "/api/alarms/unshelve", body);
 export const addFault = (body) => call("POST", "/api/faults", body);
 export const removeFault = (fields) => call("DELETE", query("/api/faults", fields));
 export const servicing = (on) => call(on ? "POST" : "DELETE", "/api/servicing");

@@ -4,7 +4,7 @@ import * as feed from "./feed.js";
 import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
-import { MODES } from "./words.js";
+import { MODES, PRIORITIES } from "./words.js";
 import { nowView } from "./views/now.js";
 
 // Each view is fetched when it is first looked at, so that the first one stands soon on a weak link.
@@ -13,7 +13,7 @@ const ROUTES = [
   { id: "now", name: "Now", load: () => nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
   { id: "record", name: "Record", load: () => import("./views/record.js").then((module) => module.recordView), icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
   { id: "hand", name: "By hand", load: () => import("./views/hand.js").then((module) => module.handView), icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
-  { id: "trips", name: "Trips", load: () => import("./views/trips.js").then((module) => module.tripsView), icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
+  { id: "trips", name: "Alarms", load: () => import("./views/trips.js").then((module) => module.tripsView), icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
   { id: "decisions", name: "Decisions", about: "What was decided, when and why", load: () => import("./views/decisions.js").then((module) => module.decisionsView), minor: true, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
   { id: "ledger", name: "Ledger", about: "Heat, electricity, mass and money of the season", load: () => import("./views/ledger.js").then((module) => module.ledgerView), minor: true, icon: "M5 3h14v18H5Z M9 8h6 M9 12h6 M9 16h3" },
   { id: "rig", name: "Rig", about: "Probes and actuators", load: () => import("./views/rig.js").then((module) => module.rigView), minor: true, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
@@ -24,6 +24,9 @@ const ROUTES = [
 
 // Reached by the button in the head, and by whatever is refused because nobody is signed in.
 const SIGN_IN = { id: "sign-in", name: "Sign in", load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };
+
+// The mark on the link to the alarms tells the worst priority by its shape: octagon, triangle, circle.
+const WORST = { high: "M8 2.5h8L21.5 8v8L16 21.5H8L2.5 16V8Z M12 7v6.5 M12 16.4v.8", medium: ROUTES.find((one) => one.id === "trips").icon, low: "M12 3a9 9 0 1 0 .01 0 M12 8v5 M12 16v.5" };
 
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
@@ -112,9 +115,15 @@ function head(now) {
   byId("demo").hidden = !now.demo;
   put(byId("demo"), now.demo ? speedSentence(now) : "");
   const tripLink = byId("views").querySelector("[data-id=trips] span");
-  put(tripLink, now.trips.length > 0 ? `Trips (${now.trips.length})` : "Trips");
-  tripLink.classList.toggle("badge", now.trips.length > 0);
-  const spoken = `${MODES[now.mode] ?? now.mode}. ${now.trips.length > 0 ? `${now.trips.length} tripped.` : ""}`;
+  // A trip is told here at once; its alarm follows within a tick.
+  const asking = Math.max(now.alarms.unseen, now.trips.length);
+  put(tripLink, asking > 0 ? `Alarms (${asking})` : "Alarms");
+  tripLink.classList.toggle("badge", asking > 0);
+  mark(tripLink.parentNode.querySelector("path"), "d", WORST[now.trips.length > 0 ? "high" : now.alarms.worst] ?? WORST.medium);
+  const worst = now.alarms.worst === null ? "" : `, the worst of ${PRIORITIES[now.alarms.worst].toLowerCase()}`;
+  mark(tripLink.parentNode, "title", asking > 0 ? `${asking} to be seen${worst}` : null);
+  const unseen = now.alarms.unseen > 0 ? `${now.alarms.unseen} ${now.alarms.unseen === 1 ? "alarm" : "alarms"} not seen yet${worst}.` : "";
+  const spoken = `${MODES[now.mode] ?? now.mode}. ${now.trips.length > 0 ? `${now.trips.length} tripped.` : ""} ${unseen}`;
   if (spoken !== lastSaid) {
     lastSaid = spoken;
     put(byId("say"), spoken);

@@ -46,6 +46,18 @@ export const KINDS = {
   tonight: "Night ahead",
 };
 
+export const PRIORITIES = { high: "High priority", medium: "Medium priority", low: "Low priority" };
+
+export const ALARM_EVENTS = {
+  raised: "Rose",
+  returned: "Over by itself",
+  seen: "Seen",
+  reminded: "Still stands",
+  shelved: "Shelved",
+  unshelved: "Off the shelf",
+  shelfEnded: "Shelf time over",
+};
+
 export const ACTUATORS = { pump: "Pump", valve: "Valve", blower: "Blower", backup: "Backup heat" };
 
 export const VERDICTS = {

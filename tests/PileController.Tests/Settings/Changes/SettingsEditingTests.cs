@@ -95,6 +95,15 @@ public class SettingsEditingTests
     }
 
     [Fact]
+    public void IsSecret_WhatIsToldToNobody_IsASettingThatCanBeChangedInTheFileOnly()
+    {
+        string[] secrets = [.. SettingsLeaf.Of(PileSettings.AlderBank).Select(leaf => leaf.Path).Where(EditRules.IsSecret)];
+
+        Assert.Equal(["alarms.webhook", "alarms.heartbeat.url"], secrets);
+        Assert.All(secrets, path => Assert.NotNull(EditRules.WhyInTheFile(path)));
+    }
+
+    [Fact]
     public void MayGo_EveryInterlockLimit_IsBounded()
     {
         string[] free = [.. PileFields.Table.Rows("").Select(row => row.Path)
