@@ -1,6 +1,7 @@
 import { h, s, put, mark } from "./dom.js";
 import * as api from "./api.js";
 import * as feed from "./feed.js";
+import * as parking from "./parking.js";
 import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
@@ -25,14 +26,12 @@ const ROUTES = [
 ];
 
 // Reached by the button in the head, and by whatever is refused because nobody is signed in.
-const SIGN_IN = { id: "sign-in", name: "Sign in", view: () => signInView(back) };
+const SIGN_IN = { id: parking.SIGN_IN, name: "Sign in", view: () => signInView(back) };
 
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
 let current = null;
-let shown = null;
-// The view that was left to sign in, with all that was typed into it.
-let parked = null;
+let shown = "";
 let lastSaid = "";
 
 function links() {
@@ -45,36 +44,16 @@ function links() {
 
 function back() {
   feed.open();
-  location.hash = (parked?.route ?? ROUTES[0]).id;
-}
-
-function leave(next) {
-  if (next === SIGN_IN && current !== null && shown !== SIGN_IN) {
-    parked = { route: shown, view: current };
-  } else {
-    current?.end?.();
-  }
-}
-
-function enter(route) {
-  if (parked !== null && route !== SIGN_IN) {
-    const left = parked;
-    parked = null;
-    if (left.route === route) {
-      return left.view;
-    }
-    left.view.end?.();
-  }
-  return route.view();
+  location.hash = parking.leftAt() ?? ROUTES[0].id;
 }
 
 function show() {
   const id = location.hash.slice(1);
   const route = [...ROUTES, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
   const first = current === null;
-  leave(route);
-  current = enter(route);
-  shown = route;
+  parking.leave(current, shown, route.id);
+  current = parking.enter(route.id, route.view);
+  shown = route.id;
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
