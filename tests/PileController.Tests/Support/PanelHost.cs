@@ -59,7 +59,10 @@ public sealed class PanelHost : IAsyncDisposable
     /// <summary>Starts a host and waits for its first tick.</summary>
     /// <param name="simulated">Whether faults can be put in.</param>
     /// <param name="speed">How fast the clock runs.</param>
-    public static async Task<PanelHost> StartAsync(bool simulated = true, double speed = 60)
+    /// <param name="settings">The settings; Alder Bank's when null.</param>
+    /// <param name="lamp">The lamp that fails on, or null.</param>
+    public static async Task<PanelHost> StartAsync(
+        bool simulated = true, double speed = 60, PileSettings? settings = null, IAlarmLamp? lamp = null)
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
@@ -67,21 +70,24 @@ public sealed class PanelHost : IAsyncDisposable
         CannedControl control = new();
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
-        ControlSettings settings = new();
+        ControlSettings told = new();
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         builder.Logging.ClearProviders();
         builder.Services.AddSingleton<IRig>(rig);
         builder.Services.AddSingleton<IPileRecord>(record);
         builder.Services.AddTicks(
-            new TickSettings { Control = settings, OffsetMinutes = -300, Step = control.Step },
+            new TickSettings { Control = told, OffsetMinutes = -300, Step = control.Step },
             new SpedClock(TimeProvider.System, Begins, speed));
         builder.Services.AddPanel(new PanelSetup
         {
             Demo = true,
             Speed = speed,
             OffsetMinutes = -300,
-            Control = settings,
+            Control = told,
+            Settings = settings ?? PileSettings.AlderBank,
+            AlarmsFile = Path.Combine(folder, "alarms.json"),
+            Lamp = lamp,
             Interlocks = MadeUp.Interlocks,
             Faults = simulated ? rig : null,
             Sketch = sketch.Of,

@@ -37,7 +37,7 @@ internal static class PowerRows
         }
 
         yield return new("blowerSilent", "The blower takes no power", Low, AlarmGroup.Power, (facts, _) =>
-            facts.Decision is not { } d || d.Outputs.BlowerDuty < TurningDuty ? null : facts.Value(Channel.BlowerPower) is { } w ? w < SilentWatts : null)
+            facts.Before is not { BlowerDuty: >= TurningDuty } || facts.Value(Channel.BlowerPower) is not { } w ? null : w < SilentWatts)
         {
             Cause = "A blown fuse, a relay that does not close, a loose wire, or a dead blower.",
             Consequence = "No warm air comes; the water gives what it can.",
@@ -45,12 +45,12 @@ internal static class PowerRows
             DelaySeconds = 5 * Minute, BridgeSeconds = Minute, ClearSeconds = 5 * Minute, FollowsFrom = [Sources.Rig],
         };
         yield return new("blowerRunsOff", "The blower runs though it is told to stand", Low, AlarmGroup.Power, (facts, _) =>
-            facts.Decision is not { Outputs.BlowerDuty: <= 0 } || facts.Value(Channel.BlowerPower) is not { } w ? null : w > StandbyWatts)
+            facts.Before is not { BlowerDuty: <= 0 } || facts.Value(Channel.BlowerPower) is not { } w ? null : w > StandbyWatts)
         {
             Cause = "A relay that is welded shut, a switch set to hand, or a power meter that counts noise.",
             Consequence = "The battery is emptied and the heap dried.",
             Action = "Pull the blower's plug, then look at its relay.",
-            DelaySeconds = 15 * Minute, BridgeSeconds = 4 * Minute, ClearSeconds = 5 * Minute,
+            DelaySeconds = 5 * Minute, BridgeSeconds = 4 * Minute, ClearSeconds = 5 * Minute,
         };
     }
 }
