@@ -67,7 +67,8 @@ public static class AlarmBoard
             // What cannot be told is no time towards the delay.
             AlarmPhase.Pending when sign is null => memory with
             {
-                BeganSeconds = memory.BeganSeconds + elapsed, LastSeconds = memory.LastSeconds + elapsed,
+                BeganSeconds = memory.BeganSeconds + elapsed,
+                LastSeconds = memory.LastSeconds + elapsed,
             },
             AlarmPhase.Pending => Wait(table, index, sign == true ? memory with { LastSeconds = now } : memory, all, facts, now, log),
             _ when sign == true => Wait(
