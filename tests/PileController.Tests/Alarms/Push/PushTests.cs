@@ -63,7 +63,12 @@ public sealed class PushTests : IDisposable
         await File.WriteAllTextAsync(password, "open sesame\nnot this");
         MailSettings settings = new()
         {
-            Host = "127.0.0.1", Port = server.Port, Tls = MailTls.None, From = "heap@example.org", To = "one@example.org, two@example.org", User = "heap",
+            Host = "127.0.0.1",
+            Port = server.Port,
+            Tls = MailTls.None,
+            From = "heap@example.org",
+            To = "one@example.org, two@example.org",
+            User = "heap",
             PasswordFile = password,
         };
         await new MailSink(settings, _time).SendAsync(new PushMessage("Alder Bank", [Item], 0), CancellationToken.None);
