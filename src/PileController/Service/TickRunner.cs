@@ -47,15 +47,14 @@ internal sealed partial class TickRunner(
         {
             Say(counts.AddStepFault($"Control failed: {fault.Message}"), fault);
             await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
-            Trail(at, null, readings, record.Health);
+            Trail(at, null, readings);
             return;
         }
 
         await ApplyAsync(decision.Outputs).ConfigureAwait(false);
         Append(new TickEntry(readings, commands, before, decision, _memory));
-        RecordHealth health = record.Health;
-        feed.Publish(new TickNews(decision, readings, health, _memory));
-        Trail(at, decision, readings, health);
+        feed.Publish(new TickNews(decision, readings, record.Health, _memory));
+        Trail(at, decision, readings);
     }
 
     private async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
@@ -120,8 +119,20 @@ internal sealed partial class TickRunner(
         }
     }
 
-    private void Trail(Instant at, Decision? decision, RigReadings readings, RecordHealth health) => trail.Tell(
-        new FollowedTick(at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks)));
+    private void Trail(Instant at, Decision? decision, RigReadings readings)
+    {
+        try
+        {
+            RecordHealth health = record.Health;
+            trail.Tell(new FollowedTick(
+                at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks)));
+        }
+        catch (Exception fault)
+        {
+            // Alarms may miss a tick; control may not be disturbed by them.
+            LogStore(fault);
+        }
+    }
 
     // A fault that repeats each tick would fill the journal: said when new, then every 360th time.
     private void Say(long count, Exception fault)
