@@ -57,7 +57,9 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
         (2, Gen.Int[0, 4].Select(i => (Command)new ClearTrip(new[] { "leak", "level", "noFlow", "pumpSilent", "nonsense" }[i]))),
         (1, Gen.Bool.Select(on => (Command)new SetServicing(on))),
         (2, AnyForecast.Select(forecast => (Command)new TakeForecast(forecast))),
-        (1, Gen.Select(Gen.Bool, Gen.Long, Gen.Long, (store, jump, late) => (Command)new ReportTick(store, jump, late))));
+        (1, Gen.Select(
+            Gen.Bool, Gen.Long, Gen.Long, Gen.Frequency((9, Gen.Int[0, 4]), (1, Gen.Int[5, 9])),
+            (store, jump, late, restarts) => (Command)new ReportTick(store, jump, late, restarts))));
 
     // Weather and heap stand for a while, as they do, and single readings go wrong on top of that.
     private static readonly Gen<Func<double, Move[]>> AnyPart = Gen.Select(
