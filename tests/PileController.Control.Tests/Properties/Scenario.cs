@@ -54,7 +54,7 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
             Gen.Int[0, 3], Gen.Frequency((9, Gen.Double[-1, 2]), (1, Gen.Double)), Gen.Frequency((5, Gen.Long[0, 900_000]), (1, Gen.Long)),
             (actuator, value, length) => (Command)new TakeByHand((Actuator)actuator, value, length, "Ada"))),
         (1, Gen.Int[0, 4].Select(a => (Command)new ReleaseHand(a == 4 ? null : (Actuator)a))),
-        (2, Gen.Int[0, 4].Select(i => (Command)new ClearTrip(new[] { "leak", "level", "noFlow", "pumpSilent", "nonsense" }[i]))),
+        (2, Gen.Int[0, 5].Select(i => (Command)new ClearTrip(new[] { "leak", "level", "noFlow", "pumpSilent", "restarts", "nonsense" }[i]))),
         (1, Gen.Bool.Select(on => (Command)new SetServicing(on))),
         (2, AnyForecast.Select(forecast => (Command)new TakeForecast(forecast))),
         (1, Gen.Select(

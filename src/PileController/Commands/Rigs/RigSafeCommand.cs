@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Device.Gpio;
 using PileController.Commands.Shell;
 using PileController.Rigs.Hardware;
-using PileController.Settings;
 
 namespace PileController.Commands.Rigs;
 
