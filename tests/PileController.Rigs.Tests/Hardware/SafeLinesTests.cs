@@ -27,7 +27,7 @@ public sealed class SafeLinesTests : IDisposable
     public void Set_ALineThatCannotBeTaken_IsToldAndTheOthersAreSwitchedOff()
     {
         using GpioController controller = new(_driver);
-        controller.OpenPin(17, PinMode.Output);
+        _driver.BrokenPins.Add(17);
 
         IReadOnlyList<string> faults = SafeLines.Set(controller, new HardwareSettings { PumpPin = 17, BlowerPin = 27 });
 
