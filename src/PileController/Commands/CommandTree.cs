@@ -5,6 +5,7 @@ using PileController.Commands.Access;
 using PileController.Commands.Calc;
 using PileController.Commands.Checking;
 using PileController.Commands.Ledgers;
+using PileController.Commands.Rigs;
 using PileController.Commands.Running;
 using PileController.Commands.Shell;
 
@@ -45,6 +46,7 @@ internal static class CommandTree
             RecordCommand.Create(),
             LedgerCommand.Create(),
             PassphraseCommand.Create(),
+            RigCommand.Create(),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExample((HelpAction)help.Action!);

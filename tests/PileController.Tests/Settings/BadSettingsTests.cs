@@ -132,6 +132,7 @@ public class BadSettingsTests
         { """{ "rig": { "hardware": { "oneWireRoot": "w1" } } }""", "rig.hardware.oneWireRoot", "\"w1\"", "an absolute path" },
         { """{ "rig": { "hardware": { "dutyPeriod": "5 s" } } }""", "rig.hardware.dutyPeriod", "5 s", "0 s, or whole seconds from 10 s to 40 s" },
         { Hardware(HardwareProbes, """ "blowerPin": 27 """), "rig.hardware.pumpPin", "none", "the line of the pump" },
+        { Hardware(HardwareProbes, """ "pumpPin": 17, "blowerPin": 27, "standingWater": "unguarded" """).Replace("\"standingWater\": \"drainsBack\", ", "", StringComparison.Ordinal), "rig.hardware.standingWater", "unguarded", "drainsBack, antifreeze or frostDevice" },
         { Hardware(HardwareProbes, """ "pumpPin": 17 """), "rig.hardware.blowerPin", "none", "the line of the blower" },
         { Hardware(HardwareProbes.Replace("flow", "level", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },
         { Hardware(HardwareProbes.Replace("heapTurns", "heapEdge", StringComparison.Ordinal)), "rig.probes", "without a heap probe", "heapTurns or heapCore" },
@@ -225,5 +226,5 @@ public class BadSettingsTests
             new SettingsFault("heap.radius", "\"60 m\"", "0.5 m to 6 m", 4).Sentence);
 
     private static string Hardware(string probes, string pins = """ "pumpPin": 17, "blowerPin": 27 """) =>
-        $$"""{ "rig": { "kind": "hardware", "probes": [ {{probes.ReplaceLineEndings(" ")}} ], "hardware": { {{pins}} } } }""";
+        $$"""{ "rig": { "kind": "hardware", "probes": [ {{probes.ReplaceLineEndings(" ")}} ], "hardware": { "standingWater": "drainsBack", {{pins}} } } }""";
 }
