@@ -3,6 +3,7 @@ using PileController.Control.Decisions;
 using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 using PileController.Physics.Heaps;
+using PileController.Records;
 using PileController.Rigs;
 using PileController.Rigs.Faults;
 using PileController.Service;
@@ -65,7 +66,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Trips = [.. Latched(setup.Interlocks, decision)],
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
             Totals = TotalsOf(decision.Totals),
-            Record = new(news.Record.Accepting, news.Record.LastSequence, news.Record.QueuedTicks, news.Record.DroppedTicks, news.Record.Fault),
+            Record = RecordOf(news.Record),
             Service = new(counts.Missed, counts.StepFaults, counts.RigFaults, counts.LastFault),
             Heap = HeapOf(setup.Heap),
             Faults = setup.Faults is { } faults
@@ -108,6 +109,9 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
 
     private static HandBody HandOf(HandHold hand, Instant at) =>
         new(WireNames.Of(hand.Actuator), hand.Value, ToUtc(at, hand.UntilMonotonicMilliseconds), hand.Who);
+
+    private static RecordBody RecordOf(RecordHealth record) => new(
+        record.Accepting, record.LastSequence, record.QueuedTicks, record.DroppedTicks, record.Fault, DamageBody.Of(record.Damage));
 
     private static TotalsBody TotalsOf(Totals totals) => new(
         Finite(totals.WaterJoules / JoulesPerKWh), Finite(totals.WaterErrorJoules / JoulesPerKWh), Finite(totals.AirJoules / JoulesPerKWh),
