@@ -15,6 +15,7 @@ return args switch
     ["steps", .. string[] rest] => Steps(rest),
     ["record-year", .. string[] rest] => await RecordYear.RunAsync(rest, Console.Out, Console.Error),
     ["record-replay", .. string[] rest] => await RecordReplaySpeed.RunAsync(rest, Console.Out, Console.Error),
+    ["serve-again", .. string[] rest] => await ServeAgain.RunAsync(rest, Console.Out),
     _ => Usage(),
 };
 
@@ -36,6 +37,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick, and of one look of the horizon
         dotnet run -c Release --project tests/PileController.Benchmarks -- record-year   a year of the demo's ticks in the record, its size and the time of questions, beside SQLite and a document a sample [DIR] [--days N] [--alone] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- record-replay 30 days of the demo's ticks decided again, and how fast [DIR] [--days N] [--json FILE]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- serve-again   how long after a kill the page answers again [--kills N]
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;

@@ -324,7 +324,6 @@ internal sealed class RecordKeeper : IDisposable
 
         // A commit whose call failed may have gone through all the same (LiteDB issue 2821).
         Ticks.Recover(_faults);
-        _faults.Aside(_disk.SetAside());
         _pending.RemoveAll(pack => pack.Batch.Head.LastSequence <= Ticks.LastSequence);
         if (_pending.Count > 0)
         {
@@ -345,6 +344,7 @@ internal sealed class RecordKeeper : IDisposable
         try
         {
             _days.Keep();
+            _faults.Aside(_disk.SetAside());
             _faults.Over(FaultSource.Days);
         }
         catch (Exception exception) when (IsStoreError(exception))
