@@ -98,6 +98,9 @@ public sealed record HardwareSettings
     /// <summary>True when that line is not held still but changes every second while all is well.</summary>
     public bool LampBeats { get; init; }
 
+    /// <summary>Line that changes every second while the service proves its health, or null: it feeds a retriggerable timer in series with the loads.</summary>
+    public int? PulseLine { get; init; }
+
     /// <summary>What keeps exposed lines whole while the outputs are at their safe value, which is off.</summary>
     public StandingWater StandingWater { get; init; }
 

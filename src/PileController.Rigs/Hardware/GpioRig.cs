@@ -25,7 +25,8 @@ public sealed class GpioRig : IRig
     private readonly List<SwitchedLoad> _loads = [];
     private readonly SwitchedLoad? _pump;
     private readonly SwitchedLoad? _blower;
-    private readonly LampLine? _lamp;
+    private readonly HeldLine? _lamp;
+    private readonly HeldLine? _pulse;
     private readonly ITimer _timer;
     private readonly Lock _gate = new();
     private readonly long _began;
@@ -61,14 +62,18 @@ public sealed class GpioRig : IRig
         _report = report;
         _pump = Fit("pump", settings.Hardware.PumpPin, settings.Hardware);
         _blower = Fit("blower", settings.Hardware.BlowerPin, settings.Hardware);
-        _lamp = settings.Hardware.LampLine is { } line ? new LampLine(controller, line, settings.Hardware, time) : null;
+        _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
+        _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
         _thermometers = new Thermometers(settings, time, limits, readText);
         _began = _lastApplied = time.GetTimestamp();
         _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
     }
 
     /// <summary>The lamp, or null when none is fitted.</summary>
-    public IAlarmLamp? Lamp => _lamp;
+    public IHeldLine? Lamp => _lamp;
+
+    /// <summary>The line that feeds the watchdog timer in series with the loads, or null when none is fitted.</summary>
+    public IHeldLine? Pulse => _pulse;
 
     /// <inheritdoc/>
     public async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
@@ -114,6 +119,7 @@ public sealed class GpioRig : IRig
 
             _disposed = true;
             _lamp?.LetGo(news);
+            _pulse?.LetGo(news);
             news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
         }
 
@@ -135,6 +141,9 @@ public sealed class GpioRig : IRig
         return load;
     }
 
+    private HeldLine? Held(string name, int? line, HardwareSettings hardware, bool beats) =>
+        line is { } number ? new HeldLine(_controller, name, number, hardware.ActiveLow, beats, _time) : null;
+
     private void OnBeat()
     {
         List<string> news = [];
@@ -155,6 +164,7 @@ public sealed class GpioRig : IRig
 
             Drive_NeedsLock(news);
             _lamp?.Drive(news);
+            _pulse?.Drive(news);
         }
 
         news.ForEach(_report);

@@ -7,19 +7,21 @@ internal static class HardwareCheck
     /// <exception cref="ArgumentException">Names the setting, what was given and what is allowed.</exception>
     public static void Require(HardwareSettings hardware)
     {
-        Require(hardware.PumpPin, nameof(HardwareSettings.PumpPin));
-        Require(hardware.BlowerPin, nameof(HardwareSettings.BlowerPin));
-        Require(hardware.LampLine, nameof(HardwareSettings.LampLine));
-        if (hardware.LampLine is { } lamp && (lamp == hardware.PumpPin || lamp == hardware.BlowerPin))
+        (string Field, int? Line)[] lines =
+        [
+            (nameof(HardwareSettings.PumpPin), hardware.PumpPin), (nameof(HardwareSettings.BlowerPin), hardware.BlowerPin),
+            (nameof(HardwareSettings.LampLine), hardware.LampLine), (nameof(HardwareSettings.PulseLine), hardware.PulseLine),
+        ];
+        for (int i = 0; i < lines.Length; i++)
         {
-            throw new ArgumentException(
-                $"Hardware.LampLine is {lamp}, and so is the line of a load; the lamp needs a line of its own.", nameof(hardware));
-        }
-
-        if (hardware.PumpPin is { } pin && pin == hardware.BlowerPin)
-        {
-            throw new ArgumentException(
-                $"Hardware.BlowerPin is {pin}, and so is Hardware.PumpPin; each load needs a line of its own.", nameof(hardware));
+            Require(lines[i].Line, lines[i].Field);
+            int before = Array.FindIndex(lines, 0, i, other => other.Line is not null && other.Line == lines[i].Line);
+            if (before >= 0)
+            {
+                throw new ArgumentException(
+                    $"Hardware.{lines[i].Field} is {lines[i].Line}, and so is Hardware.{lines[before].Field}; each needs a line of its own.",
+                    nameof(hardware));
+            }
         }
     }
 

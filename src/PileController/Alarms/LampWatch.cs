@@ -5,7 +5,7 @@ namespace PileController.Alarms;
 
 /// <summary>Says to the lamp, every second, whether all is well: no alarm of high priority stands, and ticks come on time.</summary>
 internal sealed class LampWatch(
-    IAlarmLamp lamp, AlarmDesk desk, PanelFeed feed, Punctuality punctuality, TimeProvider time, ILogger<LampWatch> logger)
+    IHeldLine lamp, AlarmDesk desk, PanelFeed feed, Punctuality punctuality, TimeProvider time, ILogger<LampWatch> logger)
     : BesideService(logger)
 {
     private static readonly TimeSpan Every = TimeSpan.FromSeconds(1);

@@ -60,7 +60,7 @@ public sealed record PanelSetup
     public string? AlarmsFile { get; init; }
 
     /// <summary>The lamp or buzzer that fails on, or null.</summary>
-    public IAlarmLamp? Lamp { get; init; }
+    public IHeldLine? Lamp { get; init; }
 
     /// <summary>The grower's book; null where no folder is kept.</summary>
     internal LedgerDesk? Ledger { get; init; }

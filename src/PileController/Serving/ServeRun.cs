@@ -73,7 +73,7 @@ internal static class ServeRun
             : await RealAsync(standing, settings, hardware, record, cancellation);
         await using IRig rig = parts.Rig;
         await using WebApplication app = ServeHost.Build(
-            parts with { Desk = standing.Desk, Signs = [standing.Manager], Restarts = first ? standing.Restarts : 0 },
+            parts with { Desk = standing.Desk, Signs = hardware?.Pulse is { } pulse ? [standing.Manager, new PulseSign(pulse)] : [standing.Manager], Restarts = first ? standing.Restarts : 0 },
             standing.Options.Urls, standing.Access.Desk, standing.Options.Certificate);
         await app.StartAsync(cancellation);
         standing.Desk.Confirm();

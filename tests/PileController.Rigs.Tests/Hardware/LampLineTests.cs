@@ -9,6 +9,7 @@ namespace PileController.Rigs.Tests.Hardware;
 public sealed class LampLineTests : IDisposable
 {
     private const int Lamp = 22;
+    private const int Pulse = 23;
 
     private readonly FakeGpioDriver _driver = new();
     private readonly FakeTimeProvider _time = new();
@@ -106,6 +107,30 @@ public sealed class LampLineTests : IDisposable
     [Fact]
     public void Ctor_ALineThatIsALoads_IsRefused() =>
         Assert.Contains("LampLine is 22", Assert.Throws<ArgumentException>(() => Make(pump: Lamp)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public async Task Pulse_OnlyWhileAllIsWell_ChangesEverySecond()
+    {
+        HardwareSettings hardware = new() { PulseLine = Pulse };
+        await using GpioRig rig = new(
+            new GpioController(_driver), new RigSettings { Simulated = false, Probes = [], Hardware = hardware }, _time, _reports.Add);
+        string seen = "";
+        for (int i = 0; i < 6; i++)
+        {
+            rig.Pulse!.Say(true);
+            Second();
+            seen += _driver.IsHigh(Pulse) ? '1' : '0';
+        }
+
+        rig.Pulse!.Say(false);
+        for (int i = 0; i < 3; i++)
+        {
+            Second();
+            seen += _driver.IsHigh(Pulse) ? '1' : '0';
+        }
+
+        Assert.Equal("101010000", seen);
+    }
 
     private bool IsHeld(bool activeLow) => _driver.IsHigh(Lamp) != activeLow;
 

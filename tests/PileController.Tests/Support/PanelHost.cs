@@ -81,11 +81,11 @@ public sealed class PanelHost : IAsyncDisposable
     /// <param name="settings">The settings; Alder Bank's when null.</param>
     /// <param name="lamp">The lamp that fails on, or null.</param>
     public static Task<PanelHost> StartAsync(
-        bool simulated = true, double speed = 60, string? passphrase = null, PileSettings? settings = null, IAlarmLamp? lamp = null) =>
+        bool simulated = true, double speed = 60, string? passphrase = null, PileSettings? settings = null, IHeldLine? lamp = null) =>
         StartAsync(simulated, speed, passphrase, access => access, settings, lamp);
 
     internal static async Task<PanelHost> StartAsync(
-        bool simulated, double speed, string? passphrase, Func<AccessSetup, AccessSetup> access, PileSettings? settings = null, IAlarmLamp? lamp = null)
+        bool simulated, double speed, string? passphrase, Func<AccessSetup, AccessSetup> access, PileSettings? settings = null, IHeldLine? lamp = null)
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();

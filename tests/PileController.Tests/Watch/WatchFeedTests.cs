@@ -3,6 +3,7 @@ using Microsoft.Extensions.Time.Testing;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
+using PileController.Rigs;
 using PileController.Service;
 using PileController.Tests.Support;
 using PileController.Watch;
@@ -79,6 +80,33 @@ public class WatchFeedTests
         Assert.Equal("STATUS=No probe has answered for 10 min.", _heard[^1]);
     }
 
+    [Fact]
+    public void Look_EachSickness_StopsThePulses()
+    {
+        PulseLine line = new();
+        WatchFeed watch = new(
+            [new PulseSign(line)], _time, _feed, _counts, new Punctuality(TimeSpan.FromSeconds(10)), _record, NullLogger<WatchFeed>.Instance);
+        Tick();
+        watch.Look();
+        Assert.True(line.Well);
+
+        (Action Break, Action Mend)[] sicknesses =
+        [
+            (() => _counts.RigAnswers = false, () => _counts.RigAnswers = true),
+            (() => _counts.RigObeys = false, () => _counts.RigObeys = true),
+            (() => _time.Advance(TimeSpan.FromSeconds(31)), () => Tick()),
+        ];
+        foreach ((Action breaks, Action mends) in sicknesses)
+        {
+            breaks();
+            watch.Look();
+            Assert.False(line.Well);
+            mends();
+            watch.Look();
+            Assert.True(line.Well);
+        }
+    }
+
     private WatchFeed Make() => new(
         [new ServiceManager(_heard.Add)], _time, _feed, _counts, new Punctuality(TimeSpan.FromSeconds(10)), _record, NullLogger<WatchFeed>.Instance);
 
@@ -90,5 +118,12 @@ public class WatchFeedTests
             : RigReadings.None.With(Channel.House, new Reading(0, ReadingQuality.NoAnswer, 0));
         (Decision decision, Memory after) = Controller.Step(new ControlSettings(), Memory.Fresh, readings, [], at);
         _feed.Publish(new TickNews(decision, readings, _record.Health, after));
+    }
+
+    private sealed class PulseLine : IHeldLine
+    {
+        public bool? Well { get; private set; }
+
+        public void Say(bool allIsWell) => Well = allIsWell;
     }
 }

@@ -55,6 +55,12 @@ internal static class ServiceRows
             Action = "Look at the board's supply and cooling, stop what else runs on it, restart it.",
             DelaySeconds = 10 * Minute, BridgeSeconds = 5 * Minute, ClearSeconds = 30 * Minute,
         },
+        new("restarts", "Started again and again", High, AlarmGroup.Service, place.Interlock("restarts"))
+        {
+            Cause = "The program died or hung five times within an hour: a weak supply, a failing card, a device that hangs the board, or a fault of the program.",
+            Consequence = "All outputs are off until somebody clears the trip. The heap loses nothing by resting; the house is without its heat.",
+            Action = "Look in the service's journal for what ended it, at the supply and at the card; then clear the trip.",
+        },
         new("clockUnsteady", "The clock jumps again and again", Low, AlarmGroup.Service, place.Interlock("clockJump"))
         {
             Cause = "The board has no network time, or two programs set its clock. A single jump is no alarm: a clock that is set right asks nothing of anybody.",

@@ -20,6 +20,13 @@ internal static class HardwareChecks
                 : null,
             s => $"{s.Rig.Hardware.LampLine}"),
         Check.That(
+            "rig.hardware.pulseLine", ["rig.hardware.pumpPin", "rig.hardware.blowerPin", "rig.hardware.lampLine"],
+            s => s.Rig.Hardware.PulseLine is int line
+                && (line == s.Rig.Hardware.PumpPin || line == s.Rig.Hardware.BlowerPin || line == s.Rig.Hardware.LampLine)
+                ? "another line than rig.hardware.pumpPin, blowerPin and lampLine"
+                : null,
+            s => $"{s.Rig.Hardware.PulseLine}"),
+        Check.That(
             "rig.hardware.dutyPeriod", [],
             s => s.Rig.Hardware.DutyPeriodSeconds is 0 || (s.Rig.Hardware.DutyPeriodSeconds >= 10 && double.IsInteger(s.Rig.Hardware.DutyPeriodSeconds))
                 ? null

@@ -45,7 +45,7 @@ public sealed class HostedTests
     private static List<string?> Told(LocalHttp hook) =>
         [.. hook.Bodies.SelectMany(body => body.GetProperty("alarms").EnumerateArray()).Select(one => one.GetProperty("key").GetString())];
 
-    private sealed class FakeLamp : IAlarmLamp
+    private sealed class FakeLamp : IHeldLine
     {
         private readonly Lock _gate = new();
         private readonly List<bool> _said = [];

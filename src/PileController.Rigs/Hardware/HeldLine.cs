@@ -3,14 +3,15 @@ using System.Device.Gpio;
 namespace PileController.Rigs.Hardware;
 
 /// <summary>
-/// The line of a lamp that fails on: let go from its first instant, held only while all is said to be well, let go at the
-/// end. Where the kernel keeps lines as they were when a program dies, only a line that beats tells the two apart.
+/// A line that is let go from its first instant, held only while all is said to be well, and let go at the end. Where the
+/// kernel keeps lines as they were when a program dies, only a line that beats tells the two apart.
 /// </summary>
-internal sealed class LampLine : IAlarmLamp
+internal sealed class HeldLine : IHeldLine
 {
     private static readonly TimeSpan LongestSilence = TimeSpan.FromSeconds(10);
 
     private readonly GpioController _controller;
+    private readonly string _name;
     private readonly int _line;
     private readonly bool _activeLow;
     private readonly bool _beats;
@@ -22,12 +23,13 @@ internal sealed class LampLine : IAlarmLamp
 
     /// <summary>Opens the line, let go.</summary>
     /// <exception cref="RigFaultException">The line cannot be opened as an output.</exception>
-    public LampLine(GpioController controller, int line, HardwareSettings hardware, TimeProvider time)
+    public HeldLine(GpioController controller, string name, int line, bool activeLow, bool beats, TimeProvider time)
     {
         _controller = controller;
+        _name = name;
         _line = line;
-        _activeLow = hardware.ActiveLow;
-        _beats = hardware.LampBeats;
+        _activeLow = activeLow;
+        _beats = beats;
         _time = time;
         try
         {
@@ -39,7 +41,7 @@ internal sealed class LampLine : IAlarmLamp
         }
         catch (Exception error)
         {
-            throw new RigFaultException($"The lamp's line {line} cannot be opened as an output: {error.Message}", error);
+            throw new RigFaultException($"The {name}'s line {line} cannot be opened as an output: {error.Message}", error);
         }
     }
 
@@ -85,7 +87,7 @@ internal sealed class LampLine : IAlarmLamp
         {
             if (!_isFailing)
             {
-                news.Add($"The lamp's line {_line} cannot be written: {error.Message}");
+                news.Add($"The {_name}'s line {_line} cannot be written: {error.Message}");
             }
 
             _isFailing = true;
