@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using PileController.Commands.Calc;
 using PileController.Commands.Checking;
 using PileController.Commands.Ledgers;
+using PileController.Commands.Rigs;
 using PileController.Commands.Running;
 using PileController.Commands.Shell;
 
@@ -42,6 +43,7 @@ internal static class CommandTree
             SeasonCommand.Create(),
             PlanCommand.Create(),
             RecordCommand.Create(),
+            RigCommand.Create(),
             LedgerCommand.Create(),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
