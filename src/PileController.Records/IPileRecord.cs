@@ -3,6 +3,7 @@ using PileController.Control.Decisions;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 using PileController.Records.Accounts;
+using PileController.Records.Checking;
 
 namespace PileController.Records;
 
@@ -91,4 +92,10 @@ public interface IPileRecord : IAsyncDisposable
     /// <param name="cancellation">Cancels the query.</param>
     Task<IReadOnlyList<BlockAccount>> AccountsAsync(
         long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation);
+
+    /// <summary>One tick as it can be decided again; null where it is not kept, damaged, or made with settings nobody knows.</summary>
+    /// <param name="sequence">Its number.</param>
+    /// <param name="steps">Finds control for a block's origin; called from the record's thread.</param>
+    /// <param name="cancellation">Cancels the query.</param>
+    Task<RecalledTick?> TickAsync(long sequence, ReplaySteps steps, CancellationToken cancellation);
 }

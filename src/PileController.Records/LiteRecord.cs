@@ -130,6 +130,10 @@ public sealed class LiteRecord : IPileRecord
         AskAsync(
             keeper => RecordQueries.Accounts(keeper.Batches(), _cache, afterSequence, mostBlocks, rulesOf, _faults.Stand), cancellation);
 
+    /// <inheritdoc/>
+    public Task<RecalledTick?> TickAsync(long sequence, ReplaySteps steps, CancellationToken cancellation) =>
+        AskAsync(keeper => TickRecall.Find(keeper.Batches(), sequence, steps), cancellation);
+
     /// <summary>Checks the whole record while it runs; see <see cref="RecordVerifier"/>.</summary>
     public Task<VerifyReport> VerifyAsync(CancellationToken cancellation) =>
         AskAsync(keeper => RecordVerifier.Check(keeper.Contents(), []), cancellation);

@@ -60,6 +60,12 @@ public sealed record HardwareSettings
     /// <summary>Line of the blower relay or gate, or null when there is none.</summary>
     public int? BlowerPin { get; init; }
 
+    /// <summary>Line that is held while all is well, or null when there is none: let go, it lights a lamp or sounds a buzzer.</summary>
+    public int? LampLine { get; init; }
+
+    /// <summary>True when that line is not held still but changes every second while all is well.</summary>
+    public bool LampBeats { get; init; }
+
     /// <summary>True when a low line switches the load on.</summary>
     public bool ActiveLow { get; init; }
 

@@ -3,6 +3,7 @@ using PileController.Control.Decisions;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 using PileController.Records.Accounts;
+using PileController.Records.Checking;
 
 namespace PileController.Records.Tests;
 
@@ -84,6 +85,15 @@ public sealed class MemoryRecord : IPileRecord
         long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
         Task.FromResult<IReadOnlyList<BlockAccount>>([.. Between(long.MinValue, long.MaxValue)
             .Where(tick => tick.Decision.Sequence > afterSequence).Take(mostBlocks).Select(tick => AccountOf(tick, rulesOf("")))]);
+
+    public Task<RecalledTick?> TickAsync(long sequence, ReplaySteps steps, CancellationToken cancellation)
+    {
+        TickEntry? tick = Between(long.MinValue, long.MaxValue).FirstOrDefault(one => one.Decision.Sequence == sequence);
+        RecordOrigin origin = new("", "", "");
+        return Task.FromResult(tick is null || steps(origin) is null
+            ? null
+            : new RecalledTick(origin, tick.MemoryBefore, tick.Raw, tick.Commands, tick.Decision.At));
+    }
 
     private List<TickEntry> Between(long from, long to)
     {

@@ -2,7 +2,9 @@ using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Modes;
 using PileController.Records.Accounts;
+using PileController.Records.Checking;
 using PileController.Records.Crash;
+using PileController.Records.Packing;
 
 namespace PileController.Records.Tests;
 
@@ -67,6 +69,43 @@ public abstract class PileRecordContract
                 Assert.Equal(pair.First.Most ?? -1, pair.Second.Most ?? -1, 0.051);
             });
         }
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(123)]
+    [InlineData(361)]
+    [InlineData(500)]
+    public async Task Tick_ThatIsKept_CanBeDecidedAgainToTheSameBits(long sequence)
+    {
+        await using IPileRecord record = await Filled();
+        TickEntry expected = History[(int)sequence - 1];
+
+        RecalledTick? tick = await record.TickAsync(sequence, _ => TrialTicks.Step, None);
+
+        Assert.NotNull(tick);
+        Assert.Equal(expected.Decision.At, tick.At);
+        (Decision decision, Memory after) = TrialTicks.Step(tick.Before, tick.Raw, tick.Commands, tick.At);
+        Assert.Equal(new DecisionDigest().Of(expected.Decision), new DecisionDigest().Of(decision));
+        SameMemory.Assert(expected.MemoryAfter, after);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(501)]
+    public async Task Tick_ThatIsNotThere_IsNone(long sequence)
+    {
+        await using IPileRecord record = await Filled();
+
+        Assert.Null(await record.TickAsync(sequence, _ => TrialTicks.Step, None));
+    }
+
+    [Fact]
+    public async Task Tick_OfSettingsNobodyKnows_IsNone()
+    {
+        await using IPileRecord record = await Filled();
+
+        Assert.Null(await record.TickAsync(7, _ => null, None));
     }
 
     [Theory]

@@ -25,6 +25,7 @@ public sealed class GpioRig : IRig
     private readonly List<SwitchedLoad> _loads = [];
     private readonly SwitchedLoad? _pump;
     private readonly SwitchedLoad? _blower;
+    private readonly LampLine? _lamp;
     private readonly ITimer _timer;
     private readonly Lock _gate = new();
     private readonly long _began;
@@ -60,10 +61,14 @@ public sealed class GpioRig : IRig
         _report = report;
         _pump = Fit("pump", settings.Hardware.PumpPin, settings.Hardware);
         _blower = Fit("blower", settings.Hardware.BlowerPin, settings.Hardware);
+        _lamp = settings.Hardware.LampLine is { } line ? new LampLine(controller, line, settings.Hardware, time) : null;
         _thermometers = new Thermometers(settings, time, limits, readText);
         _began = _lastApplied = time.GetTimestamp();
         _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
     }
+
+    /// <summary>The lamp, or null when none is fitted.</summary>
+    public IAlarmLamp? Lamp => _lamp;
 
     /// <inheritdoc/>
     public async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
@@ -108,6 +113,7 @@ public sealed class GpioRig : IRig
             }
 
             _disposed = true;
+            _lamp?.LetGo(news);
             news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
         }
 
@@ -148,6 +154,7 @@ public sealed class GpioRig : IRig
             }
 
             Drive_NeedsLock(news);
+            _lamp?.Drive(news);
         }
 
         news.ForEach(_report);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using PileController.Commands.Access;
 using PileController.Commands.Calc;
 using PileController.Commands.Checking;
 using PileController.Commands.Ledgers;
@@ -45,6 +46,7 @@ internal static class CommandTree
             RecordCommand.Create(),
             RigCommand.Create(),
             LedgerCommand.Create(),
+            PassphraseCommand.Create(),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExample((HelpAction)help.Action!);

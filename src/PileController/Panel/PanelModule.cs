@@ -1,7 +1,11 @@
 using Microsoft.AspNetCore.Server.Kestrel.Core;
+using PileController.Access;
+using PileController.Alarms;
 using PileController.Ledgers;
+using PileController.Panel.Alarms;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
+using PileController.Panel.Editing;
 using PileController.Panel.Guard;
 using PileController.Panel.Ledgers;
 using PileController.Panel.Live;
@@ -21,9 +25,16 @@ public static class PanelModule
     /// <summary>Adds what the panel needs.</summary>
     /// <param name="services">The host's services.</param>
     /// <param name="setup">What the panel is told of the place.</param>
-    public static IServiceCollection AddPanel(this IServiceCollection services, PanelSetup setup)
+    /// <param name="access">Who may come in; outlives the host.</param>
+    internal static IServiceCollection AddPanel(this IServiceCollection services, PanelSetup setup, AccessDesk access)
     {
+        ConnectionBound bound = new(access);
         services.AddSingleton(setup);
+        services.AddSingleton(access);
+        services.AddSingleton(bound);
+        services.AddHostedService<AccessKeeper>();
+        services.AddHostedService<MalformedRequests>();
+        services.AddAlarms(setup);
         services.AddSingleton<NowReport>();
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
@@ -36,11 +47,26 @@ public static class PanelModule
         }
 
         services.AddProblemDetails();
+        services.AddResponseCompression(options =>
+        {
+            options.EnableForHttps = true;
+            options.MimeTypes = ["application/json", "text/csv", "text/html"];
+        });
         services.Configure<KestrelServerOptions>(options =>
         {
             options.AddServerHeader = false;
             options.Limits.MaxRequestBodySize = MostBodyBytes;
             options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+            options.Limits.KeepAliveTimeout = TimeSpan.FromMinutes(1);
+            options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
+            options.Limits.MaxRequestHeaderCount = 60;
+            options.Limits.MinRequestBodyDataRate = new MinDataRate(bytesPerSecond: 240, gracePeriod: TimeSpan.FromSeconds(5));
+            options.ConfigureEndpointDefaults(listen =>
+            {
+                // One kind of connection, so that one set of limits holds.
+                listen.Protocols = HttpProtocols.Http1;
+                bound.Apply(listen);
+            });
         });
         return services;
     }
@@ -49,24 +75,41 @@ public static class PanelModule
     /// <param name="app">The host.</param>
     public static void Map(WebApplication app)
     {
-        app.Use(next => context => GuardMiddleware.RunAsync(context, next));
+        AccessDesk access = app.Services.GetRequiredService<AccessDesk>();
+        ConnectionBound bound = app.Services.GetRequiredService<ConnectionBound>();
+        app.Use(next => context =>
+        {
+            bound.Spoke(context.Connection.Id);
+            return GuardMiddleware.RunAsync(context, next, access);
+        });
+
+        // Figures shrink to a tenth. The session's secrets are never told beside what another site could put in, and the
+        // event stream and the page's files (packed when the program starts) are other types.
+        app.UseResponseCompression();
         app.UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf });
         app.UseStatusCodePages();
 
-        RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter(AnswerFieldFaultsAsync);
+        RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter(AnswerFaultsAsync);
         NowApi.Map(api);
         StreamApi.Map(api);
         SamplesApi.Map(api);
         DecisionsApi.Map(api);
+        DecisionApi.Map(api);
         HandApi.Map(api);
         TripsApi.Map(api);
+        AlarmsApi.Map(api);
         ServicingApi.Map(api);
         FaultsApi.Map(api);
         ForecastApi.Map(api);
         TonightApi.Map(api);
+        DayApi.Map(api);
         PlanApi.Map(api);
         AheadApi.Map(api);
         LedgerApi.Map(api);
+        SettingsApi.Map(api);
+        SessionApi.Map(api);
+        TokensApi.Map(api);
+        AccessApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
     }
@@ -74,7 +117,7 @@ public static class PanelModule
     private static int StatusOf(Exception fault) =>
         fault is Microsoft.AspNetCore.Http.BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError;
 
-    private static async ValueTask<object?> AnswerFieldFaultsAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    private static async ValueTask<object?> AnswerFaultsAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         try
         {
@@ -83,6 +126,11 @@ public static class PanelModule
         catch (FieldFaultException fault)
         {
             return Answers.BadField(fault.Fault);
+        }
+        catch (AccessFileException)
+        {
+            return Answers.Refused(
+                StatusCodes.Status503ServiceUnavailable, "Cannot be kept", "It could not be written into the folder of the data, so it may not outlive a restart. Look at the card and its free space.");
         }
     }
 }

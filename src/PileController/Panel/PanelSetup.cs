@@ -6,6 +6,7 @@ using PileController.Plans.Ahead;
 using PileController.Plans.Sketch;
 using PileController.Rigs;
 using PileController.Settings;
+using PileController.Settings.Changes;
 
 namespace PileController.Panel;
 
@@ -55,8 +56,20 @@ public sealed record PanelSetup
     /// <summary>All settings of the holding; the what-ifs of the plan start from them.</summary>
     public PileSettings Settings { get; init; } = PileSettings.AlderBank;
 
+    /// <summary>File the alarms are kept in; null where they are not kept.</summary>
+    public string? AlarmsFile { get; init; }
+
+    /// <summary>The lamp or buzzer that fails on, or null.</summary>
+    public IAlarmLamp? Lamp { get; init; }
+
     /// <summary>The grower's book; null where no folder is kept.</summary>
     internal LedgerDesk? Ledger { get; init; }
+
+    /// <summary>The settings and the way to change them; null where they cannot be.</summary>
+    internal SettingsDesk? Desk { get; init; }
+
+    /// <summary>What control was told, by the hash of the settings; null where they are not kept.</summary>
+    internal Func<string, ControlSettings?> ControlOf { get; init; } = _ => null;
 
     /// <summary>Sketches what a holding gives over a season, null for the plan's own sums. Takes up to a second; pure.</summary>
     internal Func<PileSettings, PlanSketch>? Sketch { get; init; }

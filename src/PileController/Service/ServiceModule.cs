@@ -6,8 +6,8 @@ namespace PileController.Service;
 public static class ServiceModule
 {
     /// <summary>
-    /// Adds the loop and what it shares with the panel: <see cref="CommandInbox"/>, <see cref="PanelFeed"/> and
-    /// <see cref="TickCounts"/>. The host must also have an <c>IRig</c> and an <c>IPileRecord</c>.
+    /// Adds the loop and what it shares with the panel: <see cref="CommandInbox"/>, <see cref="PanelFeed"/>,
+    /// <see cref="TickTrail"/> and <see cref="TickCounts"/>. The host must also have an <c>IRig</c> and an <c>IPileRecord</c>.
     /// </summary>
     /// <param name="services">The host's services.</param>
     /// <param name="settings">What the loop is told at start.</param>
@@ -19,6 +19,7 @@ public static class ServiceModule
         services.TryAddSingleton(settings);
         services.TryAddSingleton(new CommandInbox(settings.Start.Sequence + 1));
         services.TryAddSingleton(new PanelFeed(realTime ?? TimeProvider.System));
+        services.TryAddSingleton<TickTrail>();
         services.TryAddSingleton<TickCounts>();
         services.TryAddSingleton<TickRunner>();
         services.AddHostedService(provider => ActivatorUtilities.CreateInstance<TickLoop>(provider, clock));

@@ -1,3 +1,4 @@
+using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
 using PileController.Records;
@@ -8,7 +9,8 @@ namespace PileController.Service;
 /// <param name="Decision">What was decided.</param>
 /// <param name="Raw">What the rig said.</param>
 /// <param name="Record">How the record was after the tick.</param>
-public sealed record TickNews(Decision Decision, RigReadings Raw, RecordHealth Record)
+/// <param name="After">What the tick handed on.</param>
+public sealed record TickNews(Decision Decision, RigReadings Raw, RecordHealth Record, Memory After)
 {
     /// <summary>Number of the tick.</summary>
     public long Sequence => Decision.Sequence;

@@ -11,7 +11,8 @@ namespace PileController.Service;
 /// safe and the next tick comes. Used by the one owner loop only.
 /// </summary>
 internal sealed partial class TickRunner(
-    IRig rig, IPileRecord record, CommandInbox inbox, PanelFeed feed, TickCounts counts, TickSettings settings, ILogger<TickRunner> logger)
+    IRig rig, IPileRecord record, CommandInbox inbox, PanelFeed feed, TickTrail trail, TickCounts counts, TickSettings settings,
+    ILogger<TickRunner> logger)
 {
     // A wall clock that is slewed moves by less than this in a tick; more is a jump.
     private const long JumpToleranceMilliseconds = 500;
@@ -46,12 +47,15 @@ internal sealed partial class TickRunner(
         {
             Say(counts.AddStepFault($"Control failed: {fault.Message}"), fault);
             await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
+            Trail(at, null, readings, record.Health);
             return;
         }
 
         await ApplyAsync(decision.Outputs).ConfigureAwait(false);
         Append(new TickEntry(readings, commands, before, decision, _memory));
-        feed.Publish(new TickNews(decision, readings, record.Health));
+        RecordHealth health = record.Health;
+        feed.Publish(new TickNews(decision, readings, health, _memory));
+        Trail(at, decision, readings, health);
     }
 
     private async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
@@ -115,6 +119,9 @@ internal sealed partial class TickRunner(
             LogStore(fault);
         }
     }
+
+    private void Trail(Instant at, Decision? decision, RigReadings readings, RecordHealth health) => trail.Tell(
+        new FollowedTick(at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks)));
 
     // A fault that repeats each tick would fill the journal: said when new, then every 360th time.
     private void Say(long count, Exception fault)

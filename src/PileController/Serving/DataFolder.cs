@@ -2,6 +2,7 @@ using System.Text.Json;
 using PileController.Records;
 using PileController.Records.Storage;
 using PileController.Settings;
+using PileController.Settings.Changes;
 using PileController.Simulation;
 
 namespace PileController.Serving;
@@ -41,6 +42,14 @@ internal sealed class DataFolder(string path)
 
         SettingsResult result = SettingsFile.Load(file);
         return result.Faults.Count == 0 && result.Settings.Fingerprint() == fingerprint ? result.Settings : null;
+    }
+
+    /// <summary>Opens the settings of a service: the file's text and what was changed on the page.</summary>
+    /// <exception cref="IOException">The changes are there and cannot be read.</exception>
+    public SettingsDesk OpenDesk(string fileText)
+    {
+        string file = System.IO.Path.Combine(path, SettingsDesk.FileName);
+        return new SettingsDesk(fileText, File.Exists(file) ? File.ReadAllText(file) : null, text => Replace(file, text));
     }
 
     /// <summary>Keeps the simulated holding.</summary>

@@ -12,6 +12,7 @@ internal sealed class KeptRig(Holding holding, PileSettings settings, DataFolder
 {
     private const long HourMilliseconds = 3_600_000;
 
+    private readonly string _madeWith = settings.PlantFingerprint();
     private long? _keptAt;
     private WarmStart? _latest;
 
@@ -21,7 +22,7 @@ internal sealed class KeptRig(Holding holding, PileSettings settings, DataFolder
         RigReadings readings = await holding.Rig.ReadAsync(at, cancellation).ConfigureAwait(false);
         if (holding.Plant.AtSlowStep)
         {
-            _latest = new WarmStart(settings.Fingerprint(), holding.Snapshot());
+            _latest = new WarmStart(_madeWith, holding.Snapshot());
             if (_keptAt is not { } kept || at.MonotonicMilliseconds - kept >= HourMilliseconds)
             {
                 _keptAt = at.MonotonicMilliseconds;

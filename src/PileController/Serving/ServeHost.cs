@@ -1,3 +1,5 @@
+using System.Security.Cryptography.X509Certificates;
+using PileController.Access;
 using PileController.Forecasts;
 using PileController.Ledgers;
 using PileController.Panel;
@@ -15,9 +17,14 @@ internal static class ServeHost
     private const string HostLog = "Microsoft.Extensions.Hosting.Internal.Host";
 
     /// <summary>Builds the host. The rig's outputs are safe before anything else of it starts.</summary>
-    public static WebApplication Build(ServeParts parts, string urls)
+    public static WebApplication Build(ServeParts parts, string urls, AccessDesk access, X509Certificate2? certificate)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
+        if (certificate is not null)
+        {
+            builder.WebHost.UseKestrelHttpsConfiguration();
+            builder.WebHost.ConfigureKestrel(kestrel => kestrel.ConfigureHttpsDefaults(https => https.ServerCertificate = certificate));
+        }
 
         // No stray file or environment variable may open another door: what is served is what was checked.
         builder.Configuration.Sources.Clear();
@@ -52,8 +59,12 @@ internal static class ServeHost
             Rig = parts.Settings.Rig,
             Faults = parts.Faults,
             Settings = parts.Settings,
+            Desk = parts.Desk,
+            ControlOf = hash => parts.Folder.FindSettings(hash)?.Control,
+            AlarmsFile = Path.Combine(parts.Folder.Path, "alarms.json"),
+            Lamp = parts.Lamp,
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
-        });
+        }, access);
         if (parts.Settings.Forecast.File is { Length: > 0 } path)
         {
             builder.Services.AddSingleton(new ForecastFile(path));
@@ -68,6 +79,6 @@ internal static class ServeHost
     }
 
     /// <summary>The real rig.</summary>
-    public static IRig OpenHardware(RigSettings settings, Action<string> report) =>
+    public static GpioRig OpenHardware(RigSettings settings, Action<string> report) =>
         new GpioRig(GpioChips.Open(settings.Hardware.GpioChipLabel), settings, TimeProvider.System, report);
 }

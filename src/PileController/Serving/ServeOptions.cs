@@ -1,3 +1,4 @@
+using System.Security.Cryptography.X509Certificates;
 using PileController.Settings;
 
 namespace PileController.Serving;
@@ -8,4 +9,6 @@ namespace PileController.Serving;
 /// <param name="DataDirectory">Folder of the record; null for a folder that is gone when the program ends.</param>
 /// <param name="Urls">Addresses of the page.</param>
 /// <param name="Speed">How many times faster than life a simulated rig runs.</param>
-internal sealed record ServeOptions(PileSettings Settings, string SettingsText, string? DataDirectory, string Urls, double Speed);
+/// <param name="Certificate">Certificate with key for https, or null.</param>
+internal sealed record ServeOptions(
+    PileSettings Settings, string SettingsText, string? DataDirectory, string Urls, double Speed, X509Certificate2? Certificate);

@@ -3,10 +3,15 @@ using PileController.Panel;
 using PileController.Records;
 using PileController.Rigs;
 using PileController.Settings;
+using PileController.Settings.Changes;
 
 namespace PileController.Serving;
 
 /// <summary>What a host is put together from.</summary>
 internal sealed record ServeParts(
     PileSettings Settings, IRig Rig, LiteRecord Record, Memory Start, long StartMonotonicMilliseconds, TimeProvider Clock,
-    double Speed, int OffsetMinutes, IFaultSwitches? Faults, DataFolder Folder);
+    double Speed, int OffsetMinutes, IFaultSwitches? Faults, DataFolder Folder, IAlarmLamp? Lamp = null)
+{
+    /// <summary>The settings and the way to change them.</summary>
+    public SettingsDesk? Desk { get; init; }
+}

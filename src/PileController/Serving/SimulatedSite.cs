@@ -23,10 +23,10 @@ internal static class SimulatedSite
         WeatherSeries weather = Demo.Weather(HoldingBuild.Place(settings));
         int offset = HoldingBuild.StandardOffsetMinutes(settings);
         PlantBuild build = HoldingBuild.Plant(settings);
-        string fingerprint = settings.Fingerprint();
+        string mark = settings.PlantFingerprint();
         if (await record.LastMemoryAsync(cancellation) is { } last)
         {
-            HoldingState kept = folder.FindHolding() is { } found && found.MadeWith == fingerprint
+            HoldingState kept = folder.FindHolding() is { } found && found.MadeWith == mark
                 ? found.State
                 : await WarmAsync(settings, weather, say, cancellation);
             Holding resumed = new(build, settings.Control, settings.Rig, weather, offset, kept with { Control = last.AfterRestart() }, faults);
@@ -45,7 +45,7 @@ internal static class SimulatedSite
         PileSettings settings, WeatherSeries weather, TextWriter say, CancellationToken cancellation)
     {
         WarmStart shipped = WarmStart.Shipped();
-        if (shipped.MadeWith == settings.Fingerprint())
+        if (shipped.MadeWith == WarmStart.MarkOf(settings))
         {
             return shipped.State;
         }

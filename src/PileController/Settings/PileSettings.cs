@@ -46,6 +46,9 @@ public sealed record PileSettings
     /// <summary>Where a forecast of the weather comes from.</summary>
     public ForecastSettings Forecast { get; init; } = new();
 
+    /// <summary>Who is told of alarms.</summary>
+    public AlarmsSettings Alarms { get; init; } = new();
+
     /// <summary>What a plan of the season ahead is told.</summary>
     public PlanSettings Plan { get; init; } = new();
 
@@ -54,4 +57,17 @@ public sealed record PileSettings
 
     /// <summary>A stable mark of the effective settings: SHA-256 of <see cref="CanonicalJson"/>, lower-case hex.</summary>
     public string Fingerprint() => SettingsWriter.Fingerprint(this);
+
+    /// <summary>
+    /// The same of what the simulated plant is built of: it stays the same while only the controller is told something else.
+    /// </summary>
+    public string PlantFingerprint() => (this with
+    {
+        Units = AlderBank.Units,
+        Control = AlderBank.Control,
+        Record = AlderBank.Record,
+        Panel = AlderBank.Panel,
+        Forecast = AlderBank.Forecast,
+        Plan = AlderBank.Plan,
+    }).Fingerprint();
 }

@@ -8,36 +8,80 @@ namespace PileController.EndToEnd.Tests.Demo;
 internal sealed class DemoProcess : IAsyncDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    private const string PageWords = "The page is at ";
+    private const string PassphraseWords = "Passphrase for this run: ";
     private readonly Process _process;
 
     private DemoProcess(Process process, Uri address)
     {
         _process = process;
-        Client = new HttpClient { BaseAddress = address };
+
+        // A certificate made for a test is signed by nobody; this client talks to that one process alone.
+        Client = new HttpClient(new HttpClientHandler { ServerCertificateCustomValidationCallback = HttpClientHandler.DangerousAcceptAnyServerCertificateValidator })
+        {
+            BaseAddress = address,
+        };
     }
 
     public HttpClient Client { get; }
 
-    /// <summary>Starts it and waits until it has said where its page is.</summary>
+    /// <summary>The passphrase it printed, or null.</summary>
+    public string? Passphrase { get; private init; }
+
+    /// <summary>Starts it, waits until it has said where its page is, and signs in with the passphrase it printed.</summary>
     public static async Task<DemoProcess> StartAsync(string dataDirectory, double speed = 60)
     {
-        Process process = Start("serve", "--data", dataDirectory, "--urls", "http://127.0.0.1:0", "--speed", $"{speed:R}");
+        DemoProcess demo = await OpenAsync("--data", dataDirectory, "--urls", "http://127.0.0.1:0", "--speed", $"{speed:R}");
+        await demo.SignInAsync(demo.Passphrase!);
+        return demo;
+    }
+
+    /// <summary>Starts it and waits until it has said where its page is.</summary>
+    /// <param name="args">What follows the word serve.</param>
+    public static async Task<DemoProcess> OpenAsync(params string[] args)
+    {
+        Process process = Start(["serve", .. args]);
         using CancellationTokenSource patience = new(Patience);
+        string? passphrase = null;
         while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
         {
-            if (line.StartsWith("The page is at ", StringComparison.Ordinal))
+            if (line.StartsWith(PassphraseWords, StringComparison.Ordinal))
             {
-                return new DemoProcess(process, new Uri(line["The page is at ".Length..]));
+                passphrase = line[PassphraseWords.Length..];
+            }
+
+            if (line.StartsWith(PageWords, StringComparison.Ordinal))
+            {
+                return new DemoProcess(process, new Uri(line[PageWords.Length..])) { Passphrase = passphrase };
             }
         }
 
         throw new InvalidOperationException($"It ended without a page: {await process.StandardError.ReadToEndAsync(patience.Token)}");
     }
 
+    /// <summary>Signs its client in.</summary>
+    public async Task<HttpResponseMessage> SignInAsync(string passphrase)
+    {
+        HttpResponseMessage answer = await Client.PostAsJsonAsync("/api/session", new { passphrase, name = "Robin" });
+        if (answer.IsSuccessStatusCode)
+        {
+            JsonElement session = await answer.Content.ReadFromJsonAsync<JsonElement>();
+            Client.DefaultRequestHeaders.Remove("X-Pile-Token");
+            Client.DefaultRequestHeaders.Add("X-Pile-Token", session.GetProperty("token").GetString());
+        }
+
+        return answer;
+    }
+
     /// <summary>Runs a command to its end.</summary>
-    public static async Task<(int ExitCode, string Output)> RunAsync(params string[] args)
+    public static Task<(int ExitCode, string Output)> RunAsync(params string[] args) => RunWithInputAsync(null, args);
+
+    /// <summary>Runs a command to its end, with a text in its pipe.</summary>
+    public static async Task<(int ExitCode, string Output)> RunWithInputAsync(string? input, params string[] args)
     {
         using Process process = Start(args);
+        await process.StandardInput.WriteAsync(input);
+        process.StandardInput.Close();
         Task<string> error = process.StandardError.ReadToEndAsync();
         string output = await process.StandardOutput.ReadToEndAsync();
         await process.WaitForExitAsync();
@@ -95,7 +139,7 @@ internal sealed class DemoProcess : IAsyncDisposable
 
     private static Process Start(params string[] args)
     {
-        ProcessStartInfo start = new("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
+        ProcessStartInfo start = new("dotnet") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "PileController.dll"));
         foreach (string arg in args)
         {

@@ -234,7 +234,7 @@ public sealed class DemoTests : IDisposable
         (int exit, string told) = await DemoProcess.RunAsync("serve", "--urls", urls, "--data", _data);
 
         Assert.Equal(2, exit);
-        Assert.Contains("Allowed: an http address of this machine only", told, StringComparison.Ordinal);
+        Assert.Contains("Allowed: an http address of this machine only, such as http://127.0.0.1:8080, or ", told, StringComparison.Ordinal);
     }
 
     private static async Task<long> ToldAtAsync(DemoProcess demo, string words)

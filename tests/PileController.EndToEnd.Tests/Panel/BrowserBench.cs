@@ -36,9 +36,10 @@ public sealed class BrowserBench : IAsyncLifetime
     /// <param name="wide">Width in CSS pixels.</param>
     /// <param name="dark">Whether the browser asks for dark colours.</param>
     /// <param name="speed">How fast the host's clock runs.</param>
-    public async Task<PageBench> OpenAsync(int wide = 390, bool dark = false, double speed = 60)
+    /// <param name="passphrase">The passphrase that is set, or null for none.</param>
+    public async Task<PageBench> OpenAsync(int wide = 390, bool dark = false, double speed = 60, string? passphrase = null)
     {
-        PanelHost host = await PanelHost.StartAsync(speed: speed);
+        PanelHost host = await PanelHost.StartAsync(speed: speed, passphrase: passphrase);
         IBrowserContext context = await ContextAsync(host.Address, wide, dark);
         return new PageBench(host, context, await context.NewPageAsync());
     }
@@ -67,7 +68,7 @@ public sealed class PageBench : IAsyncDisposable
         page.Console += (_, message) =>
         {
             // A refused call shows up as an error of the console too; the page tells it in words.
-            if (message.Type == "error" && !message.Text.Contains("409", StringComparison.Ordinal))
+            if (message.Type == "error" && !message.Text.Contains("409", StringComparison.Ordinal) && !message.Text.Contains("401", StringComparison.Ordinal))
             {
                 Troubles.Add(message.Text);
             }
@@ -110,7 +111,11 @@ public sealed class PageBench : IAsyncDisposable
         "record" => Page.Locator("main .chart path.series").First,
         "decisions" => Page.Locator("main .decision").First,
         "hand" => Page.Locator("main .choice small").First,
-        "trips" => Page.Locator("main tbody tr").First,
+        "sign-in" => Page.Locator("main .card").First,
+        "trips" => Page.Locator("#alarms .card").First,
+        "ledger" => Page.Locator("main .book .facts").First,
+        "settings" => Page.Locator("main .sections details").First,
+        "more" => Page.Locator("main .more a").First,
         "plan" => Page.Locator("main .plan-figures .plan-list li").First,
         _ => Page.Locator("main .probe").First,
     };

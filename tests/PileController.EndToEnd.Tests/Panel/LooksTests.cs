@@ -9,7 +9,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
     public static TheoryData<string, int, bool> Views()
     {
         TheoryData<string, int, bool> data = [];
-        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "plan"])
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "plan", "ledger", "settings", "more", "sign-in"])
         {
             foreach (int wide in (int[])[390, 1280])
             {
@@ -25,16 +25,47 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
     [MemberData(nameof(Views))]
     public async Task View_AtAWidthAndInAColourScheme_IsAccessibleAndFits(string view, int wide, bool dark)
     {
-        await using PageBench bench = await browser.OpenAsync(wide, dark);
+        await using PageBench bench = await browser.OpenAsync(wide, dark, passphrase: view == "sign-in" ? "warm chips in january" : null);
         if (view == "trips")
         {
             bench.Host.Control.Trip = "noFlow";
             await bench.Host.NextTickAsync();
+            while ((await bench.Host.GetAsync("/api/now")).GetProperty("alarms").GetProperty("worst").GetString() != "high")
+            {
+                await bench.Host.NextTickAsync();
+            }
         }
 
         await bench.GoAsync(view);
         await Pictures.SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
 
+        await AssertWellMadeAsync(bench);
+    }
+
+    [Theory]
+    [InlineData(390, false)]
+    [InlineData(1280, true)]
+    public async Task Access_SignedInAndWithoutAPassphrase_IsAccessibleAndFits(int wide, bool dark)
+    {
+        await using PageBench bench = await browser.OpenAsync(wide, dark, passphrase: "warm chips in january");
+        await bench.GoAsync("sign-in");
+        await bench.Page.GetByLabel("Passphrase", new() { Exact = true }).FillAsync("warm chips in january");
+        await bench.Page.Keyboard.PressAsync("Enter");
+        await bench.Page.Locator("#session:text-is('Signed in')").WaitForAsync();
+        await bench.GoAsync("sign-in");
+        await bench.Page.Locator("[data-card=access] tbody tr").First.WaitForAsync();
+        await Pictures.SaveAsync(bench.Page, $"access-in-{wide}");
+        await AssertWellMadeAsync(bench);
+
+        await using PageBench open = await browser.OpenAsync(wide, dark);
+        await open.GoAsync("sign-in");
+        await open.Page.GetByText("Set one here with a code").ClickAsync();
+        await Pictures.SaveAsync(open.Page, $"access-open-{wide}");
+        await AssertWellMadeAsync(open);
+    }
+
+    private static async Task AssertWellMadeAsync(PageBench bench)
+    {
         int overflow = await bench.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
         string small = await bench.Page.EvaluateAsync<string>(
             """

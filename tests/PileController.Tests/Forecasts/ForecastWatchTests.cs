@@ -19,7 +19,7 @@ public sealed class ForecastWatchTests : IDisposable
         PanelFeed feed = new(TimeProvider.System);
         Instant at = new(Now, Now, 0);
         Decision decision = new CannedControl().Step(new ControlSettings(), Memory.Fresh, MadeUp.Readings(at), [], at).Decision;
-        feed.Publish(new TickNews(decision, decision.Readings, new FakeRecord().Health));
+        feed.Publish(new TickNews(decision, decision.Readings, new FakeRecord().Health, Memory.Fresh));
         _watch = new ForecastWatch(new ForecastFile(_path), _inbox, feed, TimeProvider.System, NullLogger<ForecastWatch>.Instance);
     }
 

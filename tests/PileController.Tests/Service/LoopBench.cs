@@ -21,7 +21,7 @@ internal sealed class LoopBench : IDisposable
         };
         Inbox = new CommandInbox(settings.Start.Sequence + 1);
         Feed = new PanelFeed(Clock);
-        TickRunner runner = new(Rig, Record, Inbox, Feed, Counts, settings, NullLogger<TickRunner>.Instance);
+        TickRunner runner = new(Rig, Record, Inbox, Feed, Trail, Counts, settings, NullLogger<TickRunner>.Instance);
         Loop = new TickLoop(runner, Counts, settings, Clock, NullLogger<TickLoop>.Instance);
     }
 
@@ -38,6 +38,8 @@ internal sealed class LoopBench : IDisposable
     public CommandInbox Inbox { get; }
 
     public PanelFeed Feed { get; }
+
+    public TickTrail Trail { get; } = new();
 
     public TickLoop Loop { get; }
 

@@ -51,6 +51,10 @@ public class BadSettingsTests
         { """{ "units": "imperial" }""", "units", "\"imperial\"", "one of \"metric\", \"us\"" },
         { """{ "panel": { "address": "http://0.0.0.0:8080" } }""", "panel.address", "\"http://0.0.0.0:8080\"", "loopback" },
         { """{ "panel": { "address": "http://192.168.1.2:8080" } }""", "panel.address", "\"http://192.168.1.2:8080\"", "loopback" },
+        { """{ "panel": { "address": "http://pile.example.org:8080", "lan": true } }""", "panel.address", "\"http://pile.example.org:8080\"", "an address in numbers" },
+        { """{ "panel": { "address": "https://127.0.0.1:8443" } }""", "panel.address", "\"https://127.0.0.1:8443\"", "https with panel.certificate" },
+        { """{ "panel": { "certificate": "page.pem" } }""", "panel.certificateKey", "none", "given together with panel.certificate" },
+        { """{ "panel": { "names": "pile.example.org, no name" } }""", "panel.names", "\"pile.example.org, no name\"", "names of this machine" },
 
         // Limits the wrong way round.
         { """{ "control": { "floor": "55 °C", "lit": "50 °C" } }""", "control.floor", "\"55 °C\"", "below control.lit, 50 °C" },

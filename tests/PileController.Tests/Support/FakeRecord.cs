@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using PileController.Control;
 using PileController.Records;
 using PileController.Records.Accounts;
+using PileController.Records.Checking;
 
 namespace PileController.Tests.Support;
 
@@ -78,6 +79,11 @@ public sealed class FakeRecord : IPileRecord
     public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
         long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
         Task.FromResult<IReadOnlyList<BlockAccount>>([.. Accounts.Where(a => a.FirstSequence > afterSequence).Take(mostBlocks)]);
+
+    public Task<RecalledTick?> TickAsync(long sequence, ReplaySteps steps, CancellationToken cancellation) =>
+        Task.FromResult(Ticks.FirstOrDefault(tick => tick.Decision.Sequence == sequence) is { } tick
+            ? new RecalledTick(new RecordOrigin("", "", ""), tick.MemoryBefore, tick.Raw, tick.Commands, tick.Decision.At)
+            : null);
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 }

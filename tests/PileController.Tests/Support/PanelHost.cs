@@ -2,8 +2,10 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using PileController.Access;
 using PileController.Control;
 using PileController.Ledgers;
 using PileController.Panel;
@@ -12,6 +14,7 @@ using PileController.Records;
 using PileController.Rigs;
 using PileController.Service;
 using PileController.Settings;
+using PileController.Settings.Changes;
 
 namespace PileController.Tests.Support;
 
@@ -20,11 +23,16 @@ public sealed class PanelHost : IAsyncDisposable
 {
     public static readonly DateTimeOffset Begins = new(2013, 1, 28, 5, 10, 0, TimeSpan.Zero);
 
+    // Hashes as slow as real ones would make a thousand tries last minutes.
+    private const int FewIterations = 1000;
+
     private readonly WebApplication _app;
 
-    private PanelHost(string folder, WebApplication app, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
+    private PanelHost(
+        string folder, WebApplication app, AccessDesk access, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
     {
         Folder = folder;
+        Access = access;
         Seasons = seasons;
         Sketch = sketch;
         _app = app;
@@ -47,10 +55,20 @@ public sealed class PanelHost : IAsyncDisposable
 
     public string Address { get; }
 
+    internal AccessDesk Access { get; }
+
     /// <summary>The folder of the book.</summary>
     public string Folder { get; }
 
     public HttpClient Client { get; }
+
+    /// <summary>Every route with its method, the parts of its path as they are written.</summary>
+    internal IReadOnlyList<(string Method, string Path)> Routes() =>
+    [
+        .. ((IEndpointRouteBuilder)_app).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
+            .SelectMany(route => (route.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"])
+                .Select(method => (method, "/" + route.RoutePattern.RawText!.Trim('/')))),
+    ];
 
     public PanelFeed Feed => _app.Services.GetRequiredService<PanelFeed>();
 
@@ -59,7 +77,11 @@ public sealed class PanelHost : IAsyncDisposable
     /// <summary>Starts a host and waits for its first tick.</summary>
     /// <param name="simulated">Whether faults can be put in.</param>
     /// <param name="speed">How fast the clock runs.</param>
-    public static async Task<PanelHost> StartAsync(bool simulated = true, double speed = 60)
+    /// <param name="passphrase">The passphrase that is set, or null for none.</param>
+    public static Task<PanelHost> StartAsync(bool simulated = true, double speed = 60, string? passphrase = null) =>
+        StartAsync(simulated, speed, passphrase, access => access);
+
+    internal static async Task<PanelHost> StartAsync(bool simulated, double speed, string? passphrase, Func<AccessSetup, AccessSetup> access)
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
@@ -67,7 +89,12 @@ public sealed class PanelHost : IAsyncDisposable
         CannedControl control = new();
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
+        SettingsDesk desk = new(SettingsFile.Explain(PileSettings.AlderBank), null, text => File.WriteAllText(Path.Combine(folder, SettingsDesk.FileName), text));
         ControlSettings settings = new();
+        AccessDesk access0 = new(access(new AccessSetup(folder, TimeProvider.System)
+        {
+            ForThisRun = passphrase is null ? null : SecretHash.Of(passphrase, FewIterations),
+        }));
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         builder.Logging.ClearProviders();
@@ -87,11 +114,13 @@ public sealed class PanelHost : IAsyncDisposable
             Sketch = sketch.Of,
             Season = seasons.Run,
             Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
-        });
+            Desk = desk,
+            ControlOf = _ => settings,
+        }, access0);
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(folder, app, rig, record, control, sketch, seasons);
+        PanelHost host = new(folder, app, desk, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }
@@ -104,7 +133,27 @@ public sealed class PanelHost : IAsyncDisposable
         return await Feed.AfterAsync(next.Sequence, CancellationToken.None);
     }
 
+    /// <summary>Signs the client in: it then sends the cookie and the token by itself.</summary>
+    public async Task SignInAsync(string passphrase, string name = "Robin")
+    {
+        using HttpResponseMessage answer = await Client.PostAsJsonAsync("/api/session", new { passphrase, name });
+        JsonElement session = await answer.EnsureSuccessStatusCode().Content.ReadFromJsonAsync<JsonElement>();
+        Client.DefaultRequestHeaders.Remove("X-Pile-Token");
+        Client.DefaultRequestHeaders.Add("X-Pile-Token", session.GetProperty("token").GetString());
+    }
+
     public async Task<JsonElement> GetAsync(string path) => await Client.GetFromJsonAsync<JsonElement>(path);
+
+    /// <summary>Ends once something has told the host to stop.</summary>
+    public Task Stopping
+    {
+        get
+        {
+            TaskCompletionSource told = new(TaskCreationOptions.RunContinuationsAsynchronously);
+            _app.Lifetime.ApplicationStopping.Register(told.SetResult);
+            return told.Task.WaitAsync(TimeSpan.FromSeconds(30));
+        }
+    }
 
     /// <summary>Stops the host as a service manager would.</summary>
     public Task StopAsync() => _app.StopAsync();
@@ -115,6 +164,7 @@ public sealed class PanelHost : IAsyncDisposable
         Sketch.Gate.Set();
         await _app.StopAsync();
         await _app.DisposeAsync();
+        Access.Dispose();
         Directory.Delete(Folder, recursive: true);
     }
 }

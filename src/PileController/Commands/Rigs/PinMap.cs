@@ -9,6 +9,7 @@ internal static class PinMap
     [
         new("rig.hardware.pumpPin", "loop pump", h => h.PumpPin, "the relay or solid-state gate of the loop pump"),
         new("rig.hardware.blowerPin", "duct blower", h => h.BlowerPin, "the relay or solid-state gate of the duct blower"),
+        new("rig.hardware.lampLine", "lamp", h => h.LampLine, "the relay that keeps lamp or buzzer off while all is well"),
     ];
 
     /// <summary>The settings that give a line, fitted or not.</summary>
@@ -37,8 +38,8 @@ internal static class PinMap
 /// <param name="Line">Its number on the chip, not the number of a header's pin.</param>
 /// <param name="Function">What it is for.</param>
 /// <param name="Direction">"output": the board drives it.</param>
-/// <param name="ActiveLevel">The level that switches the load on, "high" or "low".</param>
-/// <param name="SafeLevel">The level it has when nothing may run.</param>
+/// <param name="ActiveLevel">The level that switches what hangs on it on, "high" or "low".</param>
+/// <param name="SafeLevel">The level it has when nothing may run; it lets the lamp's relay fall, which lights the lamp.</param>
 /// <param name="Switches">What hangs on it.</param>
 /// <param name="Setting">The setting that gives it.</param>
 internal sealed record Pin(

@@ -80,7 +80,7 @@ internal static class SeasonCommand
                 return ExitCodes.WrongUse;
             }
 
-            await File.WriteAllTextAsync(path, new WarmStart(with.Fingerprint(), final).ToJson(), cancellation);
+            await File.WriteAllTextAsync(path, new WarmStart(WarmStart.MarkOf(with), final).ToJson(), cancellation);
         }
 
         if (parse.GetValue(Json))

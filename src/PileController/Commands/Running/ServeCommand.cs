@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Security.Cryptography.X509Certificates;
 using PileController.Commands.Shell;
 using PileController.Panel.Guard;
 using PileController.Records;
@@ -13,7 +14,7 @@ internal static class ServeCommand
 {
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file; the demo's when left out." };
     private static readonly Option<string?> Data = new("--data") { Description = "Folder of the record; a passing one when left out (simulated rig only)." };
-    private static readonly Option<string?> Urls = new("--urls") { Description = "Address of the page, on this machine's own loopback: http://127.0.0.1:8080." };
+    private static readonly Option<string?> Urls = new("--urls") { Description = "Address of the page: http://127.0.0.1:8080; others than this machine's own loopback need panel.lan and a passphrase." };
     private static readonly Option<double> Speed = Ask.Number("--speed", "Times faster than life, simulated rig only; 60 when left out,", 1, 3600, "times").Unless(0);
 
     public static Command Create()
@@ -37,14 +38,22 @@ internal static class ServeCommand
         }
 
         string urls = parse.GetValue(Urls) ?? settings.Panel.Address;
-        if (PanelAddress.Check(urls) is { } refused)
+        string? data = parse.GetValue(Data);
+        if (!RunAccess.TryFind(settings, data, out bool passphraseSet, out string? spoilt)
+            || (spoilt = PanelAddress.Check(urls, settings.Panel, passphraseSet)) is not null)
         {
-            error.WriteLine(refused);
+            error.WriteLine(spoilt);
+            return ExitCodes.WrongUse;
+        }
+
+        if (!PageCertificate.TryLoad(settings.Panel, out X509Certificate2? certificate, out string? unfit))
+        {
+            error.WriteLine(unfit);
             return ExitCodes.WrongUse;
         }
 
         double speed = parse.GetValue(Speed);
-        if (!settings.Rig.Simulated && (speed > 1 || parse.GetValue(Data) is null))
+        if (!settings.Rig.Simulated && (speed > 1 || data is null))
         {
             error.WriteLine(speed > 1
                 ? $"--speed is {speed:R}; allowed: 1 on a real rig, which lives in its own time"
@@ -58,7 +67,7 @@ internal static class ServeCommand
         try
         {
             await ServeRun.RunAsync(
-                new ServeOptions(settings, text, parse.GetValue(Data), urls, speed > 0 ? speed : settings.Panel.DemoSpeed),
+                new ServeOptions(settings, text, data, urls, speed > 0 ? speed : settings.Panel.DemoSpeed, certificate),
                 parse.InvocationConfiguration.Output, cancellation);
             return ExitCodes.Done;
         }
@@ -69,7 +78,7 @@ internal static class ServeCommand
         }
         catch (RecordInUseException used)
         {
-            error.WriteLine($"--data is \"{parse.GetValue(Data)}\": {used.Message}");
+            error.WriteLine($"--data is \"{data}\": {used.Message}");
             return ExitCodes.WrongUse;
         }
         catch (RigFaultException silent)

@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Net.Http.Headers;
+using PileController.Access;
+using PileController.Panel.Guard;
 
 namespace PileController.Panel.Assets;
 
@@ -13,7 +15,7 @@ internal static class AssetsApi
         foreach (string path in assets.Paths)
         {
             PanelAsset asset = assets.Of(path);
-            routes.MapGet(path, (HttpContext context) => Serve(context, asset));
+            routes.MapGet(path, (HttpContext context) => Serve(context, asset)).Needs(Scope.None);
         }
     }
 

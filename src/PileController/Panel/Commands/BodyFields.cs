@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PileController.Panel.Guard;
 
 namespace PileController.Panel.Commands;
 
@@ -29,12 +30,22 @@ internal sealed class BodyFields
             {
                 string name = known.FirstOrDefault(name => name == property.Name)
                     ?? throw Fault(property.Name, "this field", string.Join(", ", known));
+                Read(property.Value);
                 fields[name] = property.Value.Clone();
             }
+        }
+        catch (InvalidOperationException)
+        {
+            throw Fault("body", "text with half of a character", "text of whole characters");
         }
         catch (JsonException)
         {
             throw Fault("body", "text that is no JSON", $"a JSON object with {string.Join(", ", known)}");
+        }
+
+        if (fields.TryGetValue("who", out JsonElement who) && who.ValueKind == JsonValueKind.String)
+        {
+            Told.Of(request.HttpContext).Who = who.GetString();
         }
 
         return new BodyFields(fields);
@@ -78,8 +89,81 @@ internal sealed class BodyFields
             : throw Fault(field, Shown(value), $"1 to {longest} characters of text");
     }
 
+    /// <summary>An object of values by name; empty when it is not given.</summary>
+    /// <exception cref="FieldFaultException">Something else, or a name given twice.</exception>
+    public IReadOnlyDictionary<string, JsonElement> Map(string field)
+    {
+        if (!_fields.TryGetValue(field, out JsonElement value))
+        {
+            return new Dictionary<string, JsonElement>();
+        }
+
+        if (value.ValueKind != JsonValueKind.Object)
+        {
+            throw Fault(field, Shown(value), "a JSON object of values by name");
+        }
+
+        Dictionary<string, JsonElement> map = new(StringComparer.Ordinal);
+        foreach (JsonProperty member in value.EnumerateObject())
+        {
+            if (!map.TryAdd(member.Name, member.Value))
+            {
+                throw Fault($"{field}.{member.Name}", "given twice", "once");
+            }
+        }
+
+        return map;
+    }
+
+    /// <summary>A list of texts; empty when it is not given.</summary>
+    /// <exception cref="FieldFaultException">Something else.</exception>
+    public IReadOnlyList<string> List(string field)
+    {
+        if (!_fields.TryGetValue(field, out JsonElement value))
+        {
+            return [];
+        }
+
+        return value.ValueKind == JsonValueKind.Array && value.EnumerateArray().All(item => item.ValueKind == JsonValueKind.String)
+            ? [.. value.EnumerateArray().Select(item => item.GetString()!)]
+            : throw Fault(field, Shown(value), "a list of texts");
+    }
+
+    /// <summary>A text as it was given, spaces and all; null when it is missing or not allowed. For what must not be told back.</summary>
+    public string? Secret(string field, int shortest, int longest) =>
+        _fields.TryGetValue(field, out JsonElement value) && value.ValueKind == JsonValueKind.String
+        && value.GetString() is { } text && text.Length >= shortest && text.Length <= longest && !text.Any(char.IsControl)
+            ? text
+            : null;
+
+    /// <summary>A list of words.</summary>
+    /// <exception cref="FieldFaultException">No list, of a wrong length, or of something else.</exception>
+    public string[] Words(string field, int fewest, int most) =>
+        _fields.TryGetValue(field, out JsonElement value) && value.ValueKind == JsonValueKind.Array
+        && value.GetArrayLength() >= fewest && value.GetArrayLength() <= most
+        && value.EnumerateArray().All(one => one.ValueKind == JsonValueKind.String)
+            ? [.. value.EnumerateArray().Select(one => one.GetString()!)]
+            : throw Fault(field, value.ValueKind == JsonValueKind.Undefined ? "nothing" : Shown(value), $"a list of {fewest} to {most} words");
+
     /// <summary>The exception for one wrong field.</summary>
     public static FieldFaultException Fault(string field, string given, string allowed) => new(new FieldFault(field, given, allowed));
+
+    /// <summary>Reads every text once: half a surrogate pair passes the parser and is found only here.</summary>
+    /// <exception cref="InvalidOperationException">A text has half a character.</exception>
+    private static void Read(JsonElement value)
+    {
+        if (value.ValueKind == JsonValueKind.String)
+        {
+            _ = value.GetString();
+        }
+        else if (value.ValueKind == JsonValueKind.Array)
+        {
+            foreach (JsonElement one in value.EnumerateArray())
+            {
+                Read(one);
+            }
+        }
+    }
 
     private static string Shown(JsonElement value)
     {

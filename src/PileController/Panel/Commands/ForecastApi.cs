@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using PileController.Access;
 using PileController.Control.Decisions;
 using PileController.Control.Foresight;
 using PileController.Forecasts;
+using PileController.Panel.Guard;
 using PileController.Service;
 
 namespace PileController.Panel.Commands;
@@ -12,7 +14,7 @@ internal static class ForecastApi
     private const string Unnamed = "handed over";
 
     /// <summary>Adds the route.</summary>
-    public static void Map(RouteGroupBuilder api) => api.MapPost("/forecast", TakeAsync);
+    public static void Map(RouteGroupBuilder api) => api.MapPost("/forecast", TakeAsync).Needs(Scope.Forecast);
 
     private static async Task<IResult> TakeAsync(HttpRequest request, CommandInbox inbox, PanelFeed feed)
     {

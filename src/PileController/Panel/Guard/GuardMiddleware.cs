@@ -1,18 +1,24 @@
+using PileController.Access;
+
 namespace PileController.Panel.Guard;
 
-/// <summary>Puts the security headers on every answer and turns away what the gate refuses.</summary>
+/// <summary>Puts the security headers on every answer, turns away whoever may not, and tells the journal.</summary>
 internal static class GuardMiddleware
 {
+    /// <summary>RFC 9110 wants a challenge with every 401; this one makes no browser ask by itself.</summary>
+    public const string Challenge = "Bearer";
+
     private const string ContentPolicy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; "
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     /// <summary>Handles one request.</summary>
-    public static Task RunAsync(HttpContext context, RequestDelegate next)
+    public static async Task RunAsync(HttpContext context, RequestDelegate next, AccessDesk desk)
     {
         IHeaderDictionary headers = context.Response.Headers;
         headers.ContentSecurityPolicy = ContentPolicy;
         headers.XContentTypeOptions = "nosniff";
+        headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
@@ -22,8 +28,49 @@ internal static class GuardMiddleware
             headers.CacheControl = "no-store";
         }
 
-        return RequestGate.Check(context.Request) is { } reason
-            ? Answers.Refused(StatusCodes.Status403Forbidden, "Not from here", reason).ExecuteAsync(context)
-            : next(context);
+        (Caller caller, Refusal? refusal) = RequestGate.Check(context.Request, desk.Setup.Names) is { } reason
+            ? (Caller.Nobody, new Refusal(StatusCodes.Status403Forbidden, "Not from here", reason))
+            : EntryGate.Check(context, desk);
+        Told told = new(caller) { Why = refusal?.Reason };
+        context.Features.Set(told);
+        if (refusal is null)
+        {
+            await next(context);
+        }
+        else
+        {
+            if (refusal.Status == StatusCodes.Status401Unauthorized)
+            {
+                headers.WWWAuthenticate = Challenge;
+            }
+
+            await Answers.Refused(refusal.Status, refusal.Title, refusal.Reason).ExecuteAsync(context);
+        }
+
+        Tell(context, told, desk.Journal);
     }
+
+    private static void Tell(HttpContext context, Told told, AccessJournal journal)
+    {
+        int status = context.Response.StatusCode;
+        bool refused = status >= StatusCodes.Status400BadRequest;
+        if (!Needing.IsChange(context.Request) && !(refused && IsTelling(status)))
+        {
+            return;
+        }
+
+        string route = (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText is { } text ? "/" + text.Trim('/') : "an unknown path";
+        journal.Add(
+            told.Caller.Name ?? told.Who, Sources.Shown(context.Connection.RemoteIpAddress), told.Caller.By,
+            $"{Method(context.Request)} {route}", !refused, status, refused ? told.Why ?? UnknownPath(context) : null);
+    }
+
+    // What a page asks for and cannot have now (a run that is over, a value out of range) is no matter of access.
+    private static bool IsTelling(int status) =>
+        status is StatusCodes.Status401Unauthorized or StatusCodes.Status403Forbidden or StatusCodes.Status404NotFound
+            or StatusCodes.Status405MethodNotAllowed or StatusCodes.Status413PayloadTooLarge;
+
+    private static string? UnknownPath(HttpContext context) => context.GetEndpoint() is null ? context.Request.Path.Value : null;
+
+    private static string Method(HttpRequest request) => request.Method.Length <= 10 && request.Method.All(char.IsAsciiLetter) ? request.Method : "?";
 }

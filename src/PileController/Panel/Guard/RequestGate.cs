@@ -1,15 +1,18 @@
+using System.Net;
+
 namespace PileController.Panel.Guard;
 
 /// <summary>Decides whether a request may come in. Pure: looks at the request's head only.</summary>
 internal static class RequestGate
 {
     /// <summary>Null when the request may come in, else why not.</summary>
-    public static string? Check(HttpRequest request)
+    /// <param name="request">The request.</param>
+    /// <param name="names">Names this machine answers to besides its addresses.</param>
+    public static string? Check(HttpRequest request, IReadOnlyList<string> names)
     {
-        // A foreign name that resolves to this machine (DNS rebinding) arrives with that name in Host.
-        if (!PanelAddress.IsLoopbackName(request.Host.Host))
+        if (!IsOwn(request, names))
         {
-            return $"Host: \"{request.Host.Value}\" is not this machine. Allowed: localhost, 127.0.0.1 or [::1].";
+            return $"Host: \"{request.Host.Value}\" is not this machine. Allowed: localhost, the address it is reached at, or a name of panel.names.";
         }
 
         string own = $"{request.Scheme}://{request.Host.Value}";
@@ -19,7 +22,18 @@ internal static class RequestGate
             return $"Origin: \"{origin}\" is another site. Allowed: {own}.";
         }
 
-        return HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method) ? null : CheckChange(request);
+        return Needing.IsChange(request) ? CheckChange(request) : null;
+    }
+
+    // A foreign name that resolves to this machine (DNS rebinding) arrives with that name in Host; an address cannot be
+    // made to resolve to anything else, but must be the one the request came in by.
+    private static bool IsOwn(HttpRequest request, IReadOnlyList<string> names)
+    {
+        string host = request.Host.Host;
+        return PanelAddress.IsLoopbackName(host)
+            || names.Contains(host, StringComparer.OrdinalIgnoreCase)
+            || (IPAddress.TryParse(host.Trim('[', ']'), out IPAddress? address)
+                && request.HttpContext.Connection.LocalIpAddress is { } own && Sources.Plain(own).Equals(address));
     }
 
     private static string? CheckChange(HttpRequest request)

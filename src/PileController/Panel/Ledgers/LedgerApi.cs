@@ -135,7 +135,7 @@ internal static class LedgerApi
         {
             return Answers.Refused(StatusCodes.Status409Conflict, "Not so in this book", refused.Message);
         }
-        catch (IOException failed)
+        catch (IOException failed) when (failed is not Microsoft.AspNetCore.Http.BadHttpRequestException)
         {
             return Answers.Refused(StatusCodes.Status503ServiceUnavailable, OnFailure, failed.Message);
         }

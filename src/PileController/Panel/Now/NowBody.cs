@@ -74,6 +74,9 @@ internal sealed record NowBody
     /// <summary>Ids of the interlocks that have latched.</summary>
     public required IReadOnlyList<string> Trips { get; init; }
 
+    /// <summary>What of the alarms asks for a person.</summary>
+    public required AlarmsNowBody Alarms { get; init; }
+
     public required IReadOnlyList<HandBody> Hands { get; init; }
 
     public required TotalsBody Totals { get; init; }
@@ -83,6 +86,9 @@ internal sealed record NowBody
     public required ServiceBody Service { get; init; }
 
     public required HeapBody Heap { get; init; }
+
+    /// <summary>What is believed of the heap along its radius: [radiusM, °C] from the middle out; null while nothing is trusted.</summary>
+    public required double[][]? HeapField { get; init; }
 
     /// <summary>The faults put into the demo's rig; null on a real rig.</summary>
     public required IReadOnlyList<FaultBody>? Faults { get; init; }

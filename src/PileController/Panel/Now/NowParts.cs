@@ -22,6 +22,9 @@ internal sealed record InterlockBody(string Id, string Verdict, string Action, s
 /// <summary>One actuator held by hand.</summary>
 internal sealed record HandBody(string Actuator, double Value, long EndsUtcMs, string Who);
 
+/// <summary>Alarms that stand, those nobody has seen, and the worst of those listed: low, medium, high, or null.</summary>
+internal sealed record AlarmsNowBody(int Standing, int Unseen, string? Worst);
+
 /// <summary>Running totals.</summary>
 internal sealed record TotalsBody(
     double? WaterKWh, double? WaterErrorKWh, double? AirKWh, double? PumpKWh, double? BlowerKWh, double? Litres);

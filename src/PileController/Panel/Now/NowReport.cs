@@ -1,5 +1,7 @@
+using PileController.Alarms;
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Estimation;
 using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 using PileController.Physics.Heaps;
@@ -10,12 +12,14 @@ using PileController.Service;
 namespace PileController.Panel.Now;
 
 /// <summary>Puts a tick into the form in which it goes over the wire.</summary>
-internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts counts)
+internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts counts, AlarmDesk alarms)
 {
     private const double JoulesPerKWh = 3.6e6;
 
     private static readonly string[][] FaultKinds =
         [.. ChannelTable.All.Select(row => FaultRules.KindsOf(row.Channel).Select(WireNames.Of).ToArray())];
+
+    private readonly HeapShape _shape = new(setup.Control);
 
     /// <summary>True seconds since the newest tick was told; 0 before the first.</summary>
     public double AgeSeconds => feed.Age?.TotalSeconds ?? 0;
@@ -63,11 +67,13 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Readings = [.. setup.Rig.Probes.Select(probe => ReadingOf(probe, decision.Readings[probe.Channel]))],
             Interlocks = [.. setup.Interlocks.Zip(decision.Verdicts, InterlockOf)],
             Trips = [.. Latched(setup.Interlocks, decision)],
+            Alarms = AlarmsOf(alarms.Count),
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
             Totals = TotalsOf(decision.Totals),
             Record = new(news.Record.Accepting, news.Record.LastSequence, news.Record.QueuedTicks, news.Record.DroppedTicks, news.Record.Fault),
             Service = new(counts.Missed, counts.StepFaults, counts.RigFaults, counts.LastFault),
             Heap = HeapOf(setup.Heap),
+            HeapField = decision.Estimate.Trusted && HeapProfile.Of(_shape, news.After) is { } profile ? FieldOf(profile) : null,
             Faults = setup.Faults is { } faults
                 ? [.. faults.Active.Select(fault => new FaultBody(WireNames.Of(fault.Kind), fault.Channel is { } channel ? ChannelTable.Of(channel).Name : null, fault.Size))]
                 : null,
@@ -79,9 +85,15 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
         heap.RadiusM, heap.HeightM, heap.CoverThicknessM, heap.Coil.RadiusM, heap.Coil.LengthM, heap.Duct.RadiusM, heap.Duct.LengthM,
         heap.Duct.DiameterM, heap.Duct.ThroughHeap, heap.DrumLitres);
 
+    private static double[][] FieldOf(HeapProfile profile) =>
+        [.. profile.RadiusM.Zip(profile.Celsius, (radius, celsius) => new[] { Math.Round(radius, 3), Math.Round(celsius, 1) })];
+
     /// <summary>Ids of the interlocks that have latched.</summary>
     public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>
         table.Zip(decision.Verdicts).Where(row => row.Second == Verdict.Latched).Select(row => row.First.Id);
+
+    private static AlarmsNowBody AlarmsOf(AlarmCount count) =>
+        new(count.Standing, count.Unseen, count.Worst is { } worst ? WireNames.Of(worst) : null);
 
     // JSON has no word for a number that is none; the page shows a dash for null.
     private static double? Finite(double value) => double.IsFinite(value) ? value : null;

@@ -10,9 +10,6 @@ internal sealed record HealthBody(bool Healthy, IReadOnlyList<string> Reasons, I
 /// <summary><c>GET /healthz</c>: 200 while ticks come on time, 503 otherwise, with the reasons.</summary>
 internal static class HealthApi
 {
-    // In a sped-up demo a tick lasts a few milliseconds; a pause of the machine is no fault there.
-    private static readonly TimeSpan LeastPatience = TimeSpan.FromSeconds(3);
-
     /// <summary>Adds the route.</summary>
     public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/healthz", Get);
 
@@ -27,12 +24,11 @@ internal static class HealthApi
     {
         List<string> reasons = [];
         List<string> warnings = [];
-        TimeSpan patience = trueTick * 3 > LeastPatience ? trueTick * 3 : LeastPatience;
         if (age is not { } since)
         {
             reasons.Add("No tick has finished yet.");
         }
-        else if (since > patience)
+        else if (!new Punctuality(trueTick).OnTime(since))
         {
             reasons.Add($"The last tick finished {since.TotalSeconds:0.0} s ago; one is due every {trueTick.TotalSeconds:0.###} s.");
         }

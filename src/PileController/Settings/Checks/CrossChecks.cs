@@ -7,7 +7,8 @@ internal static class CrossChecks
 {
     private static readonly Check[] All =
     [
-        .. OrderChecks.All, .. HeapChecks.All, .. ProbeChecks.All, .. FaultChecks.All, .. HardwareChecks.All,
+        .. OrderChecks.All, .. HeapChecks.All, .. ProbeChecks.All, .. FaultChecks.All, .. HardwareChecks.All, .. PanelChecks.All,
+        .. AlarmChecks.All,
     ];
 
     /// <summary>The faults between settings that are each sound by themselves.</summary>

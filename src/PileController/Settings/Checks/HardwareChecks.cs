@@ -13,6 +13,12 @@ internal static class HardwareChecks
             s => s.Rig.Hardware.BlowerPin is int pin && pin == s.Rig.Hardware.PumpPin ? "another line than rig.hardware.pumpPin" : null,
             s => $"{s.Rig.Hardware.BlowerPin}"),
         Check.That(
+            "rig.hardware.lampLine", ["rig.hardware.pumpPin", "rig.hardware.blowerPin"],
+            s => s.Rig.Hardware.LampLine is int line && (line == s.Rig.Hardware.PumpPin || line == s.Rig.Hardware.BlowerPin)
+                ? "another line than rig.hardware.pumpPin and rig.hardware.blowerPin"
+                : null,
+            s => $"{s.Rig.Hardware.LampLine}"),
+        Check.That(
             "rig.hardware.dutyPeriod", [],
             s => s.Rig.Hardware.DutyPeriodSeconds is 0 || (s.Rig.Hardware.DutyPeriodSeconds >= 10 && double.IsInteger(s.Rig.Hardware.DutyPeriodSeconds))
                 ? null

@@ -22,6 +22,7 @@ internal static class PileFields
         { "record", RecordFields.Table, s => s.Record, (s, v) => s with { Record = v }, "The record of ticks and decisions." },
         { "panel", PanelFields.Table, s => s.Panel, (s, v) => s with { Panel = v }, "The page." },
         { "forecast", ForecastFields.Table, s => s.Forecast, (s, v) => s with { Forecast = v }, "Where a forecast of the weather comes from." },
+        { "alarms", AlarmFields.Table, s => s.Alarms, (s, v) => s with { Alarms = v }, "Who is told of alarms, and how." },
         { "plan", PlanFields.Table, s => s.Plan, (s, v) => s with { Plan = v }, "What a plan of the season ahead is told." },
     };
 }

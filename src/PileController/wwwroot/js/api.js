@@ -1,5 +1,7 @@
 // Calls to the controller.
 
+import * as session from "./session.js";
+
 /** Why a call was refused, in words for a person. */
 export class Refusal extends Error {
   constructor(status, problem) {
@@ -13,10 +15,14 @@ export class Refusal extends Error {
 
 async function call(method, path, body, signal) {
   let response;
+  const headers = body === undefined ? {} : { "Content-Type": "application/json" };
+  if (method !== "GET" && session.token() !== null) {
+    headers["X-Pile-Token"] = session.token();
+  }
   try {
     response = await fetch(path, {
       method,
-      headers: body === undefined ? {} : { "Content-Type": "application/json" },
+      headers,
       body: body === undefined ? undefined : JSON.stringify(body),
       signal,
     });
@@ -29,6 +35,10 @@ async function call(method, path, body, signal) {
   const type = response.headers.get("Content-Type") ?? "";
   const answer = type.includes("json") ? await response.json() : null;
   if (!response.ok) {
+    // Of the calls that sign in, 401 means that the passphrase was wrong.
+    if (response.status === 401 && !path.startsWith("/api/session")) {
+      session.lost();
+    }
     throw new Refusal(response.status, answer);
   }
   return answer;
@@ -51,11 +61,37 @@ export const startAhead = (seasons) => call("POST", "/api/plan/ahead", { seasons
 export const endAhead = () => call("DELETE", "/api/plan/ahead");
 /** What is said of the night ahead; null before the first statement. */
 export const tonight = () => call("GET", "/api/tonight");
+/** The last 24 hours in a few figures; null before the first tick. */
+export const day = () => call("GET", "/api/day");
 export const samples = (fields) => call("GET", samplesPath(fields));
 export const decisions = (fields) => call("GET", query("/api/decisions", fields));
+export const decision = (sequence) => call("GET", `/api/decisions/${sequence}`);
 export const takeByHand = (body) => call("POST", "/api/hand", body);
 export const giveBack = (actuator) => call("DELETE", query("/api/hand", { actuator }));
 export const clearTrip = (id) => call("POST", `/api/trips/${encodeURIComponent(id)}/clear`);
+/** What stands, what is shelved, what happened lately. */
+export const alarms = () => call("GET", "/api/alarms");
+export const seeAlarm = (body) => call("POST", "/api/alarms/seen", body);
+export const shelveAlarm = (body) => call("POST", "/api/alarms/shelve", body);
+export const unshelveAlarm = (body) => call("POST", "/api/alarms/unshelve", body);
 export const addFault = (body) => call("POST", "/api/faults", body);
 export const removeFault = (fields) => call("DELETE", query("/api/faults", fields));
 export const servicing = (on) => call(on ? "POST" : "DELETE", "/api/servicing");
+export const settings = () => call("GET", "/api/settings");
+export const trySettings = (edit) => call("POST", "/api/settings/try", edit);
+export const applySettings = (edit) => call("POST", "/api/settings", edit);
+/** The grower's book, opened at a season or at the newest. */
+export const ledger = (fields) => call("GET", query("/api/ledger", fields));
+export const writeLedger = (what, body) => call("POST", `/api/ledger/${what}`, body);
+export const reportPath = (fields) => query("/api/ledger/report", fields);
+
+/** How this page stands with the controller. */
+export const askSession = () => call("GET", "/api/session");
+export const signIn = (body) => call("POST", "/api/session", body);
+export const setPassphrase = (body) => call("POST", "/api/session/passphrase", body);
+export const signOut = () => call("DELETE", "/api/session");
+export const signOutEverywhere = () => call("DELETE", "/api/sessions");
+export const keys = () => call("GET", "/api/tokens");
+export const makeKey = (body) => call("POST", "/api/tokens", body);
+export const takeKeyBack = (name) => call("DELETE", query("/api/tokens", { name }));
+export const access = (fields) => call("GET", query("/api/access", fields));

@@ -29,7 +29,8 @@ function tell() {
   }
 }
 
-function open() {
+/** Opens the stream, also anew: for whoever has just been let in. */
+export function open() {
   source?.close();
   source = new EventSource("/api/stream");
   source.addEventListener("now", (event) => {

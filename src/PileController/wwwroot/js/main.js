@@ -1,49 +1,98 @@
 import { h, s, put, mark } from "./dom.js";
+import * as api from "./api.js";
 import * as feed from "./feed.js";
+import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
-import { MODES } from "./words.js";
+import { MODES, PRIORITIES } from "./words.js";
 import { nowView } from "./views/now.js";
-import { historyView } from "./views/history.js";
-import { decisionsView } from "./views/decisions.js";
-import { handView } from "./views/hand.js";
-import { tripsView } from "./views/trips.js";
-import { rigView } from "./views/rig.js";
-import { planView } from "./views/plan.js";
 
+// Each view is fetched when it is first looked at, so that the first one stands soon on a weak link.
+// On a phone the first five stand at the thumb and the others behind "More"; on a wide screen all stand in a row.
 const ROUTES = [
-  { id: "now", name: "Now", view: nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
-  { id: "record", name: "Record", view: historyView, icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
-  { id: "decisions", name: "Decisions", view: decisionsView, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
-  { id: "hand", name: "By hand", view: handView, icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
-  { id: "trips", name: "Trips", view: tripsView, icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
-  { id: "rig", name: "Rig", view: rigView, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
-  { id: "plan", name: "Plan", view: planView, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
+  { id: "now", name: "Now", load: () => nowView, icon: "M4 19 Q12 1 20 19 Z M12 19v-5" },
+  { id: "record", name: "Record", load: () => import("./views/record.js").then((module) => module.recordView), icon: "M3 20h18 M4 15l5-5 4 4 7-9" },
+  { id: "hand", name: "By hand", load: () => import("./views/hand.js").then((module) => module.handView), icon: "M6 4v16 M12 4v16 M18 4v16 M3.5 9h5 M9.5 15h5 M15.5 8h5" },
+  { id: "trips", name: "Alarms", load: () => import("./views/trips.js").then((module) => module.tripsView), icon: "M12 4 21 20H3Z M12 10v4 M12 16.8v.4" },
+  { id: "decisions", name: "Decisions", about: "What was decided, when and why", load: () => import("./views/decisions.js").then((module) => module.decisionsView), minor: true, icon: "M9 6h11 M9 12h11 M9 18h11 M4 6h.5 M4 12h.5 M4 18h.5" },
+  { id: "ledger", name: "Ledger", about: "Heat, electricity, mass and money of the season", load: () => import("./views/ledger.js").then((module) => module.ledgerView), minor: true, icon: "M5 3h14v18H5Z M9 8h6 M9 12h6 M9 16h3" },
+  { id: "rig", name: "Rig", about: "Probes and actuators", load: () => import("./views/rig.js").then((module) => module.rigView), minor: true, icon: "M12 3v10 M12 13a3.5 3.5 0 1 0 .01 0 M9 5h-3 M9 9h-3" },
+  { id: "plan", name: "Plan", about: "What another heap, cover or season would give", load: () => import("./views/plan.js").then((module) => module.planView), minor: true, icon: "M4 20h16V8l-5-5H4Z M15 3v5h5 M8 16h8 M8 12h5" },
+  { id: "settings", name: "Settings", about: "What the controller is told and may do", load: () => import("./views/settings.js").then((module) => module.settingsView), minor: true, icon: "M4 7h9 M17 7h3 M4 17h3 M11 17h9 M15 4.5v5 M9 14.5v5" },
+  { id: "more", name: "More", load: () => import("./views/more.js").then((module) => () => module.moreView(ROUTES.filter((route) => route.minor))), icon: "M5 12h.5 M12 12h.5 M19 12h.5" },
 ];
+
+// Reached by the button in the head, and by whatever is refused because nobody is signed in.
+const SIGN_IN = { id: "sign-in", name: "Sign in", load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };
+
+// The mark on the link to the alarms tells the worst priority by its shape: octagon, triangle, circle.
+const WORST = { high: "M8 2.5h8L21.5 8v8L16 21.5H8L2.5 16V8Z M12 7v6.5 M12 16.4v.8", medium: ROUTES.find((one) => one.id === "trips").icon, low: "M12 3a9 9 0 1 0 .01 0 M12 8v5 M12 16v.5" };
 
 const byId = (id) => document.getElementById(id);
 const view = byId("view");
 let current = null;
+let turn = 0;
+let shown = null;
+// The view that was left to sign in, with all that was typed into it.
+let parked = null;
 let lastSaid = "";
 
 function links() {
   for (const route of ROUTES) {
     const icon = s("svg", { viewBox: "0 0 24 24", "aria-hidden": "true" },
       s("path", { d: route.icon, fill: "none", stroke: "currentColor", "stroke-width": 2, "stroke-linecap": "round", "stroke-linejoin": "round" }));
-    byId("views").append(h("a", { href: `#${route.id}`, "data-id": route.id }, icon, h("span", {}, route.name)));
+    byId("views").append(h("a", { href: `#${route.id}`, "data-id": route.id, "data-minor": route.minor }, icon, h("span", {}, route.name)));
   }
 }
 
-function show() {
-  const id = location.hash.slice(1);
-  const route = ROUTES.find((one) => one.id === id) ?? ROUTES[0];
+function back() {
+  feed.open();
+  location.hash = parked?.hash ?? "now";
+}
+
+function leave(next) {
+  if (next === SIGN_IN && current !== null && shown.route !== SIGN_IN) {
+    parked = { ...shown, view: current };
+  } else {
+    current?.end?.();
+  }
+}
+
+function enter(hash, route, make, rest) {
+  if (parked !== null && route !== SIGN_IN) {
+    const left = parked;
+    parked = null;
+    if (left.hash === hash) {
+      return left.view;
+    }
+    left.view.end?.();
+  }
+  return make(...rest);
+}
+
+async function show() {
+  const hash = location.hash.slice(1);
+  const [id, ...rest] = hash.split("/");
+  const route = [...ROUTES, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
+  const mine = ++turn;
+  let make;
+  try {
+    make = await route.load();
+  } catch {
+    make = () => ({ nodes: [h("h1", {}, route.name), h("p", { class: "error", role: "alert" }, "The controller cannot be reached, so this view cannot be fetched. Choose it again once there is news.")] });
+  }
+  if (mine !== turn) {
+    return;
+  }
   const first = current === null;
-  current?.end?.();
-  current = route.view();
+  leave(route);
+  current = enter(hash, route, make, rest);
+  shown = { hash, route };
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
-    mark(link, "aria-current", link.dataset.id === route.id ? "page" : null);
+    const parent = link.dataset.id === "more" && route.minor === true;
+    mark(link, "aria-current", link.dataset.id === route.id ? "page" : parent ? "true" : null);
   }
   if (!first) {
     view.focus({ preventScroll: true });
@@ -66,9 +115,15 @@ function head(now) {
   byId("demo").hidden = !now.demo;
   put(byId("demo"), now.demo ? speedSentence(now) : "");
   const tripLink = byId("views").querySelector("[data-id=trips] span");
-  put(tripLink, now.trips.length > 0 ? `Trips (${now.trips.length})` : "Trips");
-  tripLink.classList.toggle("badge", now.trips.length > 0);
-  const spoken = `${MODES[now.mode] ?? now.mode}. ${now.trips.length > 0 ? `${now.trips.length} tripped.` : ""}`;
+  // A trip is told here at once; its alarm follows within a tick.
+  const asking = Math.max(now.alarms.unseen, now.trips.length);
+  put(tripLink, asking > 0 ? `Alarms (${asking})` : "Alarms");
+  tripLink.classList.toggle("badge", asking > 0);
+  mark(tripLink.parentNode.querySelector("path"), "d", WORST[now.trips.length > 0 ? "high" : now.alarms.worst] ?? WORST.medium);
+  const worst = now.alarms.worst === null ? "" : `, the worst of ${PRIORITIES[now.alarms.worst].toLowerCase()}`;
+  mark(tripLink.parentNode, "title", asking > 0 ? `${asking} to be seen${worst}` : null);
+  const unseen = now.alarms.unseen > 0 ? `${now.alarms.unseen} ${now.alarms.unseen === 1 ? "alarm" : "alarms"} not seen yet${worst}.` : "";
+  const spoken = `${MODES[now.mode] ?? now.mode}. ${now.trips.length > 0 ? `${now.trips.length} tripped.` : ""} ${unseen}`;
   if (spoken !== lastSaid) {
     lastSaid = spoken;
     put(byId("say"), spoken);
@@ -99,7 +154,32 @@ function refresh() {
   }
 }
 
+function sessionButton(state) {
+  const text = state === null || (state.needsPassphrase && !state.signedIn) ? "Sign in" : state.needsPassphrase ? "Signed in" : "Access";
+  put(byId("session"), text);
+  mark(byId("session"), "aria-label", state?.signedIn ? `Signed in as ${state.name}. Sign out, and more` : null);
+}
+
+const toSignIn = () => {
+  location.hash = SIGN_IN.id;
+};
+
+async function askSession() {
+  try {
+    session.set(await api.askSession());
+    if (!session.current().mayLook) {
+      toSignIn();
+    }
+  } catch {
+    // Out of reach: the head says so already.
+  }
+}
+
 links();
+session.listen(sessionButton);
+session.whenWanted(toSignIn);
+byId("session").addEventListener("click", toSignIn);
+askSession();
 byId("units").addEventListener("click", () => {
   units.toggle();
   current?.unitsChanged?.();

@@ -46,6 +46,18 @@ export const KINDS = {
   tonight: "Night ahead",
 };
 
+export const PRIORITIES = { high: "High priority", medium: "Medium priority", low: "Low priority" };
+
+export const ALARM_EVENTS = {
+  raised: "Rose",
+  returned: "Over by itself",
+  seen: "Seen",
+  reminded: "Still stands",
+  shelved: "Shelved",
+  unshelved: "Off the shelf",
+  shelfEnded: "Shelf time over",
+};
+
 export const ACTUATORS = { pump: "Pump", valve: "Valve", blower: "Blower", backup: "Backup heat" };
 
 export const VERDICTS = {
@@ -123,4 +135,44 @@ export const SERIES = {
   airDraw: "Air draw",
   pumpDuty: "Pump",
   blowerDuty: "Blower",
+  valveOpening: "Valve",
+  generation: "Heat made",
+};
+
+export const SECTIONS = {
+  site: "Place",
+  units: "Units",
+  heap: "Heap",
+  house: "House",
+  loop: "Water circuit",
+  air: "Blower and ducts",
+  power: "Battery and solar panel",
+  control: "Controller",
+  interlocks: "Interlocks",
+  rig: "Probes and actuators",
+  record: "Record",
+  panel: "Page",
+  forecast: "Forecast",
+  plan: "Plan",
+};
+
+export const SETTINGS = {
+  about: "What is in force. A change lies over the settings file, which is never rewritten; write quantities with their unit, °F or °C alike. Limits of interlocks can be tightened from here, not loosened.",
+  restart: "The controller stops for a few seconds with its outputs safe, and goes on with these settings. What is held by hand ends. Should it not start with them, it takes them back and says so here.",
+};
+
+/** What could have been otherwise at a tick; `full` writes a figure in the chosen units. */
+export const OTHERWISE = {
+  houseWarmer: (full) => `With the house ${full("kelvin", 2)} warmer`,
+  houseColder: (full) => `With the house ${full("kelvin", 2)} colder`,
+  outsideWarmer: (full) => `With the air outside ${full("kelvin", 5)} warmer`,
+  outsideColder: (full) => `With the air outside ${full("kelvin", 5)} colder`,
+  floorLower: (full) => `With the heap's floor ${full("kelvin", 2)} lower`,
+  floorHigher: (full) => `With the heap's floor ${full("kelvin", 2)} higher`,
+  noReserve: () => "With no heat kept back for the coldest weeks",
+  setPointHigher: (full) => `With the house's set points ${full("kelvin", 2)} higher`,
+  batteryFuller: () => "With the battery 1 V higher",
+  batteryEmptier: () => "With the battery 1 V lower",
+  noLeastTimes: () => "With no least run and rest of the pump",
+  nothingByHand: () => "With nothing held by hand",
 };

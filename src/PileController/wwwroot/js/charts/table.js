@@ -1,7 +1,7 @@
 import { h } from "../dom.js";
 import { bare, unit } from "../units.js";
 
-/** The table of a chart, the last first, made when it is opened. */
+/** The table of a chart, the last first, made when it is opened. `columns` are maps from a place on the axis to a value. */
 export function dataTable(title, kind, series, axis) {
   const holder = h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": `${title}, table` });
   const node = h("details", { ontoggle: () => fill() }, h("summary", {}, "Table"), holder);

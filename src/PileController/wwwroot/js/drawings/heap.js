@@ -26,11 +26,13 @@ function gradient(id) {
   return {
     node,
     set(now, probes) {
-      // The field between the probes is drawn mirrored about the axis, as the heap is round.
-      const known = probes
-        .map((probe) => ({ share: probe.radiusM / now.heap.radiusM, value: now.readings.find((one) => one.channel === probe.channel)?.value ?? null }))
-        .filter((one) => one.value !== null && one.share <= 1)
-        .sort((a, b) => a.share - b.share);
+      // What is believed of the heap is drawn mirrored about the axis, as the heap is round; without it, what the probes say.
+      const known = now.heapField !== null
+        ? now.heapField.map(([radiusM, value]) => ({ share: radiusM / now.heap.radiusM, value }))
+        : probes
+          .map((probe) => ({ share: probe.radiusM / now.heap.radiusM, value: now.readings.find((one) => one.channel === probe.channel)?.value ?? null }))
+          .filter((one) => one.value !== null && one.share <= 1)
+          .sort((a, b) => a.share - b.share);
       const stops = [...known.map((one) => [0.5 - one.share / 2, one.value]).reverse(), ...known.map((one) => [0.5 + one.share / 2, one.value])];
       const text = stops.map(([, value]) => Math.round(value)).join();
       if (node.dataset.text !== text) {
@@ -94,7 +96,7 @@ export function heapDrawing() {
     const size = `${full("length", now.heap.radiusM * 2)} wide, ${full("length", now.heap.heightM)} high`;
     put(built.parts.size, size);
     mark(built.svg, "aria-label", `Heap ${size}. ${current.map((one) => `${one.name} ${one.value === null ? one.qualityText : full("temperature", one.value)}`).join(", ")}.`);
-    put(caption, `Drawn to scale, in ${unit("temperature")}. Numbers are measured; the shading between them is a guess from them.`);
+    put(caption, `Drawn to scale, in ${unit("temperature")}. Numbers are measured; the shading is ${now.heapField === null ? "a guess from them" : "what the controller believes of the heap along its radius"}.`);
   }
 
   return { node: figure, set };

@@ -1,5 +1,4 @@
-import { chart } from "../charts/chart.js";
-import { WEEKS } from "../charts/axes.js";
+import { weekChart } from "../charts/weekChart.js";
 import { h } from "../dom.js";
 import { folded } from "./parts.js";
 
@@ -10,13 +9,11 @@ const CHARTS = [
     title: "Heat by week",
     kind: "power",
     zero: true,
-    axis: WEEKS,
     series: [line("generatedWatts", "Made", "ember"), line("lostWatts", "Lost by itself", "slate", "6 3"), line("drawnWatts", "Drawn", "moss", "9 3")],
   },
   {
     title: "Warmth by week",
     kind: "temperature",
-    axis: WEEKS,
     series: [line("activeZoneC", "Hot zone", "ember"), line("turnsC", "At the turns", "lake", "6 2 1 2")],
     level: { label: "Floor", color: "c-bad", dash: "12 4", of: (now) => now.heapFloorC },
   },
@@ -24,7 +21,7 @@ const CHARTS = [
 
 /** The season week by week, with tables. */
 export function weekCharts() {
-  const charts = CHARTS.map(chart);
+  const charts = CHARTS.map(weekChart);
   const node = folded("Week by week", "w12", h("div", { class: "charts" }, ...charts.map((one) => one.node)));
   return {
     node,
@@ -35,7 +32,7 @@ export function weekCharts() {
         toUtcMs: Math.max(2, weeks.length),
         series: series.map(({ name }) => ({ name, points: weeks.map((one) => [one.week, null, one[name], null]) })),
       });
-      charts.forEach((one, index) => one.set(answer(CHARTS[index].series), now, null));
+      charts.forEach((one, index) => one.set(answer(CHARTS[index].series), now));
     },
     redraw: () => charts.forEach((one) => one.redraw()),
     end: () => charts.forEach((one) => one.end()),

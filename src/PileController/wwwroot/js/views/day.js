@@ -2,7 +2,6 @@ import { h, put } from "../dom.js";
 import * as api from "../api.js";
 import { full } from "../units.js";
 import { dayAndClock, span } from "../time.js";
-import { DAY_SERIES, daySpan, sumDay } from "../lastDay.js";
 
 // Asked again after ten minutes of the place, but not oftener than this in true time.
 const AGAIN = 600000;
@@ -47,7 +46,7 @@ export function dayCard() {
     askedAt = performance.now();
     askedOf = now.utcMs;
     try {
-      day = sumDay(await api.samples({ channel: DAY_SERIES.join(), ...daySpan(now) }), now.houseMinimumC);
+      day = await api.day();
       show(now);
     } catch (refusal) {
       hint.hidden = false;

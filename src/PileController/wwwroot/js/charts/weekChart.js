@@ -1,6 +1,6 @@
 import { h, s, put, mark } from "../dom.js";
 import { convert, full, unit } from "../units.js";
-import { TIME } from "./axes.js";
+import { WEEKS } from "./axes.js";
 import { limits, linear, ticks } from "./scale.js";
 import { dataTable } from "./table.js";
 import { cursor } from "./cursor.js";
@@ -32,29 +32,26 @@ function legendRow(one) {
 }
 
 /**
- * One chart: lines over time with a cursor for pointer and keyboard, a table of the same data and a CSV link.
- * `series` are {name, label, color, dash}; `level` is an optional fixed line {label, color, dash, of(now)}; `axis`
- * is time unless told otherwise.
+ * One chart of a season: lines over its weeks with a cursor for pointer and keyboard and a table of the same data.
+ * `series` are {name, label, color, dash}; `level` is an optional fixed line {label, color, dash, of(now)}.
  */
-export function chart({ title, kind, series, level = null, zero = false, axis = TIME }) {
+export function weekChart({ title, kind, series, level = null, zero = false }) {
   const plot = s("svg", { "aria-hidden": "true", height: HIGH });
   const when = h("p", { class: "chart-when" });
   const rows = series.map(legendRow);
   const levelRow = level === null ? null : legendRow(level);
-  const table = dataTable(title, kind, series, axis);
-  const csv = h("a", { class: "button quiet", download: `${title.toLowerCase().replace(/\W+/g, "-")}.csv` }, "CSV");
-  const heading = h("h2", {}, title);
+  const table = dataTable(title, kind, series, WEEKS);
   let data = null;
 
-  const steer = cursor(`${title}: cursor in ${axis.cursor}`, plot, (index) => tell(index));
-  const node = h("section", { class: "card chart" }, h("div", { class: "spread" }, heading, csv),
+  const steer = cursor(`${title}: cursor in weeks`, plot, (index) => tell(index));
+  const node = h("section", { class: "card chart" }, h("h2", {}, title),
     h("ul", { class: "chart-legend" }, ...rows.map((row) => row.node), levelRow?.node), when, steer.node, table.node);
 
   // Where nothing is pointed at, the newest values stand in the legend.
   function tell(index) {
     const at = index ?? data.times.length - 1;
     const moment = data.times[at];
-    put(when, moment === undefined ? "" : `${index === null ? axis.rest : axis.at}: ${axis.say(moment, data.offset)}`);
+    put(when, moment === undefined ? "" : `${index === null ? "At its end" : "In"}: ${WEEKS.say(moment)}`);
     const said = series.map((one, number) => {
       const text = full(kind, data.columns[number].get(moment) ?? null);
       put(rows[number].value, text);
@@ -63,7 +60,7 @@ export function chart({ title, kind, series, level = null, zero = false, axis = 
     if (levelRow !== null) {
       put(levelRow.value, full(kind, data.level));
     }
-    steer.say(at, data.times.length, moment === undefined ? "no data" : `${axis.say(moment, data.offset)}: ${said.join(", ")}`);
+    steer.say(at, data.times.length, moment === undefined ? "no data" : `${WEEKS.say(moment)}: ${said.join(", ")}`);
   }
 
   function draw() {
@@ -91,7 +88,7 @@ export function chart({ title, kind, series, level = null, zero = false, axis = 
         s("line", { class: "grid", x1: EDGE.left, x2: width - EDGE.right, y1: y(at), y2: y(at) }),
         s("text", { x: EDGE.left - 6, y: y(at) + 4, "text-anchor": "end" }, String(Number(at.toFixed(2))).replace("-", "−")),
       ]),
-      ...axis.ticks(data.from, data.to, data.offset, width / 70).flatMap(({ at, text }) => [
+      ...WEEKS.ticks(data.from, data.to, width / 70).flatMap(({ at, text }) => [
         s("line", { class: "grid", x1: x(at), x2: x(at), y1: EDGE.top, y2: HIGH - EDGE.bottom }),
         s("text", { x: Math.min(Math.max(x(at), EDGE.left + 8), width - 22), y: HIGH - 6, "text-anchor": "middle" }, text),
       ]),
@@ -107,14 +104,11 @@ export function chart({ title, kind, series, level = null, zero = false, axis = 
   return {
     node,
     end: () => watch.disconnect(),
-    set(answer, now, csvPath) {
+    set(answer, now) {
       const points = series.map((one) => answer.series.find((found) => found.name === one.name)?.points ?? []);
       const columns = points.map((list) => new Map(list.map((point) => [point[0], point[2]])));
       const times = [...new Set(points.flat().map((point) => point[0]))].sort((a, b) => a - b);
-      data = { points, columns, times, from: answer.fromUtcMs, to: answer.toUtcMs, offset: now.offsetMinutes, level: level === null ? null : level.of(now) };
-      csv.hidden = csvPath === null;
-      mark(csv, "href", csvPath);
-      mark(csv, "aria-label", `${title} as CSV`);
+      data = { points, columns, times, from: answer.fromUtcMs, to: answer.toUtcMs, level: level === null ? null : level.of(now) };
       draw();
       tell(null);
       table.set(data);

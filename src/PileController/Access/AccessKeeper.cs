@@ -1,0 +1,46 @@
+namespace PileController.Access;
+
+/// <summary>Brings the journal to the card, and every few minutes when keys were used last.</summary>
+internal sealed partial class AccessKeeper(AccessDesk desk, ILogger<AccessKeeper> logger) : BackgroundService
+{
+    private static readonly TimeSpan Sweep = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan Keep = TimeSpan.FromMinutes(10);
+    private string? _said;
+
+    /// <inheritdoc/>
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        long kept = desk.Clock.GetTimestamp();
+        while (!stoppingToken.IsCancellationRequested)
+        {
+            await desk.Journal.WaitAsync(Sweep, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            Try(desk.Journal.Write);
+            if (desk.Clock.GetElapsedTime(kept) >= Keep || stoppingToken.IsCancellationRequested)
+            {
+                kept = desk.Clock.GetTimestamp();
+                Try(desk.Keys.Keep);
+            }
+        }
+    }
+
+    private void Try(Action write)
+    {
+        try
+        {
+            write();
+            _said = null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Said once, not at every try.
+            if (_said != e.Message)
+            {
+                _said = e.Message;
+                LogNotWritten(e.Message);
+            }
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Warning, Message = "The journal of access cannot be written: {Why}")]
+    private partial void LogNotWritten(string why);
+}

@@ -1,0 +1,61 @@
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Control.Readings;
+using PileController.Records;
+using PileController.Service;
+
+namespace PileController.Alarms;
+
+/// <summary>What alarms are judged by at one tick.</summary>
+public sealed record AlarmFacts
+{
+    /// <summary>The moment.</summary>
+    public required Instant At { get; init; }
+
+    /// <summary>What was decided; null where control failed.</summary>
+    public Decision? Decision { get; init; }
+
+    /// <summary>What the rig said, before anybody judged it.</summary>
+    public required RigReadings Raw { get; init; }
+
+    /// <summary>How the record is.</summary>
+    public required RecordHealth Record { get; init; }
+
+    /// <summary>What was counted since the program started.</summary>
+    public TickTally Tally { get; init; }
+
+    /// <summary>What of it came since the tick before; set by the board.</summary>
+    public TickTally Since { get; init; }
+
+    /// <summary>Why messages have not gone out for an hour, or null.</summary>
+    public string? PushTrouble { get; init; }
+
+    /// <summary>The value of a reading that is believed, in the channel's unit; else null.</summary>
+    public double? Value(Channel channel) => Decision is { } decision && decision.Readings.TryGet(channel, out double value) ? value : null;
+
+    /// <summary>The hottest heap probe that is believed, °C; null when none is.</summary>
+    public double? HottestHeapC
+    {
+        get
+        {
+            double? hottest = null;
+            for (Channel channel = Channel.HeapCore; channel <= Channel.HeapEdge; channel++)
+            {
+                hottest = Value(channel) is { } value && !(value < hottest) ? value : hottest;
+            }
+
+            return hottest;
+        }
+    }
+
+    /// <summary>The tick as the loop told it.</summary>
+    public static AlarmFacts Of(FollowedTick tick, string? pushTrouble) => new()
+    {
+        At = tick.At,
+        Decision = tick.Decision,
+        Raw = tick.Raw,
+        Record = tick.Record,
+        Tally = tick.Tally,
+        PushTrouble = pushTrouble,
+    };
+}

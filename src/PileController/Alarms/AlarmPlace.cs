@@ -1,0 +1,40 @@
+using PileController.Control;
+using PileController.Control.Interlocks;
+using PileController.Control.Readings;
+using Judged = PileController.Control.Decisions.Verdict;
+
+namespace PileController.Alarms;
+
+/// <summary>What the alarms are told of the place.</summary>
+/// <param name="Control">What control is told.</param>
+/// <param name="Interlocks">The interlocks, in the order of the verdicts.</param>
+/// <param name="Fitted">The channels that have a probe.</param>
+public sealed record AlarmPlace(ControlSettings Control, IReadOnlyList<Interlock> Interlocks, IReadOnlyList<Channel> Fitted)
+{
+    /// <summary>Whether a channel has a probe.</summary>
+    public bool Has(Channel channel) => Fitted.Contains(channel);
+
+    /// <summary>
+    /// The sign of an interlock: its limit is passed, or it acts, or it has tripped. A delay that is the interlock's own
+    /// persistence thus ends at the tick at which it acts. Null where it is blind, or where there is no such interlock.
+    /// </summary>
+    /// <param name="id">Its id.</param>
+    internal AlarmSign Interlock(string id)
+    {
+        int index = Interlocks.ToList().FindIndex(row => row.Id == id);
+        return (facts, _) => index < 0 || facts.Decision is not { } decision || index >= decision.Verdicts.Length
+            ? null
+            : decision.Verdicts[index] switch
+            {
+                Judged.Clear => false,
+                Judged.Blind => null,
+                _ => true,
+            };
+    }
+
+    /// <summary>How long an interlock's limit must be passed before it acts, s.</summary>
+    /// <param name="id">Its id.</param>
+    internal double Persistence(string id) => id == "noFlow"
+        ? Control.Limits.NoFlowSeconds
+        : (Interlocks.FirstOrDefault(row => row.Id == id)?.PersistenceMilliseconds ?? 0) * 0.001;
+}

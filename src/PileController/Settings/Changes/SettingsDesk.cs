@@ -1,0 +1,164 @@
+using System.Text.Json;
+
+namespace PileController.Settings.Changes;
+
+/// <summary>
+/// The settings of a running service: the file, what lies over it, and changes to that. A change is written first and
+/// takes effect when the service is built anew; what came of that is told here.
+/// </summary>
+/// <threadsafety>Safe for use by several threads.</threadsafety>
+internal sealed class SettingsDesk
+{
+    /// <summary>Name of the file in the data folder.</summary>
+    public const string FileName = "changes.json";
+
+    private readonly Lock _lock = new();
+    private readonly string _fileText;
+    private readonly Action<string> _write;
+    private ChangeBook _book = new();
+    private ChangeBook? _before;
+
+    /// <summary>Opens the settings.</summary>
+    /// <param name="fileText">The settings file, without faults.</param>
+    /// <param name="changes">What <see cref="FileName"/> says, or null where there is none.</param>
+    /// <param name="write">Writes <see cref="FileName"/> anew, whole or not at all.</param>
+    public SettingsDesk(string fileText, string? changes, Action<string> write)
+    {
+        _fileText = fileText;
+        _write = write;
+        if (changes is not null)
+        {
+            Take(changes);
+        }
+
+        Effective = SettingsFile.Parse(Text).Settings;
+    }
+
+    /// <summary>The file's own settings, without what lies over them.</summary>
+    public PileSettings File => SettingsFile.Parse(_fileText).Settings;
+
+    /// <summary>The settings in force.</summary>
+    public PileSettings Effective { get; private set; }
+
+    /// <summary>Their text.</summary>
+    public string Text => _book.Values.Count == 0 ? _fileText : SettingsMerge.Text(_fileText, _book.Values);
+
+    /// <summary>What lies over the file and who put it there.</summary>
+    public ChangeBook Book
+    {
+        get
+        {
+            lock (_lock)
+            {
+                return _book;
+            }
+        }
+    }
+
+    /// <summary>What did not go well with the changes, in a sentence; null when all did.</summary>
+    public string? Trouble { get; private set; }
+
+    /// <summary>True once a change waits for the service to be built anew.</summary>
+    public bool Asked { get; private set; }
+
+    /// <summary>What an edit would come to.</summary>
+    public EditOutcome Try(SettingsEdit edit)
+    {
+        lock (_lock)
+        {
+            return SettingsEditing.Try(_fileText, _book.Values, edit);
+        }
+    }
+
+    /// <summary>Writes an edit without faults. It takes effect at <see cref="Renew"/>.</summary>
+    /// <param name="edit">What is wanted.</param>
+    /// <param name="basis">Fingerprint of the settings the person saw; null to change whatever they are.</param>
+    /// <param name="utcMs">Now, milliseconds since 1970.</param>
+    /// <param name="who">Who changes.</param>
+    /// <param name="from">From where.</param>
+    /// <returns>What came of it, or null when the settings are others than those the person saw.</returns>
+    /// <exception cref="IOException">It could not be written; nothing is changed.</exception>
+    public EditOutcome? Apply(SettingsEdit edit, string? basis, long utcMs, string who, string from)
+    {
+        lock (_lock)
+        {
+            if (Asked || (basis is not null && basis != Effective.Fingerprint()))
+            {
+                return null;
+            }
+
+            EditOutcome outcome = SettingsEditing.Try(_fileText, _book.Values, edit);
+            if (outcome.Faults.Count == 0 && outcome.Differences.Count > 0)
+            {
+                ChangeBook next = _book.After(outcome, utcMs, who, from);
+                _write(next.ToJson());
+                (_before, _book, Asked) = (_book, next, true);
+            }
+
+            return outcome;
+        }
+    }
+
+    /// <summary>Takes the changes into force, for a service that is built anew.</summary>
+    public void Renew()
+    {
+        lock (_lock)
+        {
+            Asked = false;
+            Trouble = null;
+            Effective = SettingsFile.Parse(Text).Settings;
+        }
+    }
+
+    /// <summary>The service runs with the settings in force: nothing of them is taken back any more.</summary>
+    public void Confirm()
+    {
+        lock (_lock)
+        {
+            _before = null;
+        }
+    }
+
+    /// <summary>Takes the last change back: the service did not start with it.</summary>
+    /// <param name="why">Why not, in a sentence.</param>
+    /// <returns>False when there is none to take back.</returns>
+    /// <exception cref="IOException">It could not be written.</exception>
+    public bool TakeBack(string why)
+    {
+        lock (_lock)
+        {
+            if (_before is not { } before)
+            {
+                return false;
+            }
+
+            _write(before.ToJson());
+            (_book, _before) = (before, null);
+            Renew();
+            Trouble = $"The last change was taken back, because the controller did not start with it: {why}";
+            return true;
+        }
+    }
+
+    // Heat must go on: changes that do not fit the file stay out of force, are kept, and it is said.
+    private void Take(string changes)
+    {
+        try
+        {
+            ChangeBook book = ChangeBook.FromJson(changes);
+            EditOutcome outcome = SettingsEditing.Try(_fileText, new Dictionary<string, string>(), new SettingsEdit(book.Values, []));
+            if (outcome.Faults.Count > 0)
+            {
+                _book = book with { Values = new Dictionary<string, string>() };
+                Trouble = $"The changes made on the page do not fit the settings file and are not in force: {string.Join(" ", outcome.Faults.Select(fault => fault.Sentence))}";
+                return;
+            }
+
+            _book = book with { Values = outcome.Values };
+        }
+        catch (JsonException malformed)
+        {
+            Trouble = $"The changes made on the page cannot be read and are not in force: {malformed.Message}";
+        }
+    }
+}

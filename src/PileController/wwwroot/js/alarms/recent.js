@@ -1,0 +1,30 @@
+// What happened to alarms lately, newest first.
+
+import { h } from "../dom.js";
+import { dayAndClock } from "../time.js";
+import { ALARM_EVENTS, PRIORITIES } from "../words.js";
+
+/** The table; filled by set(). */
+export function recentTable() {
+  const body = h("tbody", {});
+  const none = h("p", { class: "muted" }, "Nothing yet.");
+  const table = h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": "What happened lately", hidden: true },
+    h("table", {}, h("thead", {}, h("tr", {}, ...["When", "What", "Alarm"].map((text) => h("th", { scope: "col" }, text)))), body));
+  let newest = 0;
+  return {
+    node: h("div", {}, none, table),
+    set(events, offset) {
+      const last = events[0]?.number ?? 0;
+      if (last === newest) {
+        return;
+      }
+      newest = last;
+      none.hidden = events.length > 0;
+      table.hidden = events.length === 0;
+      body.replaceChildren(...events.map((one) => h("tr", {},
+        h("td", { class: "num" }, dayAndClock(Date.parse(one.atUtc), offset)),
+        h("td", {}, `${ALARM_EVENTS[one.event] ?? one.event}${one.who ? `, ${one.who}` : ""}${one.event === "raised" && one.firstUp ? ", first up" : ""}`),
+        h("td", {}, `${one.name} (${PRIORITIES[one.priority].toLowerCase()})${one.detail && one.event !== "returned" ? `: ${one.detail}` : ""}`))));
+    },
+  };
+}

@@ -1,0 +1,227 @@
+import { h, put, mark } from "../dom.js";
+import * as api from "../api.js";
+import { dayAndClock } from "../time.js";
+import { SECTIONS, SETTINGS as WORDS } from "../words.js";
+import * as feed from "../feed.js";
+
+const NAME = "who";
+
+/** A value as a person reads and writes it: text without its quotes. */
+const shown = (value) => (value === null ? "none" : typeof value === "string" ? value : JSON.stringify(value));
+
+// What was typed, in the form the setting has now: a flag, a number, none, or a text with its unit.
+function typed(text, now) {
+  const given = text.trim();
+  if (typeof now === "boolean") {
+    return given === "true";
+  }
+  if (given === "none" && now !== "none") {
+    return null;
+  }
+  return (typeof now === "number" || now === null) && given !== "" && Number.isFinite(Number(given)) ? Number(given) : given;
+}
+
+const words = (allowed) => (/^one of ("[^"]+"(, )?)+$/.test(allowed) ? [...allowed.matchAll(/"([^"]+)"/g)].map((one) => one[1]) : null);
+
+function entry(setting, id, changed) {
+  const list = typeof setting.value === "boolean" ? ["true", "false"] : words(setting.allowed);
+  const field = list === null
+    ? h("input", { type: "text", id, autocomplete: "off", spellcheck: "false", value: shown(setting.value), "aria-describedby": `${id}-about ${id}-wrong`, oninput: changed })
+    : h("select", { id, "aria-describedby": `${id}-about ${id}-wrong`, onchange: changed },
+      ...list.map((one) => h("option", { value: one, selected: one === shown(setting.value) }, typeof setting.value === "boolean" ? (one === "true" ? "yes" : "no") : one)));
+  return field;
+}
+
+function row(setting, changed, back) {
+  const id = `set-${setting.path.replaceAll(".", "-")}`;
+  const wrong = h("p", { class: "error", id: `${id}-wrong`, role: "alert" });
+  const about = `${setting.doc} Allowed: ${setting.allowed}.${setting.mayGo === null ? "" : ` From here only ${setting.mayGo} than ${shown(setting.file)}, which the file says.`}`;
+  const fixed = setting.inTheFile !== null;
+  const long = shown(setting.value).length > 60;
+  const field = fixed ? (long ? null : h("p", { class: "num" }, shown(setting.value))) : entry(setting, id, changed);
+  const state = setting.changed
+    ? h("p", { class: "hint" }, `Changed on this page; the file says ${shown(setting.file)}. `,
+      h("button", { type: "button", class: "quiet", onclick: () => back(setting.path) }, "Back to the file's"))
+    : null;
+  const node = h("div", { class: "setting", "data-path": setting.path, "data-changed": setting.changed },
+    fixed ? h("p", { class: "head" }, h("span", { class: "path" }, setting.path)) : h("label", { class: "head", for: id }, h("span", { class: "path" }, setting.path)),
+    h("p", { class: "hint", id: `${id}-about` }, about), field,
+    fixed ? h("p", { class: "hint" }, `In the file only: ${setting.inTheFile}.`) : null, wrong, state);
+  return {
+    node,
+    path: setting.path,
+    text: `${setting.path} ${setting.doc}`.toLowerCase(),
+    fixed,
+    value: () => (fixed || field.value === shown(setting.value) ? undefined : typed(field.value, setting.value)),
+    keep: (other) => {
+      if (!fixed && !other.fixed) {
+        field.value = other.raw();
+      }
+    },
+    raw: () => (fixed ? null : field.value),
+    say: (text) => {
+      put(wrong, text);
+      if (!fixed) {
+        mark(field, "aria-invalid", text === "" ? null : "true");
+      }
+    },
+  };
+}
+
+const change = (one, from, to) => h("tr", {}, h("th", { scope: "row", class: "path" }, one.path), h("td", {}, shown(one.was)), h("td", {}, shown(one.is)));
+
+function differences(list) {
+  return h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": "What would change" },
+    h("table", {}, h("thead", {}, h("tr", {}, ...["Setting", "Is now", "Would be"].map((name) => h("th", { scope: "col" }, name)))),
+      h("tbody", {}, ...list.map((one) => change(one)))));
+}
+
+const past = (one, offset) => h("li", {}, `${dayAndClock(one.utcMs, offset)}: ${one.path} from ${shown(one.was)} to ${shown(one.is)}, by ${one.who} (from ${one.from})`);
+
+/** All settings: read them, change what may be changed, and see what that means before it applies. */
+export function settingsView() {
+  const trouble = h("p", { class: "error", role: "alert" });
+  const said = h("p", { role: "status" });
+  const notice = h("div", { class: "notice", hidden: true });
+  const search = h("input", { type: "search", id: "setting-search", autocomplete: "off", oninput: sift });
+  const sections = h("div", { class: "sections" });
+  const preview = h("div", { class: "preview" });
+  const made = h("ul", { class: "plain small" });
+  const who = h("input", { type: "text", id: "settings-who", maxlength: 40, autocomplete: "name", value: localStorage.getItem(NAME) ?? "" });
+  const look = h("button", { type: "button", onclick: () => tryIt() }, "See what would change");
+  const apply = h("button", { type: "button", hidden: true, onclick: () => applyIt() }, "Apply");
+  const drop = h("button", { type: "button", class: "quiet", onclick: () => { reset = []; load(); } }, "Drop my changes");
+  let rows = [];
+  let reset = [];
+  let answer = null;
+  let awaited = null;
+
+  const edit = () => ({ set: Object.fromEntries(rows.filter((one) => one.value() !== undefined && !reset.includes(one.path)).map((one) => [one.path, one.value()])), reset });
+
+  // Whatever is typed makes an older look at it stale.
+  function touched() {
+    apply.hidden = true;
+    preview.replaceChildren();
+    put(said, "");
+  }
+
+  function back(path) {
+    reset = [...reset.filter((one) => one !== path), path];
+    tryIt();
+  }
+
+  function sift() {
+    const wanted = search.value.trim().toLowerCase();
+    for (const section of sections.children) {
+      const inside = [...section.querySelectorAll(".setting")];
+      inside.forEach((node) => { node.hidden = wanted !== "" && !rows.find((one) => one.node === node).text.includes(wanted); });
+      section.hidden = inside.every((node) => node.hidden);
+      section.open = wanted !== "" && !section.hidden;
+    }
+  }
+
+  function build() {
+    rows = answer.settings.map((one) => row(one, touched, back));
+    const names = [...new Set(rows.map((one) => one.path.split(".")[0]))];
+    sections.replaceChildren(...names.map((name) => {
+      const inside = rows.filter((one) => one.path.split(".")[0] === name);
+      const count = answer.settings.filter((one) => one.changed && one.path.split(".")[0] === name).length;
+      return h("details", { class: "card" },
+        h("summary", {}, `${SECTIONS[name] ?? name}${count > 0 ? ` (${count} changed on this page)` : ""}`), ...inside.map((one) => one.node));
+    }));
+    sift();
+    const offset = feed.now()?.offsetMinutes ?? 0;
+    made.replaceChildren(...(answer.changes.length === 0 ? [h("li", {}, "None yet.")] : answer.changes.map((one) => past(one, offset))));
+    notice.hidden = answer.trouble === null;
+    put(notice, answer.trouble ?? "");
+  }
+
+  async function load() {
+    try {
+      answer = await api.settings();
+      put(trouble, "");
+      touched();
+      build();
+      return true;
+    } catch (refusal) {
+      put(trouble, refusal.message);
+      return false;
+    }
+  }
+
+  function tell(outcome) {
+    rows.forEach((one) => one.say(outcome.faults.filter((fault) => fault.path === one.path).map((fault) => `Not ${fault.given}. Allowed: ${fault.allowed}.`).join(" ")));
+    const others = outcome.faults.filter((fault) => !rows.some((one) => one.path === fault.path));
+    put(trouble, outcome.faults.length === 0 ? "" : `${outcome.faults.length === 1 ? "One thing is" : `${outcome.faults.length} things are`} wrong; nothing is changed. ${others.map((fault) => fault.sentence).join(" ")}`);
+    const first = rows.find((one) => outcome.faults.some((fault) => fault.path === one.path));
+    if (first !== undefined) {
+      first.node.closest("details").open = true;
+      first.node.scrollIntoView({ block: "center" });
+    }
+  }
+
+  async function tryIt() {
+    touched();
+    try {
+      const outcome = await api.trySettings(edit());
+      tell(outcome);
+      if (outcome.faults.length > 0) {
+        return;
+      }
+      if (outcome.differences.length === 0) {
+        put(said, "Nothing would change.");
+        return;
+      }
+      preview.replaceChildren(differences(outcome.differences),
+        h("p", { class: "hint" }, WORDS.restart));
+      apply.hidden = false;
+      apply.focus();
+    } catch (refusal) {
+      put(trouble, refusal.message);
+    }
+  }
+
+  async function applyIt() {
+    localStorage.setItem(NAME, who.value.trim());
+    try {
+      const outcome = await api.applySettings({ ...edit(), base: answer.fingerprint, who: who.value.trim() });
+      awaited = outcome.fingerprint;
+      touched();
+      put(said, "Written. The controller is starting with it.");
+    } catch (refusal) {
+      put(trouble, refusal.field === "who" ? "Your name: nothing is given. It goes into the record." : refusal.message);
+    }
+  }
+
+  load();
+  return {
+    nodes: [
+      h("div", { class: "view-head" }, h("h1", {}, "Settings"), h("p", { class: "hint" }, WORDS.about)),
+      notice,
+      h("div", { class: "field" }, h("label", { class: "head", for: "setting-search" }, "Find a setting"), search),
+      sections,
+      h("section", { class: "card settle", "aria-label": "Change" },
+        h("div", { class: "field" }, h("label", { class: "head", for: "settings-who" }, "Your name, for the record"), who),
+        h("div", { class: "row" }, look, drop), trouble, preview, apply, said),
+      h("section", { class: "card" }, h("h2", {}, "Changes made on this page"), made),
+    ],
+    async update() {
+      if (awaited === null || feed.silent()) {
+        return;
+      }
+      const wanted = awaited;
+      awaited = null;
+      reset = [];
+      if (!(await load())) {
+        awaited = wanted;
+        return;
+      }
+      if (answer.waiting) {
+        awaited = wanted;
+        put(said, "Written. The controller is starting with it.");
+      } else {
+        put(said, answer.fingerprint === wanted ? "In force." : "The controller runs with other settings than asked for; see above.");
+      }
+    },
+  };
+}

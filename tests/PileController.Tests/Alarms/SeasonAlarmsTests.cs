@@ -1,0 +1,84 @@
+using PileController.Alarms;
+using PileController.Control;
+using PileController.Control.Decisions;
+using PileController.Physics.Sky.Weather;
+using PileController.Seasons;
+using PileController.Settings;
+using PileController.Simulation;
+using Xunit.Abstractions;
+
+namespace PileController.Tests.Alarms;
+
+/// <summary>
+/// Winters without a fault: the board is to be quiet. Ticks of a minute; PILE_ALARM_SEASONS=1 runs ticks of ten seconds.
+/// </summary>
+public sealed class SeasonAlarmsTests(ITestOutputHelper output)
+{
+    private const int Days = 150;
+    private const long WeekMilliseconds = 7 * 86_400_000L;
+
+    private static readonly string[] OfTheWeather = ["tonightPoor", "houseFrost"];
+
+    [Theory]
+    [InlineData("demo", 2025)]
+    [InlineData("seattle-daily-2012-2015.csv", 2012)]
+    [InlineData("seattle-daily-2012-2015.csv", 2013)]
+    [InlineData("seattle-daily-2012-2015.csv", 2014)]
+    [InlineData("new-york-daily-2012-2013.csv", 2012)]
+    public void Season_WithoutAFault_RaisesAtMostOneAlarmAWeek(string file, int year)
+    {
+        (AlarmRun run, int poor, int told) = Live(file, year);
+        foreach (AlarmEvent one in run.Events)
+        {
+            output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(one.UtcMilliseconds):yyyy-MM-dd HH:mm} {one.Kind} {one.Key} {one.Detail}");
+        }
+
+        AlarmEvent[] raised = [.. run.Raised];
+        int Within(AlarmEvent first, Func<AlarmEvent, bool> counts) =>
+            raised.Count(one => counts(one) && one.UtcMilliseconds >= first.UtcMilliseconds && one.UtcMilliseconds < first.UtcMilliseconds + WeekMilliseconds);
+        int worst = raised.Length == 0 ? 0 : raised.Max(first => Within(first, _ => true));
+        output.WriteLine(
+            $"| {file} {year} | {raised.Count(one => one.Key == "tonightPoor")} | {raised.Count(one => one.Key == "houseFrost")} | {raised.Count(one => !OfTheWeather.Contains(one.Key))} | {raised.Length * 7.0 / Days:0.00} | {worst} | {poor} | {told} |");
+
+        // Nothing but what the weather does; none of it twice in a week, and together at most one a week.
+        Assert.All(raised, one => Assert.Contains(one.Key, OfTheWeather));
+        Assert.All(raised, first => Assert.Equal(1, Within(first, one => one.Key == first.Key)));
+        Assert.True(raised.Length <= Days / 7, $"{raised.Length} alarms");
+        Assert.Equal(poor, told);
+    }
+
+    private static (AlarmRun Run, int PoorEvenings, int Told) Live(string file, int year)
+    {
+        PileSettings settings = PileSettings.AlderBank;
+        ControlSettings control = settings.Control with
+        {
+            TickSeconds = Environment.GetEnvironmentVariable("PILE_ALARM_SEASONS") == "1" ? settings.Control.TickSeconds : 60,
+        };
+        WeatherSeries weather = file == "demo" ? Demo.Weather(HoldingBuild.Place(settings)) : Recorded(file, settings);
+        SeasonPlan plan = SeasonPlanning.Of(settings, control, weather, new DateOnly(year, 11, 1), Days);
+        Holding holding = new(plan.Build, control, plan.Rig, weather, plan.OffsetMinutes, plan.StartUtcMilliseconds);
+        AlarmRun run = new(holding, settings, control);
+        (int poor, int told) = (0, 0);
+        double hourBefore = 0;
+        for (long ticks = (long)(Days * 86_400 / control.TickSeconds); ticks > 0; ticks--)
+        {
+            Decision decision = run.Tick();
+            double hour = decision.At.LocalHour;
+            if (hourBefore < 16 && hour >= 16 && decision.Tonight is { Poor: true })
+            {
+                poor++;
+                told += run.Of("tonightPoor").Phase == AlarmPhase.Standing ? 1 : 0;
+            }
+
+            hourBefore = hour;
+        }
+
+        return (run, poor, told);
+    }
+
+    private static WeatherSeries Recorded(string file, PileSettings settings)
+    {
+        using StreamReader reader = new(Path.Combine(AppContext.BaseDirectory, "Weather", file));
+        return WeatherFile.Read(reader, file, HoldingBuild.Place(settings));
+    }
+}
