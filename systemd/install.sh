@@ -34,7 +34,7 @@ fi
 
 if [ -x $home/PileController ]; then
     systemctl stop pile-controller-watch.service pile-controller.service
-    if [ -n "$(find $data -mindepth 1 ! -name written-by -print -quit 2>/dev/null)" ]; then
+    if [ -n "$(find $data -maxdepth 1 \( -name tail -o -name manifest -o -name 'ticks-*' \) -print -quit 2>/dev/null)" ]; then
         copy=/var/backups/pile-controller/$(cat $data/written-by 2>/dev/null || echo unknown)-$(date -u +%Y%m%dT%H%M%SZ)
         done=0
         as_pile $home/PileController record backup "$copy" --data $data >&2 || done=$?

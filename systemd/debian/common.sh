@@ -43,12 +43,12 @@ refuse_newer_data() {
     return 1
 }
 
-has_data() { [ -d $data ] && [ -n "$(find $data -mindepth 1 ! -path $stamp -print -quit)" ]; }
+has_record() { [ -n "$(find $data -maxdepth 1 \( -name tail -o -name manifest -o -name 'ticks-*' \) -print -quit 2>/dev/null)" ]; }
 
 # A checked copy of the data, made by the program that wrote them. $1: their version. Backups of older versions go,
-# but the two youngest stay.
+# but the two youngest stay. Without a record there is nothing a copy could be checked by: what lies there is kept as it is.
 back_up_data() {
-    if ! has_data || ! [ -x $program ]; then return 0; fi
+    if ! has_record || ! [ -x $program ]; then return 0; fi
     install -d -o pile -g pile -m 0700 $backups
     copy=$backups/$1-$(date -u +%Y%m%dT%H%M%SZ)
     done=0

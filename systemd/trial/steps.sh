@@ -40,9 +40,33 @@ mark() { setpriv --reuid=pile --regid=pile --init-groups touch $data/marked && e
 kept() { [ -e $data/marked ] && grep -F "// mine" $settings; }
 backed_up() { [ -n "$(ls -A /var/backups/pile-controller 2>/dev/null)" ]; }
 nothing_left() {
-    not ls -d $data /var/backups/pile-controller /etc/pile-controller /opt/pile-controller &&
-        not getent passwd pile && not ls /etc/systemd/system/multi-user.target.wants/pile-controller.service
+    local left
+    for left in $data /var/backups/pile-controller /etc/pile-controller /opt/pile-controller /usr/bin/PileController \
+        /etc/systemd/system/multi-user.target.wants/pile-controller*; do
+        if [ -e "$left" ] || [ -L "$left" ]; then
+            echo "left: $left"
+            return 1
+        fi
+    done
+    not getent passwd pile
 }
+main_pid() { systemctl show -P MainPID pile-controller; }
+# ended SIGNAL: the process got it, another one runs, and outputs were made safe between.
+ended() {
+    local pid since tries
+    pid=$(main_pid)
+    since=$(journalctl -u pile-controller -o cat | grep -c "nothing to switch off")
+    kill "-$1" "$pid"
+    for tries in $(seq 240); do
+        if [ "$(main_pid)" != "$pid" ] && runs; then
+            [ "$(journalctl -u pile-controller -o cat | grep -c "nothing to switch off")" -gt "$since" ]
+            return
+        fi
+        sleep 1
+    done
+    return 1
+}
+killed_by_watcher() { journalctl -u pile-controller-watch -o cat | grep -F "killing process"; }
 
 row "installs" install_deb one
 row "first settings are sound" PileController check $settings
@@ -51,6 +75,13 @@ row "data are its user's alone" owned pile:pile\ 700 $data
 booted_row "runs, and its page answers" runs
 booted_row "is watched" watched
 booted_row "the record is written" test -e $data/lock
+booted_row "killed, it makes outputs safe and starts again" ended KILL
+booted_row "hung, systemd kills it, outputs safe, starts again" ended STOP
+booted_row "that was not the watcher" not killed_by_watcher
+[ "$how" = bare ] || systemctl service-watchdogs off
+booted_row "hung with systemd's watchdog off, the same" ended STOP
+booted_row "that was the watcher" killed_by_watcher
+[ "$how" = bare ] || systemctl service-watchdogs on
 mark
 row "upgrades" install_deb two
 row "the new version stands" version 0.9.2

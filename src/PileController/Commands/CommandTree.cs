@@ -44,9 +44,9 @@ internal static class CommandTree
             SeasonCommand.Create(),
             PlanCommand.Create(),
             RecordCommand.Create(),
-            RigCommand.Create(),
             LedgerCommand.Create(),
             PassphraseCommand.Create(),
+            RigCommand.Create(),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExample((HelpAction)help.Action!);
