@@ -56,9 +56,9 @@ else
     cp "$here/trial/pile-trial.service" "$work/root/etc/systemd/system/"
     mkdir -p "$work/root/etc/systemd/system/multi-user.target.wants"
     ln -s ../pile-trial.service "$work/root/etc/systemd/system/multi-user.target.wants/"
-    # The legacy words let a newer systemd boot on a machine with the older kind of control groups.
-    timeout 1200 "${nspawn[@]}" -b systemd.unit=multi-user.target \
-        systemd.unified_cgroup_hierarchy=0 SYSTEMD_CGROUP_ENABLE_LEGACY_FORCE=1 </dev/null >"$work/boot.txt" 2>&1 || true
+    # The newer kind of control groups, as on a board.
+    SYSTEMD_NSPAWN_UNIFIED_HIERARCHY=1 timeout 1800 "${nspawn[@]}" -b systemd.unit=multi-user.target \
+        </dev/null >"$work/boot.txt" 2>&1 || true
 fi
 
 [ -s "$trial/table.txt" ] || { tail -n 20 "$work/boot.txt" >&2; echo "the container did not run the trial" >&2; exit 1; }

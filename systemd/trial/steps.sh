@@ -28,7 +28,7 @@ not() { ! "$@"; }
 version() { [ "$(dpkg-query -W -f '${db:Status-Abbrev}${Version}' pile-controller)" = "ii $1" ]; }
 # Active, and its program answers on its page.
 runs() {
-    systemctl is-active pile-controller && (exec 3<>/dev/tcp/127.0.0.1/8080 && printf 'GET / HTTP/1.0\r\n\r\n' >&3 && head -n 1 <&3 | grep -F 200)
+    systemctl is-active pile-controller && (exec 3<>/dev/tcp/127.0.0.1/8080 && printf 'GET / HTTP/1.1\r\nHost: 127.0.0.1:8080\r\nConnection: close\r\n\r\n' >&3 && head -n 1 <&3 | grep -F 200)
 }
 watched() { systemctl is-active pile-controller-watch; }
 owned() { [ "$(stat -c '%U:%G %a' "$2")" = "$1" ]; }

@@ -8,9 +8,13 @@ public sealed class DrawingTests
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
-    public static TheoryData<string> Drawings => new(
-        Directory.EnumerateFiles(Path.Combine(Repository.Root, "hardware"), "*.svg", SearchOption.AllDirectories)
-            .Select(file => Path.GetRelativePath(Repository.Root, file)));
+    private static readonly string[] Files =
+    [
+        .. Directory.EnumerateFiles(Path.Combine(Repository.Root, "hardware"), "*.svg", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(Repository.Root, file)),
+    ];
+
+    public static TheoryData<string> Drawings => new(Files);
 
     [Theory]
     [MemberData(nameof(Drawings))]
@@ -52,7 +56,7 @@ public sealed class DrawingTests
         string pages = string.Concat(
             Directory.EnumerateFiles(Path.Combine(Repository.Root, "hardware"), "*.md").Select(File.ReadAllText));
 
-        Assert.Equal(5, Drawings.Count);
-        Assert.All(Drawings, row => Assert.Contains($"](drawings/{Path.GetFileName(row.Data)})", pages, StringComparison.Ordinal));
+        Assert.Equal(5, Files.Length);
+        Assert.All(Files, file => Assert.Contains($"](drawings/{Path.GetFileName(file)})", pages, StringComparison.Ordinal));
     }
 }

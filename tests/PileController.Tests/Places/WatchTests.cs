@@ -1,6 +1,9 @@
+using System.Runtime.Versioning;
+
 namespace PileController.Tests.Places;
 
 /// <summary>The second pair of eyes (systemd/watch).</summary>
+[UnsupportedOSPlatform("windows")]
 public sealed class WatchTests : IDisposable
 {
     private const string Down = "ActiveState=failed MainPID=0 WatchdogUSec=30s WatchdogTimestampMonotonic=7";

@@ -1,9 +1,11 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 using PileController.Tests.Architecture;
 
 namespace PileController.Tests.Places;
 
 /// <summary>Runs the watcher's script with a service manager, a pause and a program that are made up.</summary>
+[UnsupportedOSPlatform("windows")]
 internal sealed class WatchTrial : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("pile-watch-").FullName;
