@@ -37,7 +37,11 @@ public sealed record DecisionLine(
 /// <param name="QueuedTicks">Ticks waiting.</param>
 /// <param name="DroppedTicks">Ticks dropped since the start because the store could not keep up or failed.</param>
 /// <param name="Fault">What is wrong, in a sentence, or null.</param>
-public sealed record RecordHealth(bool Accepting, long LastSequence, long QueuedTicks, long DroppedTicks, string? Fault);
+public sealed record RecordHealth(bool Accepting, long LastSequence, long QueuedTicks, long DroppedTicks, string? Fault)
+{
+    /// <summary>What of it is damaged, or null.</summary>
+    public RecordDamage? Damage { get; init; }
+}
 
 /// <summary>
 /// The record of ticks and decisions. <see cref="TryAppend"/> never blocks and never throws: control does not wait

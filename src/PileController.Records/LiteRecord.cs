@@ -20,7 +20,7 @@ public sealed class LiteRecord : IPileRecord
     private readonly Channel<object> _queue;
     private readonly RecordKeeper _keeper;
     private readonly QueryCache _cache = new();
-    private readonly Faults _faults = new();
+    private readonly Faults _faults;
     private readonly Thread _owner;
     private readonly TaskCompletionSource _closed = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private long _dropped;
@@ -28,6 +28,7 @@ public sealed class LiteRecord : IPileRecord
 
     private LiteRecord(RecordOptions options, IRecordDisk disk, TimeProvider time)
     {
+        _faults = new Faults(time);
         _keeper = new RecordKeeper(disk, options, time, _faults);
         _queue = Channel.CreateBounded<object>(new BoundedChannelOptions(options.QueueTicks) { SingleReader = true });
         PublishHealth();
@@ -56,7 +57,7 @@ public sealed class LiteRecord : IPileRecord
     /// <exception cref="ArgumentOutOfRangeException">An option is out of range.</exception>
     /// <exception cref="IOException">The folder cannot be used.</exception>
     public static LiteRecord Open(RecordOptions options, TimeProvider? time = null) =>
-        Open(options, new FolderDisk(options.DataDirectory), time ?? TimeProvider.System);
+        Open(options, new FolderDisk(options.DataDirectory, time), time ?? TimeProvider.System);
 
     internal static LiteRecord Open(RecordOptions options, IRecordDisk disk, TimeProvider time) => new(options, disk, time);
 
@@ -117,18 +118,18 @@ public sealed class LiteRecord : IPileRecord
         AskAsync(
             keeper => RecordQueries.Samples(
                 keeper.Contents(), _cache, series, new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds,
-                _faults.Stand),
+                _faults.Damaged),
             cancellation);
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation) =>
-        AskAsync(keeper => RecordQueries.Decisions(keeper.Contents(), ask, _faults.Stand), cancellation);
+        AskAsync(keeper => RecordQueries.Decisions(keeper.Contents(), ask, _faults.Damaged), cancellation);
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<BlockAccount>> AccountsAsync(
         long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, CancellationToken cancellation) =>
         AskAsync(
-            keeper => RecordQueries.Accounts(keeper.Batches(), _cache, afterSequence, mostBlocks, rulesOf, _faults.Stand), cancellation);
+            keeper => RecordQueries.Accounts(keeper.Batches(), _cache, afterSequence, mostBlocks, rulesOf, _faults.Damaged), cancellation);
 
     /// <inheritdoc/>
     public Task<RecalledTick?> TickAsync(long sequence, ReplaySteps steps, CancellationToken cancellation) =>
@@ -228,5 +229,5 @@ public sealed class LiteRecord : IPileRecord
     }
 
     private void PublishHealth() => Volatile.Write(
-        ref _health, new RecordHealth(!_faults.IsFailing, _keeper.SafeSequence, 0, _keeper.Dropped, _faults.Text));
+        ref _health, new RecordHealth(!_faults.IsFailing, _keeper.SafeSequence, 0, _keeper.Dropped, _faults.Text) { Damage = _faults.Damage });
 }

@@ -21,7 +21,23 @@ public sealed record RigSettings
     /// <summary>Faults the rig starts with; for trials.</summary>
     public IReadOnlyList<Fault> Faults { get; init; } = [];
 
-    /// <summary>Where the real rig's devices are.</summary>
+    /// <summary>What keeps exposed water lines whole while water stands in them. A rig that fails safe stands still.</summary>
+public enum StandingWater
+{
+    /// <summary>Nothing: they burst in a frost.</summary>
+    Unguarded = 0,
+
+    /// <summary>The lines empty themselves when the pump stops.</summary>
+    DrainsBack,
+
+    /// <summary>The water holds antifreeze fit for the lowest frost.</summary>
+    Antifreeze,
+
+    /// <summary>A frost device of its own guards the lines, without this controller.</summary>
+    FrostDevice,
+}
+
+/// <summary>Where the real rig's devices are.</summary>
     public HardwareSettings Hardware { get; init; } = new();
 }
 
@@ -45,6 +61,22 @@ public sealed record ProbeFit(
     ];
 }
 
+/// <summary>What keeps exposed water lines whole while water stands in them. A rig that fails safe stands still.</summary>
+public enum StandingWater
+{
+    /// <summary>Nothing: they burst in a frost.</summary>
+    Unguarded = 0,
+
+    /// <summary>The lines empty themselves when the pump stops.</summary>
+    DrainsBack,
+
+    /// <summary>The water holds antifreeze fit for the lowest frost.</summary>
+    Antifreeze,
+
+    /// <summary>A frost device of its own guards the lines, without this controller.</summary>
+    FrostDevice,
+}
+
 /// <summary>Where the real rig's devices are.</summary>
 public sealed record HardwareSettings
 {
@@ -65,6 +97,9 @@ public sealed record HardwareSettings
 
     /// <summary>True when that line is not held still but changes every second while all is well.</summary>
     public bool LampBeats { get; init; }
+
+    /// <summary>What keeps exposed lines whole while the outputs are at their safe value, which is off.</summary>
+    public StandingWater StandingWater { get; init; }
 
     /// <summary>True when a low line switches the load on.</summary>
     public bool ActiveLow { get; init; }

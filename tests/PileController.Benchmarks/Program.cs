@@ -13,7 +13,9 @@ return args switch
     ["published-heaps"] => PublishedTable.Print(Console.Out),
     ["bound", ..] => await BoundCommand.RunAsync(args, Console.Out, Console.Error),
     ["steps", .. string[] rest] => Steps(rest),
-    ["record-year", string folder, .. string[] rest] => await RecordYearAsync(folder, rest),
+    ["record-year", .. string[] rest] => await RecordYear.RunAsync(rest, Console.Out, Console.Error),
+    ["record-replay", .. string[] rest] => await RecordReplaySpeed.RunAsync(rest, Console.Out, Console.Error),
+    ["serve-again", .. string[] rest] => await ServeAgain.RunAsync(rest, Console.Out),
     _ => Usage(),
 };
 
@@ -21,12 +23,6 @@ static int Steps(string[] rest)
 {
     BenchmarkRunner.Run<StepBenchmarks>(args: rest);
     BenchmarkRunner.Run<HorizonBenchmarks>(args: rest);
-    return 0;
-}
-
-static async Task<int> RecordYearAsync(string folder, string[] rest)
-{
-    await RecordYear.RunAsync(folder, rest is ["--days", string days] ? int.Parse(days) : 365, Console.Out);
     return 0;
 }
 
@@ -39,7 +35,9 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- tune-cutout  the cut-out's two numbers, on the training winters
         dotnet run -c Release --project tests/PileController.Benchmarks -- bound        the best any planner could do; --help tells more
         dotnet run -c Release --project tests/PileController.Benchmarks -- steps        time and memory of one tick, and of one look of the horizon
-        dotnet run -c Release --project tests/PileController.Benchmarks -- record-year DIR  a year of ticks in a record, its size, and the time of questions [--days N]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- record-year   a year of the demo's ticks in the record, its size and the time of questions, beside SQLite and a document a sample [DIR] [--days N] [--alone] [--json FILE]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- record-replay 30 days of the demo's ticks decided again, and how fast [DIR] [--days N] [--json FILE]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- serve-again   how long after a kill the page answers again [--kills N]
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;

@@ -8,6 +8,12 @@ using PileController.Records.Crash;
 // killed it knows what must be there.
 string folder = args[0];
 int seed = int.Parse(args[1], CultureInfo.InvariantCulture);
+if (args is [_, _, { } toldTo, { } ticks])
+{
+    await PacedWriter.RunAsync(folder, seed, toldTo, int.Parse(ticks, CultureInfo.InvariantCulture));
+    return;
+}
+
 RecordOptions options = new() { DataDirectory = folder, BlockTicks = 60, FileTicks = 5000 };
 await using LiteRecord record = LiteRecord.Open(options);
 Memory memory = await record.LastMemoryAsync(CancellationToken.None) ?? Memory.Fresh;

@@ -19,7 +19,6 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
     public async Task Record_KilledAtAnyMoment_HasEveryAcknowledgedTick()
     {
         Random random = new(11);
-        TimeSpan longest = TimeSpan.Zero;
         long ticks = 0;
         for (int first = 0; first < Kills; first += KillsARecord)
         {
@@ -33,8 +32,7 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
                 if (kill % 2 == 1)
                 {
                     // Every other time the next writer finds what the one before left, not what a clean end makes of it.
-                    TimeSpan opening = await OpenAsync(folder, acknowledged);
-                    longest = opening > longest ? opening : longest;
+                    await OpenAsync(folder, acknowledged);
                 }
 
                 Assert.Empty(report.Problems);
@@ -48,19 +46,16 @@ public sealed class KillTests(ITestOutputHelper output) : IDisposable
             ticks += replay.Ticks;
         }
 
-        output.WriteLine($"{Kills} kills, {ticks} ticks; the record was open again within {longest.TotalMilliseconds:0} ms.");
+        output.WriteLine($"{Kills} kills, {ticks} ticks, none that was acknowledged lost.");
     }
 
     // Opened as a service opens it.
-    private static async Task<TimeSpan> OpenAsync(string folder, long acknowledged)
+    private static async Task OpenAsync(string folder, long acknowledged)
     {
-        long began = Stopwatch.GetTimestamp();
         await using LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = folder });
         long last = (await record.LastMemoryAsync(CancellationToken.None))?.Sequence ?? 0;
-        TimeSpan taken = Stopwatch.GetElapsedTime(began);
 
         Assert.True(last >= acknowledged, $"{last} of {acknowledged} came back.");
-        return taken;
     }
 
     private static async Task<long> RunAndKillAsync(string folder, int seed, Random random)

@@ -35,7 +35,8 @@ public sealed record SetServicing(bool On) : Command;
 /// <param name="StoreFailing">The record does not accept ticks now.</param>
 /// <param name="ClockJumpMilliseconds">Wall clock against monotonic clock since the tick before, 0 when they agree.</param>
 /// <param name="LateMilliseconds">How late this tick began, 0 when on time.</param>
-public sealed record ReportTick(bool StoreFailing, long ClockJumpMilliseconds, long LateMilliseconds) : Command;
+/// <param name="Restarts">At the first tick: how often the program was started within the hour without having been stopped.</param>
+public sealed record ReportTick(bool StoreFailing, long ClockJumpMilliseconds, long LateMilliseconds, int Restarts = 0) : Command;
 
 /// <summary>Take a forecast of the weather, in place of the one before.</summary>
 /// <param name="Forecast">The forecast; refused with a note when it is not sound.</param>

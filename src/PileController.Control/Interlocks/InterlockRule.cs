@@ -27,6 +27,7 @@ internal static class InterlockRule
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
         Verdict[] verdicts = told.Length == table.Count ? told : new Verdict[table.Count];
+        memory = memory.Length == table.Count ? memory : Grown(memory, table.Count);
         InterlockMemory[] next = memory;
         bool tripped = false;
         bool water = false;
@@ -71,6 +72,10 @@ internal static class InterlockRule
 
         return (verdicts, next, new Effect(tripped, water, air, backup, frost, first, holding));
     }
+
+    // A memory of an earlier table: rows are only ever added at its end.
+    private static InterlockMemory[] Grown(InterlockMemory[] memory, int count) =>
+        [.. memory, .. Enumerable.Repeat(new InterlockMemory(-1, false, false), count - memory.Length)];
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
         ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, long now)

@@ -9,6 +9,9 @@ public static class InterlockTable
     private const long Second = 1000;
     private const long Minute = 60 * Second;
 
+    // As often within an hour as no sound program is started (common practice, no source).
+    private const int MostRestarts = 5;
+
     /// <summary>All rows.</summary>
     public static IReadOnlyList<Interlock> All { get; } =
     [
@@ -60,6 +63,9 @@ public static class InterlockTable
         new("tickLate", Signal.TickLate, Comparison.Above, s => s.TickSeconds, 0, 0, false, InterlockAction.Warn,
             "A tick came late.",
             "If it goes on, the board is overloaded or its card is failing."),
+        new("restarts", Signal.Restarts, Comparison.Above, _ => MostRestarts - 0.5, 0, 0, false, InterlockAction.Trip,
+            "The program was started again and again.",
+            "All is off and the page is up. Look in the service's journal for what ended it, at the supply and at the card; then clear."),
     ];
 
     /// <summary>Finds a row by its id.</summary>

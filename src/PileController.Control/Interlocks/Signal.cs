@@ -47,4 +47,7 @@ public enum Signal
 
     /// <summary>The tick came late, s.</summary>
     TickLate,
+
+    /// <summary>How often the program was started within the hour without having been stopped.</summary>
+    Restarts,
 }

@@ -53,7 +53,7 @@ public sealed class RecordReader : IDisposable
         try
         {
             store = RecordStore.Open(new StillDisk(disk), int.MaxValue, setAside: false);
-            List<string> problems = [.. store.Broken];
+            List<string> problems = [.. store.Broken.Select(broken => broken.ToString())];
             TailContents tail = Tail(disk, problems);
             if (tail.DamagedPlaces > 0)
             {

@@ -52,7 +52,7 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
         store.Lasting.Recover(faults);
         long covered = store.Lasting.LastSequence;
         IReadOnlyList<StoredBatch> left = [.. new RecordContents(store, [])
-            .StoredAfter(covered, faults.Stand)];
+            .StoredAfter(covered, faults.Damaged)];
         if (left.Count == 0)
         {
             return false;
@@ -65,7 +65,7 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
             return false;
         }
 
-        Write(store, SummedDay.Of([.. left.TakeWhile(batch => batch.Head.FirstSequence <= last)], first, last, faults.Stand));
+        Write(store, SummedDay.Of([.. left.TakeWhile(batch => batch.Head.FirstSequence <= last)], first, last, faults.Damaged));
         return true;
     }
 }

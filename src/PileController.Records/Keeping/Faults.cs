@@ -1,3 +1,5 @@
+using PileController.Records.Storage;
+
 namespace PileController.Records.Keeping;
 
 /// <summary>What of the record can fail and work again.</summary>
@@ -14,13 +16,15 @@ internal enum FaultSource
 }
 
 /// <summary>What is wrong with the record: passing faults of the disk, and standing ones that stay until the next start.</summary>
+/// <param name="time">The clock that dates damage; null for the system's.</param>
 /// <threadsafety>Written by the owner thread, read by any.</threadsafety>
-internal sealed class Faults
+internal sealed class Faults(TimeProvider? time = null)
 {
     // More standing faults than a person reads; the rest is counted.
     private const int MostStanding = 8;
     private readonly Lock _gate = new();
     private readonly List<string> _standing = [];
+    private readonly DamageTally _damage = new(time ?? TimeProvider.System);
     private int _unnamed;
     private readonly string?[] _passing = new string?[3];
 
@@ -29,6 +33,38 @@ internal sealed class Faults
 
     /// <summary>All of it in sentences, or null.</summary>
     public string? Text { get; private set; }
+
+    /// <summary>What is damaged, or null.</summary>
+    public RecordDamage? Damage
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return _damage.Damage;
+            }
+        }
+    }
+
+    /// <summary>Notes a part of the record that cannot be read.</summary>
+    public void Damaged(string sentence)
+    {
+        lock (_gate)
+        {
+            _damage.Part(sentence);
+        }
+
+        Stand(sentence);
+    }
+
+    /// <summary>Notes what lies in quarantine.</summary>
+    public void Aside(IReadOnlyList<SetAsideFile> files)
+    {
+        lock (_gate)
+        {
+            _damage.Aside(files);
+        }
+    }
 
     /// <summary>Notes a fault that stays.</summary>
     public void Stand(string sentence)

@@ -50,8 +50,12 @@ internal sealed class RecordKeeper : IDisposable
         {
             _store = RecordStore.Open(disk, options.FileTicks, setAside: true);
             _days = new DayKeeper(_store, options, faults);
-            _tail = OpenTail(disk);
-            TakeUp(_tail.Found);
+            RecordStart start = RecordStart.Of(disk, _store, faults);
+            _tail = start.Tail;
+            _pending.AddRange(start.Pending);
+            LastSequence = start.LastSequence;
+            SafeSequence = start.LastSequence;
+            _lastMemoryText = start.Memory;
         }
         catch
         {
@@ -151,7 +155,7 @@ internal sealed class RecordKeeper : IDisposable
     }
 
     /// <summary>Every batch there is, oldest first, what is not yet packed included.</summary>
-    public IEnumerable<StoredBatch> Batches() => Contents().Batches(TimeRange.All, _faults.Stand);
+    public IEnumerable<StoredBatch> Batches() => Contents().Batches(TimeRange.All, _faults.Damaged);
 
     /// <summary>Lets go of files that a question has opened.</summary>
     public void Rest() => _store.Rest();
@@ -340,95 +344,12 @@ internal sealed class RecordKeeper : IDisposable
         try
         {
             _days.Keep();
+            _faults.Aside(_disk.SetAside());
             _faults.Over(FaultSource.Days);
         }
         catch (Exception exception) when (IsStoreError(exception))
         {
             _faults.Now(FaultSource.Days, exception.Message);
-        }
-    }
-
-    private TailFile OpenTail(IRecordDisk disk)
-    {
-        try
-        {
-            return TailFile.Open(disk);
-        }
-        catch (Exception exception) when (exception is InvalidDataException or JsonException)
-        {
-            _faults.Stand($"The tail could not be read and was set aside: {exception.Message}");
-            disk.Quarantine(TailFile.Name);
-            return TailFile.Open(disk);
-        }
-    }
-
-    private void TakeUp(TailContents tail)
-    {
-        foreach (string broken in _store.Broken)
-        {
-            _faults.Stand($"A file was broken or gone; what there is of it was set aside: {broken}.");
-        }
-
-        if (tail.DamagedPlaces > 0)
-        {
-            _faults.Stand($"The tail was damaged in {tail.DamagedPlaces} places; a copy was set aside.");
-        }
-
-        // Which of the two it is cannot be told from what is left.
-        if (tail.TornBytes > 0)
-        {
-            _faults.Stand($"The tail ended in {tail.TornBytes} bytes that make no whole frame: they were being written when the power went, or are damaged.");
-        }
-
-        if (tail.Base is { } start && start.LastSequence > Ticks.LastSequence)
-        {
-            _faults.Stand($"The store ends at tick {Ticks.LastSequence}; it has held tick {start.LastSequence}.");
-        }
-
-        _pending.AddRange(tail.Packs.Where(pack => pack.Batch.FirstSequence > Ticks.LastSequence));
-        LastSequence = Math.Max(Math.Max(Ticks.LastSequence, tail.Base?.LastSequence ?? 0), _store.Lasting.LastSequence);
-        _lastMemoryText = tail.Base?.Memory;
-        if (Ticks.LastSequence > 0 && (tail.Base is null || Ticks.LastSequence > tail.Base.LastSequence))
-        {
-            _lastMemoryText = LastStoredMemory() ?? _lastMemoryText;
-        }
-
-        _lastMemoryText ??= LastLastingMemory();
-        if (_pending.Count > 0)
-        {
-            LastSequence = _pending[^1].Batch.Head.LastSequence;
-            _lastMemoryText = _pending[^1].Batch.Text().MemoryAfter;
-        }
-
-        SafeSequence = LastSequence;
-    }
-
-    private JsonElement? LastStoredMemory()
-    {
-        StoredBatch? last = Contents().Batches(TimeRange.All, _faults.Stand).LastOrDefault();
-        try
-        {
-            return last?.Batch().Text().MemoryAfter;
-        }
-        catch (Exception exception) when (RecordShelf.IsDamage(exception))
-        {
-            _faults.Stand(exception.Message);
-            return null;
-        }
-    }
-
-    // The last resort when neither tail nor ticks can be read: what the last day that was summed up handed on.
-    private JsonElement? LastLastingMemory()
-    {
-        StoredDay? last = Contents().Days(TimeRange.All, _faults.Stand).LastOrDefault();
-        try
-        {
-            return last?.Text().Memory;
-        }
-        catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is JsonException)
-        {
-            _faults.Stand(exception.Message);
-            return null;
         }
     }
 }

@@ -89,21 +89,30 @@ internal sealed class PackedBatch
     /// <summary>What control was given at each tick, before validation.</summary>
     public RigReadings[] RawReadings()
     {
-        long[][] columns = [.. Enumerable.Range(TickColumns.FirstChannel, TickColumns.Count - TickColumns.FirstChannel).Select(Column)];
-        RigReadings[] readings = new RigReadings[Count];
+        var readings = new RigReadings[Count];
+        var cells = new Reading[Count][];
         for (int row = 0; row < Count; row++)
         {
-            Reading[] one = new Reading[ChannelTable.Count];
-            for (int channel = 0; channel < one.Length; channel++)
-            {
-                int column = channel * TickColumns.PerChannel;
-                one[channel] = new Reading(
-                    (int)columns[column + TickColumns.RawQuanta][row],
-                    (ReadingQuality)columns[column + TickColumns.RawQuality][row],
-                    (int)columns[column + TickColumns.RawAge][row]);
-            }
+            cells[row] = new Reading[ChannelTable.Count];
+        }
 
-            readings[row] = new RigReadings(one);
+        long[] quanta = new long[Count];
+        long[] quality = new long[Count];
+        long[] age = new long[Count];
+        foreach (ChannelInfo channel in ChannelTable.All)
+        {
+            Column(TickColumns.Of(channel.Channel, TickColumns.RawQuanta), quanta);
+            Column(TickColumns.Of(channel.Channel, TickColumns.RawQuality), quality);
+            Column(TickColumns.Of(channel.Channel, TickColumns.RawAge), age);
+            for (int row = 0; row < Count; row++)
+            {
+                cells[row][(int)channel.Channel] = new Reading((int)quanta[row], (ReadingQuality)quality[row], (int)age[row]);
+            }
+        }
+
+        for (int row = 0; row < Count; row++)
+        {
+            readings[row] = new RigReadings(cells[row]);
         }
 
         return readings;

@@ -41,7 +41,9 @@ internal sealed class SamplesQuery(
         }
 
         TryTicks(batches, contents.LastSummed + 1, long.MaxValue, series, buckets);
-        return [.. buckets.Select(bucket => bucket.Points())];
+        var points = new IReadOnlyList<SeriesPoint>[buckets.Length];
+        Parallel.For(0, buckets.Length, one => points[one] = buckets[one].Points());
+        return points;
     }
 
     // The coarsest that fits, then finer ones down to the ticks (null), then coarser ones for want of better.
@@ -92,41 +94,21 @@ internal sealed class SamplesQuery(
     private bool TryTicks(
         IReadOnlyList<StoredBatch> batches, long firstSequence, long lastSequence, IReadOnlyList<int> series, SeriesBuckets[] buckets)
     {
+        IEnumerable<StoredBatch> asked = batches
+            .SkipWhile(batch => batch.Head.LastSequence < firstSequence).TakeWhile(batch => batch.Head.FirstSequence <= lastSequence);
         bool any = false;
-        foreach (StoredBatch stored in batches
-            .SkipWhile(batch => batch.Head.LastSequence < firstSequence).TakeWhile(batch => batch.Head.FirstSequence <= lastSequence))
+        foreach (UnpackedTicks[] some in UnpackedTicks.Of(asked, cache, firstSequence, lastSequence, series))
         {
-            try
+            UnpackedTicks[] sound = [.. some.Where(ticks => ticks.Damage is null)];
+            Parallel.For(0, buckets.Length, one => buckets[one].Add(sound, one, range));
+            any |= sound.Length > 0;
+            foreach (string damage in some.Select(ticks => ticks.Damage).OfType<string>())
             {
-                PackedBatch batch = cache.Ticks(stored);
-                int from = (int)Math.Max(firstSequence - batch.FirstSequence, 0);
-                int to = (int)Math.Min(lastSequence - batch.FirstSequence + 1, batch.Count);
-                AddTicks(batch, from, to, series, buckets);
-                any = true;
-            }
-            catch (Exception exception) when (IsUnreadable(exception))
-            {
-                tellDamage(stored.Damage(exception));
+                tellDamage(damage);
             }
         }
 
         return any;
-    }
-
-    private void AddTicks(PackedBatch batch, int from, int to, IReadOnlyList<int> series, SeriesBuckets[] buckets)
-    {
-        long[] utc = batch.Column(TickColumns.Utc);
-        long[][] cells = [.. series.Select(one => SummarySeries.Cells(one, batch))];
-        for (int one = 0; one < buckets.Length; one++)
-        {
-            for (int row = from; row < to; row++)
-            {
-                if (range.Holds(utc[row]))
-                {
-                    buckets[one].Add(utc[row], cells[one][row]);
-                }
-            }
-        }
     }
 
     private static bool IsUnreadable(Exception exception) =>

@@ -15,8 +15,32 @@ internal sealed class SeriesBuckets(int series, long stepMilliseconds)
     private readonly List<Bucket> _buckets = [];
     private readonly Dictionary<long, int> _places = [];
 
-    /// <summary>Adds one tick; <see cref="TickColumns.NoFigure"/> is one without a believable value.</summary>
-    public void Add(long utcMilliseconds, long quanta)
+    /// <summary>Adds those ticks of some batches that lie in a stretch of time.</summary>
+    /// <param name="batches">The batches.</param>
+    /// <param name="at">Which of their series this is.</param>
+    /// <param name="range">The stretch.</param>
+    public void Add(IReadOnlyList<UnpackedTicks> batches, int at, TimeRange range)
+    {
+        if (stepMilliseconds == 0)
+        {
+            _ticks.EnsureCapacity(_ticks.Count + batches.Sum(batch => batch.To - batch.From));
+        }
+
+        foreach (UnpackedTicks batch in batches)
+        {
+            long[] cells = batch.Cells[at];
+            for (int row = batch.From; row < batch.To; row++)
+            {
+                if (range.Holds(batch.Utc[row]))
+                {
+                    Add(batch.Utc[row], cells[row]);
+                }
+            }
+        }
+    }
+
+    // TickColumns.NoFigure is a tick without a believable value.
+    private void Add(long utcMilliseconds, long quanta)
     {
         if (stepMilliseconds == 0)
         {
@@ -37,7 +61,7 @@ internal sealed class SeriesBuckets(int series, long stepMilliseconds)
     {
         if (_buckets.Count == 0)
         {
-            return TickPoints();
+            return PointsOfTicks();
         }
 
         _buckets.AddRange(_ticks.Select(tick => new Bucket(tick.Utc, tick.Utc, tick.Utc)
@@ -46,26 +70,42 @@ internal sealed class SeriesBuckets(int series, long stepMilliseconds)
     }
 
     // Most of what is asked for without buckets is ticks alone, and many of them.
-    private List<SeriesPoint> TickPoints()
+    private TickPoints PointsOfTicks()
     {
-        List<SeriesPoint> points = new(_ticks.Count);
-        long before = long.MaxValue;
-        foreach ((long utc, long quanta) in InOrder(_ticks, tick => tick.Utc))
-        {
-            if (points.Count > 0 && utc - before > SummaryRow.LongestSpacingMilliseconds)
-            {
-                points.Add(new SeriesPoint(before + 1, null, null, null, 0));
-            }
+        List<(long Utc, long Quanta)> ticks = InOrder(_ticks, tick => tick.Utc);
+        return new TickPoints(series, HasGap(ticks) ? WithGaps(ticks) : ticks);
+    }
 
-            double value = SummarySeries.ToUnit(series, quanta);
-            points.Add(quanta == TickColumns.NoFigure
-                ? new SeriesPoint(utc, null, null, null, 0)
-                : new SeriesPoint(utc, value, value, value, 1));
-            before = utc;
+    private static bool HasGap(List<(long Utc, long Quanta)> ticks)
+    {
+        for (int at = 1; at < ticks.Count; at++)
+        {
+            if (IsGap(ticks[at - 1].Utc, ticks[at].Utc))
+            {
+                return true;
+            }
         }
 
-        return points;
+        return false;
     }
+
+    private static List<(long Utc, long Quanta)> WithGaps(List<(long Utc, long Quanta)> ticks)
+    {
+        List<(long Utc, long Quanta)> all = [ticks[0]];
+        foreach ((long utc, long quanta) in ticks.Skip(1))
+        {
+            if (IsGap(all[^1].Utc, utc))
+            {
+                all.Add((all[^1].Utc + 1, TickColumns.NoFigure));
+            }
+
+            all.Add((utc, quanta));
+        }
+
+        return all;
+    }
+
+    private static bool IsGap(long utc, long nextUtc) => nextUtc - utc > SummaryRow.LongestSpacingMilliseconds;
 
     private List<SeriesPoint> BucketPoints()
     {

@@ -22,10 +22,14 @@ internal sealed class FolderDisk : IRecordDisk
     private static readonly TimeSpan LongestChange = TimeSpan.FromSeconds(20);
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
     private readonly string _folder;
+    private readonly TimeProvider _time;
 
     /// <summary>Makes the folder when it is missing.</summary>
-    public FolderDisk(string folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="time">The clock that dates what is set aside; null for the system's.</param>
+    public FolderDisk(string folder, TimeProvider? time = null)
     {
+        _time = time ?? TimeProvider.System;
         _folder = Path.GetFullPath(folder);
         Directory.CreateDirectory(_folder);
     }
@@ -131,7 +135,20 @@ internal sealed class FolderDisk : IRecordDisk
         }
 
         File.Move(PathOf(name), target);
+
+        // Its own last change says nothing; that it was set aside is what a person looks for.
+        File.SetLastWriteTimeUtc(target, _time.GetUtcNow().UtcDateTime);
+        FolderSync.Sync(folder);
         FolderSync.Sync(_folder);
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SetAsideFile> SetAside()
+    {
+        DirectoryInfo folder = new(Path.Combine(_folder, QuarantineFolder));
+        return folder.Exists
+            ? [.. folder.EnumerateFiles().Select(file => new SetAsideFile(file.Name, new DateTimeOffset(file.LastWriteTimeUtc).ToUnixTimeMilliseconds()))]
+            : [];
     }
 
     // A name that could not be made safe is taken back, so that the next attempt makes it anew.

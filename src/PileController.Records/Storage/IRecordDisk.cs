@@ -39,4 +39,7 @@ internal interface IRecordDisk
 
     /// <summary>Moves a file into the quarantine folder under a name not used there yet.</summary>
     void Quarantine(string name);
+
+    /// <summary>What lies in the quarantine folder.</summary>
+    IReadOnlyList<SetAsideFile> SetAside();
 }

@@ -58,6 +58,9 @@ internal sealed class RecordFile : IDisposable
     /// <summary>Whether it will not be written again.</summary>
     public bool IsClosed => _closed is not null;
 
+    /// <summary>Why it could not be opened when it was last tried, or null.</summary>
+    public string? Unreadable { get; private set; }
+
     /// <summary>Makes an empty file. It gets its name only when it is whole.</summary>
     public static RecordFile Create(IRecordDisk disk, FileKind kind, long firstSequence)
     {
@@ -211,23 +214,33 @@ internal sealed class RecordFile : IDisposable
     {
         try
         {
-            if (_engine is null)
-            {
-                _engine = new StoreEngine(_disk, Name, IsClosed, _afterError);
-                if (!_headsRead || !IsClosed)
-                {
-                    ReadHeads(_engine.Database);
-                }
-
-                _afterError = false;
-            }
-
-            return work(_engine);
+            return work(_engine ?? Opened());
         }
         catch
         {
             _afterError = true;
             Rest();
+            throw;
+        }
+    }
+
+    private StoreEngine Opened()
+    {
+        try
+        {
+            _engine = new StoreEngine(_disk, Name, IsClosed, _afterError);
+            if (!_headsRead || !IsClosed)
+            {
+                ReadHeads(_engine.Database);
+            }
+
+            _afterError = false;
+            Unreadable = null;
+            return _engine;
+        }
+        catch (Exception exception) when (RecordShelf.IsDamage(exception))
+        {
+            Unreadable = exception.Message;
             throw;
         }
     }

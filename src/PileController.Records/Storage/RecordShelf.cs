@@ -25,7 +25,7 @@ internal sealed class RecordShelf : IDisposable
     public IReadOnlyList<RecordFile> Files => _files;
 
     /// <summary>Files that could not be opened or are gone, each with the reason.</summary>
-    public List<string> Broken { get; } = [];
+    public List<BrokenFile> Broken { get; } = [];
 
     /// <summary>First tick on the shelf, or 0.</summary>
     public long FirstSequence => _files.Count == 0 ? 0 : _files[0].Span.FirstSequence;
@@ -45,7 +45,7 @@ internal sealed class RecordShelf : IDisposable
 
         foreach (ClosedFile gone in manifest.Files.Where(file => kind.Holds(file.Name) && !names.Contains(file.Name)).ToList())
         {
-            shelf.Broken.Add($"{gone.Name}: it is gone");
+            shelf.Broken.Add(new BrokenFile(gone.Name, "it is gone", IsGone: true));
             if (setAside)
             {
                 manifest.Remove(gone.Name);
@@ -94,25 +94,27 @@ internal sealed class RecordShelf : IDisposable
         }
     }
 
-    /// <summary>Opens the newest file again after an error; when it proves broken it is set aside and a new one will be begun.</summary>
+    /// <summary>
+    /// Opens the newest file again after an error, and sets aside each file that proves broken, or has when something
+    /// was asked of it. A new one will be begun.
+    /// </summary>
     public void Recover(Faults faults)
     {
-        if (_files.Count == 0 || _files[^1].IsClosed)
+        if (_files.Count > 0 && !_files[^1].IsClosed)
         {
-            return;
+            try
+            {
+                _files[^1].Reach();
+            }
+            catch (Exception exception) when (IsDamage(exception))
+            {
+                SetAside(_files[^1], exception.Message, faults);
+            }
         }
 
-        RecordFile newest = _files[^1];
-        try
+        foreach (RecordFile file in _files.Where(file => file.Unreadable is not null).ToList())
         {
-            newest.Reach();
-        }
-        catch (Exception exception) when (IsDamage(exception))
-        {
-            newest.Dispose();
-            _files.Remove(newest);
-            Quarantine(newest.Name);
-            faults.Stand($"A file was broken and was set aside: {newest.Name}: {exception.Message}.");
+            SetAside(file, file.Unreadable!, faults);
         }
     }
 
@@ -166,13 +168,22 @@ internal sealed class RecordShelf : IDisposable
         }
         catch (Exception exception) when (IsDamage(exception))
         {
-            Broken.Add($"{name}: {exception.Message}");
+            Broken.Add(new BrokenFile(name, exception.Message));
             if (setAside)
             {
                 _manifest.Remove(name);
                 Quarantine(name);
             }
         }
+    }
+
+    private void SetAside(RecordFile file, string reason, Faults faults)
+    {
+        file.Dispose();
+        _files.Remove(file);
+        _manifest.Remove(file.Name);
+        Quarantine(file.Name);
+        faults.Stand($"A file was broken and was set aside: {file.Name}: {reason}.");
     }
 
     private void Quarantine(string name)

@@ -6,7 +6,7 @@ namespace PileController.Records.Storage;
 /// <threadsafety>One thread only.</threadsafety>
 internal sealed class RecordStore : IDisposable
 {
-    private RecordStore(RecordShelf ticks, RecordShelf minutes, RecordShelf lasting, IReadOnlyList<string> broken)
+    private RecordStore(RecordShelf ticks, RecordShelf minutes, RecordShelf lasting, IReadOnlyList<BrokenFile> broken)
     {
         Ticks = ticks;
         Minutes = minutes;
@@ -27,12 +27,12 @@ internal sealed class RecordStore : IDisposable
     public IEnumerable<RecordFile> Files => Ticks.Files.Concat(Minutes.Files).Concat(Lasting.Files);
 
     /// <summary>What could not be opened or is gone, each with the reason.</summary>
-    public IReadOnlyList<string> Broken { get; }
+    public IReadOnlyList<BrokenFile> Broken { get; }
 
     /// <summary>Finds all files. With <paramref name="setAside"/> a broken one is moved to quarantine.</summary>
     public static RecordStore Open(IRecordDisk disk, int fileTicks, bool setAside)
     {
-        List<string> broken = [];
+        List<BrokenFile> broken = [];
         Manifest manifest = ManifestOf(disk, setAside, broken);
         foreach (string name in disk.Names().Where(name => setAside && FileKind.IsUnfinished(name)))
         {
@@ -55,7 +55,7 @@ internal sealed class RecordStore : IDisposable
     public void Dispose() => Each(shelf => shelf.Dispose());
 
     // A list that is lost costs time and nothing else: every file is opened, and listed anew.
-    private static Manifest ManifestOf(IRecordDisk disk, bool setAside, List<string> broken)
+    private static Manifest ManifestOf(IRecordDisk disk, bool setAside, List<BrokenFile> broken)
     {
         try
         {
@@ -63,7 +63,7 @@ internal sealed class RecordStore : IDisposable
         }
         catch (Exception exception) when (exception is InvalidDataException or JsonException)
         {
-            broken.Add($"{Manifest.FileName}: {exception.Message}");
+            broken.Add(new BrokenFile(Manifest.FileName, exception.Message));
             if (setAside)
             {
                 disk.Quarantine(Manifest.FileName);

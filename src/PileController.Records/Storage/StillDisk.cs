@@ -15,6 +15,9 @@ internal sealed class StillDisk(IRecordDisk inner) : IRecordDisk
     public IReadOnlyList<string> Names() => inner.Names();
 
     /// <inheritdoc/>
+    public IReadOnlyList<SetAsideFile> SetAside() => inner.SetAside();
+
+    /// <inheritdoc/>
     public IDisposable KeepStill() => inner.KeepStill();
 
     /// <inheritdoc/>

@@ -10,6 +10,7 @@ internal sealed class StoreEngine : IDisposable
     /// <summary>Log length at which it is worked into the data file, bytes.</summary>
     private const long LogBytesToCheckpoint = 2 * 1024 * 1024;
 
+    private const string LogEnding = ".log";
     private readonly Stream _data;
     private readonly Stream _log;
     private readonly LiteEngine _engine;
@@ -55,7 +56,10 @@ internal sealed class StoreEngine : IDisposable
     public LiteDatabase Database { get; }
 
     /// <summary>Name of the log beside a data file.</summary>
-    public static string LogNameOf(string name) => name + ".log";
+    public static string LogNameOf(string name) => name + LogEnding;
+
+    /// <summary>Whether a name is one of a log; copies in quarantine may have a number behind it.</summary>
+    public static bool IsLog(string name) => name.Contains(LogEnding, StringComparison.Ordinal);
 
     /// <summary>Works the log into the data file when it has grown long, or when <paramref name="force"/> asks for it.</summary>
     public void Checkpoint(bool force)

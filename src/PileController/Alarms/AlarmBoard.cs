@@ -22,7 +22,7 @@ public static class AlarmBoard
             ? 0
             : Math.Clamp((monotonic - state.LastMonotonicMilliseconds) * 0.001, 0, MostTickSeconds);
         double now = state.Seconds + elapsed;
-        AlarmFacts facts = tick with { Since = Since(tick.Tally, state.Tally) };
+        AlarmFacts facts = tick with { Since = Since(tick.Tally, state.Tally), Before = state.Outputs };
         IReadOnlyList<AlarmMemory> before = state.Rows;
         AlarmMemory[]? changed = null;
         AlarmLog log = new(state.Number, tick.At.UtcMilliseconds);
@@ -42,6 +42,7 @@ public static class AlarmBoard
             Seconds = now,
             LastMonotonicMilliseconds = monotonic,
             Tally = tick.Tally,
+            Outputs = tick.Decision?.Outputs,
             Rows = changed ?? before,
         };
         return (after.With(log.Events), log.Events);
@@ -66,7 +67,8 @@ public static class AlarmBoard
             // What cannot be told is no time towards the delay.
             AlarmPhase.Pending when sign is null => memory with
             {
-                BeganSeconds = memory.BeganSeconds + elapsed, LastSeconds = memory.LastSeconds + elapsed,
+                BeganSeconds = memory.BeganSeconds + elapsed,
+                LastSeconds = memory.LastSeconds + elapsed,
             },
             AlarmPhase.Pending => Wait(table, index, sign == true ? memory with { LastSeconds = now } : memory, all, facts, now, log),
             _ when sign == true => Wait(

@@ -27,6 +27,12 @@ public sealed record AlarmFacts
     /// <summary>What of it came since the tick before; set by the board.</summary>
     public TickTally Since { get; init; }
 
+    /// <summary>
+    /// What the actuators were told at the tick before, and so what the readings were made under; null where it is not known.
+    /// Set by the board.
+    /// </summary>
+    public Outputs? Before { get; init; }
+
     /// <summary>Why messages have not gone out for an hour, or null.</summary>
     public string? PushTrouble { get; init; }
 

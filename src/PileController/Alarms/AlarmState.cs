@@ -1,3 +1,4 @@
+using PileController.Control.Decisions;
 using PileController.Service;
 
 namespace PileController.Alarms;
@@ -16,6 +17,9 @@ public sealed record AlarmState
 
     /// <summary>What was counted at the last tick.</summary>
     public TickTally Tally { get; init; }
+
+    /// <summary>What the actuators were told at the last tick; null before the first of this run of the program.</summary>
+    public Outputs? Outputs { get; init; }
 
     /// <summary>Number of the last event.</summary>
     public long Number { get; init; }

@@ -8,6 +8,8 @@ public sealed class TickCounts
     private long _stepFaults;
     private long _rigFaults;
     private volatile string? _lastFault;
+    private volatile bool _answers;
+    private volatile bool _obeys;
 
     /// <summary>Ticks that fell out because the one before took too long or the machine stood still.</summary>
     public long Missed => Interlocked.Read(ref _missed);
@@ -20,6 +22,12 @@ public sealed class TickCounts
 
     /// <summary>What went wrong last, in a sentence, or null.</summary>
     public string? LastFault => _lastFault;
+
+    /// <summary>Whether the newest readings came from the rig; false before the first.</summary>
+    public bool RigAnswers { get => _answers; internal set => _answers = value; }
+
+    /// <summary>Whether the rig took the newest outputs; false before the first.</summary>
+    public bool RigObeys { get => _obeys; internal set => _obeys = value; }
 
     internal void AddMissed(long ticks) => Interlocked.Add(ref _missed, ticks);
 

@@ -21,6 +21,7 @@ internal sealed partial class TickRunner(
     private Instant? _before;
     private bool _storeFailing;
     private string? _lastLogged;
+    private Task<RigReadings>? _reading;
 
     /// <summary>Switches everything off and shuts the valve, whatever else goes on.</summary>
     /// <exception cref="Exception">Whatever the rig throws: a rig that cannot be made safe must be heard of.</exception>
@@ -47,26 +48,33 @@ internal sealed partial class TickRunner(
         {
             Say(counts.AddStepFault($"Control failed: {fault.Message}"), fault);
             await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
-            Trail(at, null, readings, record.Health);
+            Trail(at, null, readings);
             return;
         }
 
         await ApplyAsync(decision.Outputs).ConfigureAwait(false);
         Append(new TickEntry(readings, commands, before, decision, _memory));
-        RecordHealth health = record.Health;
-        feed.Publish(new TickNews(decision, readings, health, _memory));
-        Trail(at, decision, readings, health);
+        feed.Publish(new TickNews(decision, readings, record.Health, _memory));
+        Trail(at, decision, readings);
     }
 
     private async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
     {
         try
         {
-            return await rig.ReadAsync(at, cancellation).ConfigureAwait(false);
+            // A reading that hangs is asked for no second time: it would only hang another one.
+            _reading ??= rig.ReadAsync(at, cancellation).AsTask();
+            RigReadings readings = await _reading.WaitAsync(settings.LongestRead, settings.TrueTime, cancellation).ConfigureAwait(false);
+            _reading = null;
+            counts.RigAnswers = true;
+            return readings;
         }
         catch (Exception fault) when (!cancellation.IsCancellationRequested)
         {
-            Say(counts.AddRigFault($"The rig could not be read: {fault.Message}"), fault);
+            _reading = _reading is { IsCompleted: false } ? _reading : null;
+            counts.RigAnswers = false;
+            string why = fault is TimeoutException ? $"it has not answered within {settings.LongestRead.TotalSeconds:0.#} s." : fault.Message;
+            Say(counts.AddRigFault($"The rig could not be read: {why}"), fault);
             Reading[] silent = new Reading[ChannelTable.Count];
             foreach (Channel channel in settings.Fitted)
             {
@@ -82,9 +90,11 @@ internal sealed partial class TickRunner(
         try
         {
             await rig.ApplyAsync(outputs, CancellationToken.None).ConfigureAwait(false);
+            counts.RigObeys = true;
         }
         catch (Exception fault)
         {
+            counts.RigObeys = false;
             Say(counts.AddRigFault($"The rig could not be told what to do: {fault.Message}"), fault);
             if (outputs != Outputs.Safe)
             {
@@ -100,9 +110,10 @@ internal sealed partial class TickRunner(
             ? at.UtcMilliseconds - last.UtcMilliseconds - (at.MonotonicMilliseconds - last.MonotonicMilliseconds)
             : 0;
         jump = Math.Abs(jump) > JumpToleranceMilliseconds ? jump : 0;
-        if (_storeFailing || late != 0 || jump != 0)
+        int restarts = _before is null ? settings.Restarts : 0;
+        if (_storeFailing || late != 0 || jump != 0 || restarts > 0)
         {
-            commands.Add(new ReportTick(_storeFailing, jump, late));
+            commands.Add(new ReportTick(_storeFailing, jump, late, restarts));
         }
     }
 
@@ -120,8 +131,20 @@ internal sealed partial class TickRunner(
         }
     }
 
-    private void Trail(Instant at, Decision? decision, RigReadings readings, RecordHealth health) => trail.Tell(
-        new FollowedTick(at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks)));
+    private void Trail(Instant at, Decision? decision, RigReadings readings)
+    {
+        try
+        {
+            RecordHealth health = record.Health;
+            trail.Tell(new FollowedTick(
+                at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks)));
+        }
+        catch (Exception fault)
+        {
+            // Alarms may miss a tick; control may not be disturbed by them.
+            LogStore(fault);
+        }
+    }
 
     // A fault that repeats each tick would fill the journal: said when new, then every 360th time.
     private void Say(long count, Exception fault)

@@ -24,6 +24,15 @@ public sealed record TickSettings
     /// <summary>The channels that have a probe; they count as not answering when the whole rig fails to read.</summary>
     public IReadOnlyList<Channel> Fitted { get; init; } = [];
 
+    /// <summary>How long a rig may take to read, in true time. What is not there by then counts as not answering.</summary>
+    public TimeSpan LongestRead { get; init; } = TimeSpan.FromSeconds(5);
+
+    /// <summary>True time, also where the clock of the ticks runs faster.</summary>
+    public TimeProvider TrueTime { get; init; } = TimeProvider.System;
+
+    /// <summary>How often the program was started within the hour without having been stopped before.</summary>
+    public int Restarts { get; init; }
+
     /// <summary>Lateness up to this is no lateness, ms. Half a tick by default.</summary>
     public long LateToleranceMilliseconds => (long)(Control.TickSeconds * 500);
 

@@ -8,6 +8,7 @@ using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Service;
 using PileController.Units;
+using PileController.Watch;
 
 namespace PileController.Serving;
 
@@ -33,7 +34,6 @@ internal static class ServeHost
         bool started = false;
         builder.Logging.ClearProviders().AddSimpleConsole(options => options.SingleLine = true).SetMinimumLevel(LogLevel.Warning)
             .AddFilter(HostLog, level => started && level >= LogLevel.Warning);
-        builder.Host.UseSystemd();
         builder.WebHost.UseUrls(urls.Split(';'));
         builder.Services.AddSingleton(parts.Rig);
         builder.Services.AddSingleton<IPileRecord>(parts.Record);
@@ -44,9 +44,11 @@ internal static class ServeHost
                 Start = parts.Start,
                 StartMonotonicMilliseconds = parts.StartMonotonicMilliseconds,
                 OffsetMinutes = parts.OffsetMinutes,
+                Restarts = parts.Restarts,
                 Fitted = [.. parts.Settings.Rig.Probes.Select(p => p.Channel)],
             },
             parts.Clock);
+        builder.Services.AddHostedService(provider => ActivatorUtilities.CreateInstance<WatchFeed>(provider, parts.Signs, TimeProvider.System));
         builder.Services.AddPanel(new PanelSetup
         {
             Holding = parts.Settings.Site.Name,

@@ -4,6 +4,7 @@ using PileController.Records;
 using PileController.Rigs;
 using PileController.Settings;
 using PileController.Settings.Changes;
+using PileController.Watch;
 
 namespace PileController.Serving;
 
@@ -14,4 +15,10 @@ internal sealed record ServeParts(
 {
     /// <summary>The settings and the way to change them.</summary>
     public SettingsDesk? Desk { get; init; }
+
+    /// <summary>How often the program was started within the hour without having been stopped before.</summary>
+    public int Restarts { get; init; }
+
+    /// <summary>Who is told, second by second, that all is well.</summary>
+    public IReadOnlyList<ISignOfLife> Signs { get; init; } = [];
 }

@@ -7,6 +7,7 @@ using PileController.Service;
 using PileController.Settings;
 using PileController.Settings.Changes;
 using PileController.Simulation;
+using PileController.Watch;
 
 namespace PileController.Serving;
 
@@ -24,14 +25,18 @@ internal static class ServeRun
 
             // Opened once: a change of settings signs nobody out, and the demo keeps its passphrase.
             using RunAccess access = RunAccess.Open(options.Settings, folder.Path);
+            StartBook starts = StartBook.Of(folder.Path);
+            Standing standing = new(options, desk, access, folder, ServiceManager.Find(), starts.Started());
             bool first = true;
             while (true)
             {
                 try
                 {
-                    await RunOnceAsync(options, desk, access, folder, first, output, cancellation);
+                    await RunOnceAsync(standing, first, output, cancellation);
                     if (!desk.Asked)
                     {
+                        standing.Manager.Stopping();
+                        starts.Ended();
                         return;
                     }
 
@@ -55,20 +60,27 @@ internal static class ServeRun
         }
     }
 
-    private static async Task RunOnceAsync(
-        ServeOptions options, SettingsDesk desk, RunAccess access, DataFolder folder, bool first, TextWriter output, CancellationToken cancellation)
+    private static async Task RunOnceAsync(Standing standing, bool first, TextWriter output, CancellationToken cancellation)
     {
-        PileSettings settings = desk.Effective;
-        folder.KeepSettings(settings.Fingerprint(), desk.Text);
-        await using LiteRecord record = LiteRecord.Open(RecordOf(settings, folder));
-        ServeParts parts = await PartsAsync(options with { Settings = settings }, folder, record, output, cancellation);
+        PileSettings settings = standing.Desk.Effective;
+
+        // Before anything else: opening the lines puts them at their safe value.
+        await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        standing.Folder.KeepSettings(settings.Fingerprint(), standing.Desk.Text);
+        await using LiteRecord record = LiteRecord.Open(RecordOf(settings, standing.Folder));
+        ServeParts parts = hardware is null
+            ? await SimulatedAsync(standing, settings, record, output, cancellation)
+            : await RealAsync(standing, settings, hardware, record, cancellation);
         await using IRig rig = parts.Rig;
-        await using WebApplication app = ServeHost.Build(parts with { Desk = desk }, options.Urls, access.Desk, options.Certificate);
+        await using WebApplication app = ServeHost.Build(
+            parts with { Desk = standing.Desk, Signs = [standing.Manager], Restarts = first ? standing.Restarts : 0 },
+            standing.Options.Urls, standing.Access.Desk, standing.Options.Certificate);
         await app.StartAsync(cancellation);
-        desk.Confirm();
+        standing.Desk.Confirm();
         if (first)
         {
-            Say(options, desk, app, access, output);
+            standing.Manager.Ready();
+            Say(standing, app, output);
         }
 
         await app.WaitForShutdownAsync(cancellation);
@@ -82,36 +94,32 @@ internal static class ServeRun
         KeepMinuteTicks = RecordSettings.Ticks(settings.Record.KeepMinutesDays, settings.Control.TickSeconds),
     };
 
-    private static async Task<ServeParts> PartsAsync(
-        ServeOptions options, DataFolder folder, LiteRecord record, TextWriter output, CancellationToken cancellation)
+    private static async Task<ServeParts> SimulatedAsync(
+        Standing standing, PileSettings settings, LiteRecord record, TextWriter output, CancellationToken cancellation)
     {
-        PileSettings settings = options.Settings;
-        if (settings.Rig.Simulated)
-        {
-            FaultBoard faults = new(settings.Rig.Faults);
-            Holding holding = await SimulatedSite.OpenAsync(settings, folder, record, faults, output, cancellation);
-            long now = holding.Plant.UtcMilliseconds;
-            SpedClock clock = new(TimeProvider.System, DateTimeOffset.FromUnixTimeMilliseconds(now), options.Speed);
-            return new ServeParts(
-                settings, new KeptRig(holding, settings, folder), record, holding.Memory, now, clock, options.Speed,
-                HoldingBuild.StandardOffsetMinutes(settings), new FaultSwitches(faults), folder);
-        }
+        FaultBoard faults = new(settings.Rig.Faults);
+        Holding holding = await SimulatedSite.OpenAsync(settings, standing.Folder, record, faults, output, cancellation);
+        long now = holding.Plant.UtcMilliseconds;
+        SpedClock clock = new(TimeProvider.System, DateTimeOffset.FromUnixTimeMilliseconds(now), standing.Options.Speed);
+        return new ServeParts(
+            settings, new KeptRig(holding, settings, standing.Folder), record, holding.Memory, now, clock, standing.Options.Speed,
+            HoldingBuild.StandardOffsetMinutes(settings), new FaultSwitches(faults), standing.Folder);
+    }
 
+    private static async Task<ServeParts> RealAsync(
+        Standing standing, PileSettings settings, GpioRig hardware, LiteRecord record, CancellationToken cancellation)
+    {
         Memory start = (await record.LastMemoryAsync(cancellation))?.AfterRestart() ?? Memory.Fresh;
         long utc = TimeProvider.System.GetUtcNow().ToUnixTimeMilliseconds();
-        GpioRig hardware = ServeHost.OpenHardware(settings.Rig, output.WriteLine);
-        IRig rig = hardware;
-        if (settings.Rig.Faults.Count > 0)
-        {
-            rig = new FaultyRig(hardware, new FaultBoard(settings.Rig.Faults));
-        }
-
-        return new ServeParts(settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, folder,
+        IRig rig = settings.Rig.Faults.Count > 0 ? new FaultyRig(hardware, new FaultBoard(settings.Rig.Faults)) : hardware;
+        return new ServeParts(
+            settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, standing.Folder,
             hardware.Lamp);
     }
 
-    private static void Say(ServeOptions options, SettingsDesk desk, WebApplication app, RunAccess access, TextWriter output)
+    private static void Say(Standing standing, WebApplication app, TextWriter output)
     {
+        (ServeOptions options, SettingsDesk desk, RunAccess access) = (standing.Options, standing.Desk, standing.Access);
         if (desk.Trouble is { } trouble)
         {
             output.WriteLine(trouble);
@@ -137,4 +145,8 @@ internal static class ServeRun
         output.WriteLine("Stop with Ctrl+C.");
         output.Flush();
     }
+
+    /// <summary>What outlives the hosts that changes of settings build one after another.</summary>
+    private sealed record Standing(
+        ServeOptions Options, SettingsDesk Desk, RunAccess Access, DataFolder Folder, ServiceManager Manager, int Restarts);
 }

@@ -15,6 +15,7 @@ public sealed class InterlockRuleTests
         ("houseHot", 15, 32.1, 60_000), ("batteryLow", 12.8, 11.59, 300_000), ("batteryEmpty", 12.8, 11.19, 60_000),
         ("heapBlind", 0, 1, 600_000), ("houseBlind", 0, 1, 120_000), ("flowWhileOff", 0, 1, 120_000),
         ("storeFailing", 0, 1, 30_000), ("clockJump", 0, 5.1, 0), ("tickLate", 0, 10.1, 0),
+        ("restarts", 4, 5, 0),
     ];
 
     public static TheoryData<string> Ids => [.. InterlockTable.All.Select(row => row.Id)];
@@ -25,6 +26,21 @@ public sealed class InterlockRuleTests
         Assert.Equal(InterlockTable.All.Select(row => row.Id), Rows.Select(row => row.Id));
         Assert.All(InterlockTable.All, row => Assert.EndsWith(".", row.Sentence, StringComparison.Ordinal));
         Assert.All(InterlockTable.All, row => Assert.EndsWith(".", row.Remedy, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Judge_AMemoryOfAnEarlierTable_KeepsItsTripsAndTakesTheNewRowsAsClear()
+    {
+        InterlockMemory[] shorter = [.. Enumerable.Repeat(new InterlockMemory(-1, false, false), InterlockTable.All.Count - 1)];
+        shorter[0] = new InterlockMemory(-1, true, true);
+
+        (Verdict[] verdicts, InterlockMemory[] memory, InterlockRule.Effect effect) =
+            InterlockRule.Judge(Settings, new double[Signals.Count], shorter, [], 1000);
+
+        Assert.Equal(InterlockTable.All.Count, memory.Length);
+        Assert.Equal(Verdict.Latched, verdicts[0]);
+        Assert.Equal(Verdict.Clear, verdicts[^1]);
+        Assert.True(effect.Tripped);
     }
 
     [Theory]

@@ -90,6 +90,7 @@ public sealed class SignalsTests
         Assert.Equal(1, Of(Signal.StoreFailing, Sound.Readings, default, report));
         Assert.Equal(7, Of(Signal.ClockJump, Sound.Readings, default, report));
         Assert.Equal(12, Of(Signal.TickLate, Sound.Readings, default, report));
+        Assert.Equal(6, Of(Signal.Restarts, Sound.Readings, default, report with { Restarts = 6 }));
     }
 
     private static double Of(Signal signal, RigReadings readings, Outputs running, ReportTick? report = null)

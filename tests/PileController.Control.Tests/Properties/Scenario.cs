@@ -54,10 +54,12 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
             Gen.Int[0, 3], Gen.Frequency((9, Gen.Double[-1, 2]), (1, Gen.Double)), Gen.Frequency((5, Gen.Long[0, 900_000]), (1, Gen.Long)),
             (actuator, value, length) => (Command)new TakeByHand((Actuator)actuator, value, length, "Ada"))),
         (1, Gen.Int[0, 4].Select(a => (Command)new ReleaseHand(a == 4 ? null : (Actuator)a))),
-        (2, Gen.Int[0, 4].Select(i => (Command)new ClearTrip(new[] { "leak", "level", "noFlow", "pumpSilent", "nonsense" }[i]))),
+        (2, Gen.Int[0, 5].Select(i => (Command)new ClearTrip(new[] { "leak", "level", "noFlow", "pumpSilent", "restarts", "nonsense" }[i]))),
         (1, Gen.Bool.Select(on => (Command)new SetServicing(on))),
         (2, AnyForecast.Select(forecast => (Command)new TakeForecast(forecast))),
-        (1, Gen.Select(Gen.Bool, Gen.Long, Gen.Long, (store, jump, late) => (Command)new ReportTick(store, jump, late))));
+        (1, Gen.Select(
+            Gen.Bool, Gen.Long, Gen.Long, Gen.Frequency((9, Gen.Int[0, 4]), (1, Gen.Int[5, 9])),
+            (store, jump, late, restarts) => (Command)new ReportTick(store, jump, late, restarts))));
 
     // Weather and heap stand for a while, as they do, and single readings go wrong on top of that.
     private static readonly Gen<Func<double, Move[]>> AnyPart = Gen.Select(

@@ -42,6 +42,8 @@ internal sealed class DemoProcess : IAsyncDisposable
     {
         Process process = Start(["serve", .. args]);
         using CancellationTokenSource patience = new(Patience);
+        // One that does not come up in time must not go on in the background.
+        using CancellationTokenRegistration impatient = patience.Token.Register(process.Kill);
         string? passphrase = null;
         while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
         {

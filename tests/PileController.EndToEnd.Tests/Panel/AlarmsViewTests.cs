@@ -39,7 +39,7 @@ public sealed class AlarmsViewTests(BrowserBench browser) : IClassFixture<Browse
         await using PageBench bench = await browser.OpenAsync(1280);
         await bench.GoAsync("trips");
         await bench.Page.GetByLabel("Your name, for the record").FillAsync("Robin");
-        await bench.Page.Locator($"summary[aria-label='Shelve: {Tonight}']").ClickAsync();
+        await bench.Page.Locator($"summary[aria-label='Shelve for a while: {Tonight}']").ClickAsync();
         await bench.Page.GetByLabel($"For how long: {Tonight}").SelectOptionAsync("240");
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = $"Shelve now: {Tonight}" }).ClickAsync();
 

@@ -46,6 +46,20 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
+    public async Task Backup_OfALockedHolding_LeavesOutWhoMayComeIn()
+    {
+        await WriteAsync();
+        await File.WriteAllTextAsync(Path.Combine(Data, "access.json"), "{}");
+        await File.WriteAllTextAsync(Path.Combine(Data, "access-keys.json"), "{}");
+        await File.WriteAllTextAsync(Path.Combine(Data, "access.jsonl"), "{}");
+
+        BackupMaker.Make(Data, Backup, Now);
+
+        Assert.Equal(["access.jsonl"], Directory.GetFiles(Backup, "access*").Select(Path.GetFileName));
+        Assert.Empty(RecordVerifier.Check(Backup).Problems);
+    }
+
+    [Fact]
     public async Task Backup_WhileTicksCome_EndsAtOneTickAndHasAllThatWereSafe()
     {
         await using LiteRecord record = Open(Data);

@@ -16,6 +16,10 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
     private const int Ticks = 1000;
     private const int More = 200;
     private const int PageBytes = 8192;
+
+    // A medium that loses what it holds refuses a write now and then, too: at every third place, one of the next so many.
+    private const int RefusesEvery = 3;
+    private const int RefusesWithin = 60;
     private static readonly int Places = Trials.Of("PILE_DAMAGE", 120);
     private static readonly List<TickEntry> History = TrialTicks.First(Ticks + More, seed: 21);
     private static readonly RecordOptions Options = new() { DataDirectory = "simulated", BlockTicks = 40, FileTicks = 400 };
@@ -36,7 +40,8 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
             byte[] damaged = (byte[])Sound[name].Clone();
             string what = $"Trial {trial}, '{name}': {Damage(damaged, (trial / names.Length) % 3, random)}";
             SimulatedDisk disk = Disk(name, damaged);
-            (bool wasTold, bool wasSetAside) = OnAThreadOfItsOwn(() => Check(disk, name, what));
+            int refuses = trial % RefusesEvery == 0 ? random.Next(1, RefusesWithin) : 0;
+            (bool wasTold, bool wasSetAside) = OnAThreadOfItsOwn(() => Check(disk, name, what, refuses));
             told += wasTold ? 1 : 0;
             aside += wasSetAside ? 1 : 0;
         }
@@ -69,7 +74,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
         return result!;
     }
 
-    private static (bool Told, bool SetAside) Check(SimulatedDisk disk, string name, string what)
+    private static (bool Told, bool SetAside) Check(SimulatedDisk disk, string name, string what, int refuses)
     {
         Faults faults = new();
         List<string> damage = [];
@@ -83,6 +88,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
             // It goes on behind the last tick that was ever acknowledged, whatever was lost.
             long last = keeper.LastSequence;
             Assert.True(last <= Ticks, what);
+            disk.FullAt = refuses == 0 ? 0 : disk.Steps + refuses;
             foreach (TickEntry tick in History.Skip(Ticks))
             {
                 keeper.Keep(tick);

@@ -1,4 +1,3 @@
-using PileController.Control.Decisions;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
 using PileController.Records.Keeping;
@@ -34,9 +33,9 @@ public sealed class DayPowerCutTests
         using (RecordKeeper keeper = SmallRecord.Open(disk, faults: faults))
         {
             Assert.True(keeper.SafeSequence >= acknowledged, $"Cut {cut}: {keeper.SafeSequence} of {acknowledged} came back.");
-            Assert.Equal(History.Take((int)keeper.LastSequence).Count(IsDecision), SmallRecord.Lines(keeper.Contents()).Count);
-            Write(keeper);
-            Assert.Equal(PowerCutTests.SaidOfTorn(torn), faults.Text);
+            Assert.Equal(History.Take((int)keeper.LastSequence).Count(CutTrial.IsDecision), SmallRecord.Lines(keeper.Contents()).Count);
+            CutTrial.Write(keeper, History);
+            Assert.Equal(CutTrial.SaidOfTorn(torn), faults.Text);
         }
 
         VerifyReport report = SmallRecord.Verify(disk);
@@ -46,42 +45,11 @@ public sealed class DayPowerCutTests
         Assert.Empty(disk.Quarantined);
         using RecordReader reader = RecordReader.Open(disk);
         Assert.Equal(
-            History.Where(IsDecision).Select(tick => tick.Decision.Sequence),
+            History.Where(CutTrial.IsDecision).Select(tick => tick.Decision.Sequence),
             SmallRecord.Lines(reader.Contents).Select(line => line.Sequence));
         Assert.Equal(Ticks, SmallRecord.Samples(reader.Contents, "mode", 86_400_000).Sum(point => point.Count));
     }
 
-    private static (SimulatedDisk Disk, long Acknowledged) Run(SimulatedDisk disk)
-    {
-        long acknowledged = 0;
-        try
-        {
-            using RecordKeeper keeper = SmallRecord.Open(disk);
-            try
-            {
-                Write(keeper);
-            }
-            finally
-            {
-                acknowledged = keeper.SafeSequence;
-            }
-        }
-        catch (PowerCutException)
-        {
-            return (disk, acknowledged);
-        }
-
-        return (disk, acknowledged);
-    }
-
-    private static void Write(RecordKeeper keeper)
-    {
-        foreach (TickEntry tick in History.Where(tick => tick.Decision.Sequence > keeper.LastSequence))
-        {
-            keeper.Keep(tick);
-            keeper.SyncIfDue();
-        }
-    }
-
-    private static bool IsDecision(TickEntry tick) => tick.Decision.Kinds != DecisionKinds.Steady;
+    private static (SimulatedDisk Disk, long Acknowledged) Run(SimulatedDisk disk) =>
+        CutTrial.Run(disk, some => SmallRecord.Open(some), keeper => CutTrial.Write(keeper, History));
 }

@@ -1,5 +1,4 @@
 using Microsoft.Extensions.Time.Testing;
-using PileController.Control.Decisions;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
 using PileController.Records.Keeping;
@@ -71,67 +70,24 @@ public sealed class PowerCutTests
         }
     }
 
-    private static (SimulatedDisk Disk, long Acknowledged) RunBulk(SimulatedDisk disk)
+    private static (SimulatedDisk Disk, long Acknowledged) RunBulk(SimulatedDisk disk) => CutTrial.Run(disk, Open, keeper =>
     {
-        long acknowledged = 0;
-        try
+        keeper.BeginBulk();
+        foreach (TickEntry tick in History)
         {
-            using RecordKeeper keeper = Open(disk);
-            try
-            {
-                keeper.BeginBulk();
-                foreach (TickEntry tick in History)
-                {
-                    keeper.Keep(tick);
-                    acknowledged = keeper.SafeSequence;
-                }
-
-                keeper.EndBulk();
-            }
-            finally
-            {
-                acknowledged = keeper.SafeSequence;
-            }
-        }
-        catch (IOException) when (disk.Steps >= disk.CutAt)
-        {
-            return (disk, acknowledged);
+            keeper.Keep(tick);
         }
 
-        Assert.True(acknowledged == History.Count || disk.Steps >= disk.CutAt);
-        return (disk, acknowledged);
-    }
+        keeper.EndBulk();
+        Assert.True(keeper.SafeSequence == History.Count || disk.Steps >= disk.CutAt);
+    });
 
     // The run commits to the store every 40 ticks and begins a new file at 360, so the cuts fall into every stage.
-    private static (SimulatedDisk Disk, long Acknowledged) Run(SimulatedDisk disk)
-    {
-        long acknowledged = 0;
-        try
-        {
-            using RecordKeeper keeper = Open(disk);
-            acknowledged = keeper.SafeSequence;
-            foreach (TickEntry tick in History.Where(t => t.Decision.Sequence > keeper.LastSequence))
-            {
-                keeper.Keep(tick);
-                keeper.SyncIfDue();
-                acknowledged = keeper.SafeSequence;
-            }
-        }
-        catch (PowerCutException)
-        {
-            return (disk, acknowledged);
-        }
-
-        return (disk, acknowledged);
-    }
+    private static (SimulatedDisk Disk, long Acknowledged) Run(SimulatedDisk disk) =>
+        CutTrial.Run(disk, Open, keeper => CutTrial.Write(keeper, History));
 
     private static RecordKeeper Open(SimulatedDisk disk) => new(
         disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40, BulkCommitTicks = 80, FileTicks = 360 }, new FakeTimeProvider(), new Faults());
-
-    // Torn bytes at the tail's end are all a power cut may leave to tell of.
-    internal static string? SaidOfTorn(int bytes) => bytes == 0
-        ? null
-        : $"The tail ended in {bytes} bytes that make no whole frame: they were being written when the power went, or are damaged.";
 
     private static void AssertWhole(SimulatedDisk disk, long acknowledged, int trial)
     {
@@ -141,11 +97,11 @@ public sealed class PowerCutTests
             disk, new RecordOptions { DataDirectory = "simulated", BlockTicks = 40 }, new FakeTimeProvider(), faults))
         {
             Assert.True(keeper.SafeSequence >= acknowledged, $"Cut {trial}: {keeper.SafeSequence} of {acknowledged} came back.");
-            Assert.Equal(SaidOfTorn(torn), faults.Text);
+            Assert.Equal(CutTrial.SaidOfTorn(torn), faults.Text);
             SameMemory.Assert(
                 keeper.LastSequence == 0 ? null : History[(int)keeper.LastSequence - 1].MemoryAfter, keeper.LastMemory());
             Assert.Equal(
-                History.Select(t => t.Decision).Where(d => d.Sequence <= keeper.LastSequence && d.Kinds != DecisionKinds.Steady).Select(d => d.Sequence),
+                History.Take((int)keeper.LastSequence).Where(CutTrial.IsDecision).Select(tick => tick.Decision.Sequence),
                 keeper.Batches().SelectMany(b => b.Lines()).Select(line => line.Sequence));
         }
 

@@ -87,6 +87,8 @@ internal sealed class SimulatedDisk : IRecordDisk
         _files.Remove(name);
     }
 
+    public IReadOnlyList<SetAsideFile> SetAside() => [.. Quarantined.Select(name => new SetAsideFile(name, 0))];
+
     /// <summary>What is on the disk when the power is back.</summary>
     public SimulatedDisk AfterCut(Random random)
     {

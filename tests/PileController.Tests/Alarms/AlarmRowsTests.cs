@@ -58,7 +58,7 @@ public class AlarmRowsTests
         Bench bench = new(Table);
         AlarmRow row = Table.Rows[Table.IndexOf(key)];
         int delay = (int)Math.Ceiling(row.DelaySeconds / TickSeconds);
-        bench.Live(3);
+        bench.Live(3, SoundOf(key));
         bench.Live(delay, IllOf(key));
         Assert.DoesNotContain(bench.Events, one => one.Key == key);
         bench.Live(1, IllOf(key));
@@ -186,7 +186,7 @@ public class AlarmRowsTests
         return f => With(f, info.Channel, new Reading(0, ReadingQuality.NoAnswer, 0));
     }
 
-    // Some are judged only while pump or blower runs.
+    // Some are judged only while pump or blower runs, and ran before the reading.
     private static Func<AlarmFacts, AlarmFacts> SoundOf(string key) => key switch
     {
         "flowWeak" or "waterDoubt" => f => Running(With(f, Channel.Flow, 2.8), 1),

@@ -101,7 +101,9 @@ public sealed class FaultAlarmsTests(ITestOutputHelper output)
         trial.Inject(new Fault(FaultKind.ValveJammed));
         trial.Live(TicksAnHour, [new TakeByHand(Actuator.Pump, 1, 1_500_000, "Robin"), new TakeByHand(Actuator.Valve, 1, 1_500_000, "Robin")]);
 
-        Assert.Equal(["noFlow"], trial.Raised.Select(one => one.Key));
+        // A rig that stands still may cost the night, and that is told as well.
+        Assert.Equal("noFlow", trial.Raised[0].Key);
+        Assert.InRange(trial.Raised.Count, 1, MostAlarms);
         Assert.InRange(trial.TicksAfter(trial.ShownAt!.Value, "noFlow"), 0, 6 + 2);
     }
 
@@ -161,7 +163,7 @@ public sealed class FaultAlarmsTests(ITestOutputHelper output)
     public static TheoryData<Channel, string, double> Drifts => new()
     {
         { Channel.HeapCore, "heapFire", 12 }, { Channel.HeapMiddle, "heapFire", 12 }, { Channel.HeapTurns, "heapFire", 12 },
-        { Channel.HeapEdge, "heapFire", 16 }, { Channel.Supply, "probe.supply", 10 }, { Channel.Return, "waterDoubt", 30 },
+        { Channel.HeapEdge, "heapFire", 16 }, { Channel.Supply, "probe.supply", 10 }, { Channel.Return, "probe.return", 36 },
         { Channel.House, "houseHot", 16 }, { Channel.Floor, "probe.floor", 16 }, { Channel.Tank, "probe.tank", 36 },
         { Channel.Outside, "probe.outside", 12 }, { Channel.DuctAir, "probe.ductAir", 40 }, { Channel.Flow, "flowWhileOff", 1 },
         { Channel.PumpPower, "pumpRunsOff", 2 }, { Channel.BlowerPower, "blowerRunsOff", 2 }, { Channel.Battery, "probe.battery", 4 },

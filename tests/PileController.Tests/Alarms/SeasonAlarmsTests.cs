@@ -10,21 +10,31 @@ using Xunit.Abstractions;
 namespace PileController.Tests.Alarms;
 
 /// <summary>
-/// Winters without a fault: the board is to be quiet. Ticks of a minute; PILE_ALARM_SEASONS=1 runs ticks of ten seconds.
+/// Winters without a fault: the board is to be quiet. Two winters by ticks of a minute; PILE_ALARM_SEASONS=1 runs five by ticks
+/// of ten seconds.
 /// </summary>
 public sealed class SeasonAlarmsTests(ITestOutputHelper output)
 {
+    private static readonly bool AllOfThem = Environment.GetEnvironmentVariable("PILE_ALARM_SEASONS") == "1";
+
     private const int Days = 150;
     private const long WeekMilliseconds = 7 * 86_400_000L;
+
+    public static TheoryData<string, int> Winters()
+    {
+        TheoryData<string, int> data = new() { { "demo", 2025 }, { "new-york-daily-2012-2013.csv", 2012 } };
+        foreach (int year in AllOfThem ? (int[])[2012, 2013, 2014] : [])
+        {
+            data.Add("seattle-daily-2012-2015.csv", year);
+        }
+
+        return data;
+    }
 
     private static readonly string[] OfTheWeather = ["tonightPoor", "houseFrost"];
 
     [Theory]
-    [InlineData("demo", 2025)]
-    [InlineData("seattle-daily-2012-2015.csv", 2012)]
-    [InlineData("seattle-daily-2012-2015.csv", 2013)]
-    [InlineData("seattle-daily-2012-2015.csv", 2014)]
-    [InlineData("new-york-daily-2012-2013.csv", 2012)]
+    [MemberData(nameof(Winters))]
     public void Season_WithoutAFault_RaisesAtMostOneAlarmAWeek(string file, int year)
     {
         (AlarmRun run, int poor, int told) = Live(file, year);
@@ -34,16 +44,16 @@ public sealed class SeasonAlarmsTests(ITestOutputHelper output)
         }
 
         AlarmEvent[] raised = [.. run.Raised];
-        int Within(AlarmEvent first, Func<AlarmEvent, bool> counts) =>
-            raised.Count(one => counts(one) && one.UtcMilliseconds >= first.UtcMilliseconds && one.UtcMilliseconds < first.UtcMilliseconds + WeekMilliseconds);
-        int worst = raised.Length == 0 ? 0 : raised.Max(first => Within(first, _ => true));
+        int worst = raised.Length == 0
+            ? 0
+            : raised.Max(first => raised.Count(
+                one => one.UtcMilliseconds >= first.UtcMilliseconds && one.UtcMilliseconds < first.UtcMilliseconds + WeekMilliseconds));
         output.WriteLine(
             $"| {file} {year} | {raised.Count(one => one.Key == "tonightPoor")} | {raised.Count(one => one.Key == "houseFrost")} | {raised.Count(one => !OfTheWeather.Contains(one.Key))} | {raised.Length * 7.0 / Days:0.00} | {worst} | {poor} | {told} |");
 
-        // Nothing but what the weather does; none of it twice in a week, and together at most one a week.
+        // Nothing but what the weather does, and in no seven days more than one.
         Assert.All(raised, one => Assert.Contains(one.Key, OfTheWeather));
-        Assert.All(raised, first => Assert.Equal(1, Within(first, one => one.Key == first.Key)));
-        Assert.True(raised.Length <= Days / 7, $"{raised.Length} alarms");
+        Assert.InRange(worst, 0, 1);
         Assert.Equal(poor, told);
     }
 
@@ -52,7 +62,7 @@ public sealed class SeasonAlarmsTests(ITestOutputHelper output)
         PileSettings settings = PileSettings.AlderBank;
         ControlSettings control = settings.Control with
         {
-            TickSeconds = Environment.GetEnvironmentVariable("PILE_ALARM_SEASONS") == "1" ? settings.Control.TickSeconds : 60,
+            TickSeconds = AllOfThem ? settings.Control.TickSeconds : 60,
         };
         WeatherSeries weather = file == "demo" ? Demo.Weather(HoldingBuild.Place(settings)) : Recorded(file, settings);
         SeasonPlan plan = SeasonPlanning.Of(settings, control, weather, new DateOnly(year, 11, 1), Days);

@@ -10,13 +10,15 @@ internal sealed class LoopBench : IDisposable
 {
     private int _moves;
 
-    public LoopBench(StepFunction? step = null, Memory? start = null)
+    public LoopBench(StepFunction? step = null, Memory? start = null, TimeProvider? trueTime = null, int restarts = 0)
     {
         TickSettings settings = new()
         {
             Control = new ControlSettings(),
             Start = start ?? Memory.Fresh,
             Step = step ?? Control.Step,
+            TrueTime = trueTime ?? TimeProvider.System,
+            Restarts = restarts,
             Fitted = [PileController.Control.Readings.Channel.House],
         };
         Inbox = new CommandInbox(settings.Start.Sequence + 1);

@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Time.Testing;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
@@ -198,5 +199,54 @@ public class TickLoopTests
         await bench.Loop.StopAsync(CancellationToken.None);
 
         Assert.Equal(42, news.Sequence);
+    }
+
+    [Fact]
+    public async Task Loop_AReadingThatHangs_IsGivenUpAndAskedForNoSecondTime()
+    {
+        FakeTimeProvider trueTime = new();
+        using LoopBench bench = new(trueTime: trueTime);
+        TaskCompletionSource hang = new();
+        bench.Rig.Hangs = hang.Task;
+        await bench.StartAsync();
+
+        await GiveUpAsync(bench, trueTime, 1);
+        Assert.Equal(ReadingQuality.NoAnswer, bench.Feed.Latest!.Raw[Channel.House].Quality);
+        Assert.False(bench.Counts.RigAnswers);
+        await bench.AdvanceAsync(Tick);
+        await GiveUpAsync(bench, trueTime, 2);
+        Assert.Equal(1, bench.Rig.Calls.Count(call => call == "read"));
+
+        // What answers at last is taken at the next tick.
+        hang.SetResult();
+        await bench.AdvanceAsync(Tick);
+        await bench.ToldAsync(3);
+        await bench.Loop.StopAsync(CancellationToken.None);
+        Assert.True(bench.Counts.RigAnswers);
+    }
+
+    [Fact]
+    public async Task Loop_StartedAgainAndAgain_SaysSoAtItsFirstTickOnly()
+    {
+        using LoopBench bench = new(restarts: 5);
+        await bench.StartAsync();
+        await bench.ToldAsync(1);
+        await bench.AdvanceAsync(Tick);
+        await bench.ToldAsync(2);
+        await bench.Loop.StopAsync(CancellationToken.None);
+
+        Assert.Equal(5, Assert.IsType<ReportTick>(Assert.Single(bench.Control.Seen[0])).Restarts);
+        Assert.Empty(bench.Control.Seen[1]);
+    }
+
+    private static async Task GiveUpAsync(LoopBench bench, FakeTimeProvider trueTime, long sequence)
+    {
+        // The clock is moved until the tick is told: the wait may begin at any moment.
+        Task told = bench.ToldAsync(sequence);
+        await LoopBench.UntilAsync(() =>
+        {
+            trueTime.Advance(TimeSpan.FromSeconds(5));
+            return told.IsCompleted;
+        });
     }
 }

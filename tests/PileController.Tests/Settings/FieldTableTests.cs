@@ -36,6 +36,9 @@ public class FieldTableTests
         [typeof(Prices)] = (s, f) => s with { Plan = s.Plan with { Prices = (Prices)f(s.Plan.Prices) } },
         [typeof(PlanWish)] = (s, f) => s with { Plan = s.Plan with { Wish = (PlanWish)f(s.Plan.Wish) } },
         [typeof(ForecastSettings)] = (s, f) => s with { Forecast = (ForecastSettings)f(s.Forecast) },
+        [typeof(AlarmsSettings)] = (s, f) => s with { Alarms = (AlarmsSettings)f(s.Alarms) },
+        [typeof(HeartbeatSettings)] = (s, f) => s with { Alarms = s.Alarms with { Heartbeat = (HeartbeatSettings)f(s.Alarms.Heartbeat) } },
+        [typeof(MailSettings)] = (s, f) => s with { Alarms = s.Alarms with { Mail = (MailSettings)f(s.Alarms.Mail) } },
         [typeof(PanelSettings)] = (s, f) => s with { Panel = (PanelSettings)f(s.Panel) },
     };
 
@@ -83,7 +86,7 @@ public class FieldTableTests
         int number => number + 1,
         bool flag => !flag,
         string text => $"{text}a",
-        Enum => Enum.ToObject(type, 1),
+        Enum word => Enum.ToObject(type, Convert.ToInt32(word) == 1 ? 0 : 1),
         null when type == typeof(int?) => 5,
         _ => throw new NotSupportedException($"Say how to change a {type}."),
     };

@@ -22,6 +22,9 @@ public sealed class FakeRig : IRig, IFaultSwitches
 
     public Func<Instant, RigReadings> Reads { get; set; } = _ => RigReadings.None;
 
+    /// <summary>What a reading waits for; a rig that hangs waits for ever.</summary>
+    public Task Hangs { get; set; } = Task.CompletedTask;
+
     public Func<Outputs, Exception?> Refuses { get; set; } = _ => null;
 
     /// <summary>Calls that overlapped another; the loop must never make one.</summary>
@@ -46,6 +49,7 @@ public sealed class FakeRig : IRig, IFaultSwitches
         await Task.Yield();
         try
         {
+            await Hangs;
             return Break(Reads(at));
         }
         finally

@@ -78,10 +78,14 @@ public sealed class PanelHost : IAsyncDisposable
     /// <param name="simulated">Whether faults can be put in.</param>
     /// <param name="speed">How fast the clock runs.</param>
     /// <param name="passphrase">The passphrase that is set, or null for none.</param>
-    public static Task<PanelHost> StartAsync(bool simulated = true, double speed = 60, string? passphrase = null) =>
-        StartAsync(simulated, speed, passphrase, access => access);
+    /// <param name="settings">The settings; Alder Bank's when null.</param>
+    /// <param name="lamp">The lamp that fails on, or null.</param>
+    public static Task<PanelHost> StartAsync(
+        bool simulated = true, double speed = 60, string? passphrase = null, PileSettings? settings = null, IAlarmLamp? lamp = null) =>
+        StartAsync(simulated, speed, passphrase, access => access, settings, lamp);
 
-    internal static async Task<PanelHost> StartAsync(bool simulated, double speed, string? passphrase, Func<AccessSetup, AccessSetup> access)
+    internal static async Task<PanelHost> StartAsync(
+        bool simulated, double speed, string? passphrase, Func<AccessSetup, AccessSetup> access, PileSettings? settings = null, IAlarmLamp? lamp = null)
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
@@ -90,8 +94,8 @@ public sealed class PanelHost : IAsyncDisposable
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
         SettingsDesk desk = new(SettingsFile.Explain(PileSettings.AlderBank), null, text => File.WriteAllText(Path.Combine(folder, SettingsDesk.FileName), text));
-        ControlSettings settings = new();
-        AccessDesk access0 = new(access(new AccessSetup(folder, TimeProvider.System)
+        ControlSettings told = new();
+        AccessDesk door = new(access(new AccessSetup(folder, TimeProvider.System)
         {
             ForThisRun = passphrase is null ? null : SecretHash.Of(passphrase, FewIterations),
         }));
@@ -101,26 +105,29 @@ public sealed class PanelHost : IAsyncDisposable
         builder.Services.AddSingleton<IRig>(rig);
         builder.Services.AddSingleton<IPileRecord>(record);
         builder.Services.AddTicks(
-            new TickSettings { Control = settings, OffsetMinutes = -300, Step = control.Step },
+            new TickSettings { Control = told, OffsetMinutes = -300, Step = control.Step },
             new SpedClock(TimeProvider.System, Begins, speed));
         builder.Services.AddPanel(new PanelSetup
         {
             Demo = true,
             Speed = speed,
             OffsetMinutes = -300,
-            Control = settings,
+            Control = told,
+            Settings = settings ?? PileSettings.AlderBank,
+            AlarmsFile = Path.Combine(folder, "alarms.json"),
+            Lamp = lamp,
             Interlocks = MadeUp.Interlocks,
             Faults = simulated ? rig : null,
             Sketch = sketch.Of,
             Season = seasons.Run,
             Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
             Desk = desk,
-            ControlOf = _ => settings,
-        }, access0);
+            ControlOf = _ => told,
+        }, door);
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(folder, app, desk, rig, record, control, sketch, seasons);
+        PanelHost host = new(folder, app, door, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }

@@ -12,6 +12,7 @@ internal static class DoubtRows
     // Water that gives heat comes back cooler; a kelvin and a half is more than two probes are apart (DS18B20 data sheet:
     // half a kelvin each, from memory).
     private const double WarmerBackK = 1.5;
+    private const double LeastFlow = 0.5;
 
     public static IEnumerable<AlarmRow> Of(AlarmPlace place) =>
     [
@@ -40,6 +41,6 @@ internal static class DoubtRows
 
     // Only while water moves; in a standing loop each pipe takes the warmth of its own place.
     private static bool? Backwards(AlarmFacts facts, bool standing) =>
-        facts.Decision is not { Outputs.PumpDuty: > 0 } || facts.Value(Channel.Flow) is not > 0.5 ? null
+        facts.Before is not { PumpDuty: > 0 } || facts.Value(Channel.Flow) is not > LeastFlow ? null
         : facts.Value(Channel.Supply) is { } supply && facts.Value(Channel.Return) is { } back ? back > supply + WarmerBackK : null;
 }

@@ -22,14 +22,21 @@ internal static class PowerRows
             Cause = "Days without sun, snow on the panel, a blown fuse, or a battery at its end.",
             Consequence = "Only the frost guard still runs; when the battery is empty, nothing does.",
             Action = ChargeIt,
-            DelaySeconds = place.Persistence("batteryEmpty"), ClearSeconds = 30 * Minute, DeadBand = 0.6, Unit = "V",
+            DelaySeconds = place.Persistence("batteryEmpty"),
+            ClearSeconds = 30 * Minute,
+            DeadBand = 0.6,
+            Unit = "V",
         };
         yield return new("batteryLow", "The battery is low", Medium, AlarmGroup.Power, place.Interlock("batteryLow"))
         {
             Cause = "Days without sun, snow on the panel, or a pump that ran much.",
             Consequence = "The blower rests; if it goes on, the pump will.",
             Action = ChargeIt,
-            DelaySeconds = place.Persistence("batteryLow"), ClearSeconds = 2 * 60 * Minute, DeadBand = 0.6, Unit = "V", FollowsFrom = ["batteryEmpty"],
+            DelaySeconds = place.Persistence("batteryLow"),
+            ClearSeconds = 2 * 60 * Minute,
+            DeadBand = 0.6,
+            Unit = "V",
+            FollowsFrom = ["batteryEmpty"],
         };
         if (!place.Has(Channel.BlowerPower))
         {
@@ -37,20 +44,25 @@ internal static class PowerRows
         }
 
         yield return new("blowerSilent", "The blower takes no power", Low, AlarmGroup.Power, (facts, _) =>
-            facts.Decision is not { } d || d.Outputs.BlowerDuty < TurningDuty ? null : facts.Value(Channel.BlowerPower) is { } w ? w < SilentWatts : null)
+            facts.Before is not { BlowerDuty: >= TurningDuty } || facts.Value(Channel.BlowerPower) is not { } w ? null : w < SilentWatts)
         {
             Cause = "A blown fuse, a relay that does not close, a loose wire, or a dead blower.",
             Consequence = "No warm air comes; the water gives what it can.",
             Action = "Look at fuse, relay and wiring. Pull the plug of the rig before you reach in; a blower can start by itself.",
-            DelaySeconds = 5 * Minute, BridgeSeconds = Minute, ClearSeconds = 5 * Minute, FollowsFrom = [Sources.Rig],
+            DelaySeconds = 5 * Minute,
+            BridgeSeconds = Minute,
+            ClearSeconds = 5 * Minute,
+            FollowsFrom = [Sources.Rig],
         };
         yield return new("blowerRunsOff", "The blower runs though it is told to stand", Low, AlarmGroup.Power, (facts, _) =>
-            facts.Decision is not { Outputs.BlowerDuty: <= 0 } || facts.Value(Channel.BlowerPower) is not { } w ? null : w > StandbyWatts)
+            facts.Before is not { BlowerDuty: <= 0 } || facts.Value(Channel.BlowerPower) is not { } w ? null : w > StandbyWatts)
         {
             Cause = "A relay that is welded shut, a switch set to hand, or a power meter that counts noise.",
             Consequence = "The battery is emptied and the heap dried.",
             Action = "Pull the blower's plug, then look at its relay.",
-            DelaySeconds = 15 * Minute, BridgeSeconds = 4 * Minute, ClearSeconds = 5 * Minute,
+            DelaySeconds = 5 * Minute,
+            BridgeSeconds = 4 * Minute,
+            ClearSeconds = 5 * Minute,
         };
     }
 }

@@ -49,7 +49,7 @@ internal static class WaterRows
             DelaySeconds = place.Persistence("noFlow"), FollowsFrom = [Sources.Rig, "leak", "level", "pumpSilent"],
         },
         new("pumpRunsOff", "The pump runs though it is told to stand", Medium, AlarmGroup.Water, (facts, _) =>
-            facts.Decision is not { Outputs.PumpDuty: <= 0 } || facts.Value(Channel.PumpPower) is not { } watts ? null : watts > StandbyWatts)
+            facts.Before is not { PumpDuty: <= 0 } || facts.Value(Channel.PumpPower) is not { } watts ? null : watts > StandbyWatts)
         {
             Cause = "A relay that is welded shut, a switch set to hand, or a power meter that counts noise.",
             Consequence = "The heap is overdrawn and the battery emptied, whatever the controller decides.",
@@ -70,7 +70,7 @@ internal static class WaterRows
             Action = $"Clean the strainer, purge the air, look at the valve. {PullThePlug}",
             DelaySeconds = 10 * Minute, BridgeSeconds = 2 * Minute, ClearSeconds = 10 * Minute,
             DeadBand = WeakDeadBand, Unit = "of what it should be", FollowsFrom = ["noFlow", "pumpSilent"],
-            Detail = f => f.Decision is { } d ? $"{f.Value(Channel.Flow):0.0} L/min with the pump at {100 * d.Outputs.PumpDuty:0} % and the valve at {100 * d.Outputs.ValveOpening:0} %" : null,
+            Detail = f => f.Before is { } told ? $"{f.Value(Channel.Flow):0.0} L/min with the pump at {100 * told.PumpDuty:0} % and the valve at {100 * told.ValveOpening:0} %" : null,
         },
         new("scald", "Water hot enough to scald", High, AlarmGroup.Water, place.Interlock("supplyHot"))
         {
@@ -98,13 +98,13 @@ internal static class WaterRows
     private static AlarmSign Syphon(AlarmPlace place)
     {
         AlarmSign verdict = place.Interlock("flowWhileOff");
-        return (facts, standing) => facts.Decision is { Outputs.PumpDuty: > 0 } ? null : verdict(facts, standing);
+        return (facts, standing) => facts.Before is not { PumpDuty: <= 0 } ? null : verdict(facts, standing);
     }
 
-    // Only what reaches the meter while the pump runs is told; a standing pump says nothing of the loop.
+    // Held against what the pump was told before the reading; a standing pump says nothing of the loop.
     private static AlarmSign Weak(AlarmPlace place) => (facts, standing) =>
     {
-        if (facts.Decision is not { Outputs: { PumpDuty: >= SettledDuty } outputs } || facts.Value(Channel.Flow) is not { } flow)
+        if (facts.Before is not { PumpDuty: >= SettledDuty } outputs || facts.Value(Channel.Flow) is not { } flow)
         {
             return null;
         }

@@ -3,12 +3,12 @@ using PileController.Commands.Shell;
 
 namespace PileController.Commands.Rigs;
 
-/// <summary>rig: what concerns the real rig.</summary>
+/// <summary>rig: what the real rig is wired to, and what is done to it.</summary>
 internal static class RigCommand
 {
     public static Command Create() =>
-        new PileCommand("rig", "Tells what the real rig is wired to.", "PileController rig pins --settings hardware/examples/rig.json")
+        new PileCommand("rig", "Tells what the real rig is wired to; makes it safe.", "PileController rig pins --settings hardware/examples/rig.json")
         {
-            RigPins.Create(),
+            RigPins.Create(), RigSafeCommand.Create(),
         };
 }

@@ -15,7 +15,7 @@ namespace PileController.Panel.Guard;
 /// <param name="MaySteer">Whether anything can be changed.</param>
 /// <param name="WhyNot">Why not, or null.</param>
 /// <param name="Token">What the header X-Pile-Token must hold with every change; null without a session.</param>
-/// <param name="Fault">Why the passphrase cannot be read, or null.</param>
+/// <param name="Fault">Why the passphrase cannot be read, or null; told at this machine only, since it names a path.</param>
 internal sealed record SessionBody(
     bool SignedIn, string? Name, IReadOnlyList<string> Scopes, bool NeedsPassphrase, bool Plain, bool MayLook, bool MaySteer,
     string? WhyNot, string? Token, string? Fault);
@@ -68,11 +68,6 @@ internal static class SessionApi
     private static async Task<IResult> AnswerAsync(HttpContext context, AccessDesk desk, Task<SignIn> trying, string wrong)
     {
         Told told = Told.Of(context);
-        if (told.Caller.Session is { } before)
-        {
-            desk.Keys.Close(before);
-        }
-
         SignIn sign = await trying;
         if (sign.WaitSeconds is int wait)
         {
@@ -83,6 +78,12 @@ internal static class SessionApi
         if (sign.Session is not { } session)
         {
             return Refuse(context, StatusCodes.Status401Unauthorized, "Not signed in", wrong);
+        }
+
+        // The browser forgets its old cookie; nobody else should go on with it.
+        if (told.Caller.Session is { } before)
+        {
+            desk.Keys.Close(before);
         }
 
         SessionCookie.Write(context, sign.Secret!);
@@ -132,7 +133,7 @@ internal static class SessionApi
         return new SessionBody(
             caller.By is "session" or "token", caller.Name, WireNames.Flags(caller.Scopes), desk.Locked, !context.Request.IsHttps && !local,
             local || desk.Setup.LookOnLan || caller.Scopes.Cover(Scope.Look), whyNot is null, whyNot,
-            caller.Secret is { } secret ? SecretText.Second(secret) : null, desk.Fault);
+            caller.Secret is { } secret ? SecretText.Second(secret) : null, local ? desk.Fault : null);
     }
 
     private static (string Source, string From) From(HttpContext context) =>

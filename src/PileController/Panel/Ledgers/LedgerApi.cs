@@ -116,7 +116,6 @@ internal static class LedgerApi
     private static string Needed(BodyFields body, string field, int longest) =>
         body.Text(field, longest) ?? throw BodyFields.Fault(field, "nothing", $"1 to {longest} characters of text");
 
-    // The guard lets in this machine only; which of its addresses it was is told all the same.
     private static Hand By(BodyFields body, HttpRequest request, PanelFeed feed) => new(
         Needed(body, "who", LedgerLimits.LongestWho), $"page, {request.HttpContext.Connection.RemoteIpAddress?.ToString() ?? "address not known"}",
         feed.Latest?.Decision.At.UtcMilliseconds ?? throw new LedgerRefusedException("The controller has not finished its first tick."));

@@ -1,3 +1,5 @@
+using PileController.Records;
+
 namespace PileController.Panel.Now;
 
 /// <summary>What is believed of the heap.</summary>
@@ -30,7 +32,17 @@ internal sealed record TotalsBody(
     double? WaterKWh, double? WaterErrorKWh, double? AirKWh, double? PumpKWh, double? BlowerKWh, double? Litres);
 
 /// <summary>How the record is.</summary>
-internal sealed record RecordBody(bool Accepting, long LastSequence, long QueuedTicks, long DroppedTicks, string? Fault);
+internal sealed record RecordBody(
+    bool Accepting, long LastSequence, long QueuedTicks, long DroppedTicks, string? Fault, DamageBody? Damage);
+
+/// <summary>What of the record is damaged.</summary>
+internal sealed record DamageBody(int FilesSetAside, int DamagedParts, string Newest, long NewestUtcMs, long SinceUtcMs)
+{
+    /// <summary>The body of what a record tells; null for null.</summary>
+    public static DamageBody? Of(RecordDamage? damage) => damage is null
+        ? null
+        : new(damage.FilesSetAside, damage.DamagedParts, damage.Newest, damage.NewestUtcMilliseconds, damage.SinceUtcMilliseconds);
+}
 
 /// <summary>How the loop is.</summary>
 internal sealed record ServiceBody(long MissedTicks, long StepFaults, long RigFaults, string? LastFault);

@@ -5,6 +5,7 @@ using PileController.Control.Estimation;
 using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 using PileController.Physics.Heaps;
+using PileController.Records;
 using PileController.Rigs;
 using PileController.Rigs.Faults;
 using PileController.Service;
@@ -70,7 +71,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Alarms = AlarmsOf(alarms.Count),
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
             Totals = TotalsOf(decision.Totals),
-            Record = new(news.Record.Accepting, news.Record.LastSequence, news.Record.QueuedTicks, news.Record.DroppedTicks, news.Record.Fault),
+            Record = RecordOf(news.Record),
             Service = new(counts.Missed, counts.StepFaults, counts.RigFaults, counts.LastFault),
             Heap = HeapOf(setup.Heap),
             HeapField = decision.Estimate.Trusted && HeapProfile.Of(_shape, news.After) is { } profile ? FieldOf(profile) : null,
@@ -120,6 +121,9 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
 
     private static HandBody HandOf(HandHold hand, Instant at) =>
         new(WireNames.Of(hand.Actuator), hand.Value, ToUtc(at, hand.UntilMonotonicMilliseconds), hand.Who);
+
+    private static RecordBody RecordOf(RecordHealth record) => new(
+        record.Accepting, record.LastSequence, record.QueuedTicks, record.DroppedTicks, record.Fault, DamageBody.Of(record.Damage));
 
     private static TotalsBody TotalsOf(Totals totals) => new(
         Finite(totals.WaterJoules / JoulesPerKWh), Finite(totals.WaterErrorJoules / JoulesPerKWh), Finite(totals.AirJoules / JoulesPerKWh),

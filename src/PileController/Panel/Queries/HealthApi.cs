@@ -1,11 +1,17 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using PileController.Panel.Now;
 using PileController.Records;
 using PileController.Service;
 
 namespace PileController.Panel.Queries;
 
 /// <summary>How the service is.</summary>
-internal sealed record HealthBody(bool Healthy, IReadOnlyList<string> Reasons, IReadOnlyList<string> Warnings);
+/// <param name="Healthy">Ticks come on time.</param>
+/// <param name="Reasons">Why not, in sentences.</param>
+/// <param name="Warnings">What else a person should know, in sentences.</param>
+/// <param name="Damage">What of the record is damaged, or null.</param>
+internal sealed record HealthBody(
+    bool Healthy, IReadOnlyList<string> Reasons, IReadOnlyList<string> Warnings, DamageBody? Damage);
 
 /// <summary><c>GET /healthz</c>: 200 while ticks come on time, 503 otherwise, with the reasons.</summary>
 internal static class HealthApi
@@ -48,6 +54,12 @@ internal static class HealthApi
             warnings.Add($"The record does not accept ticks: {record.Fault ?? "no reason is known"}");
         }
 
-        return new HealthBody(reasons.Count == 0, reasons, warnings);
+        if (record.Damage is { } damage)
+        {
+            warnings.Add(
+                $"The record was found damaged: {damage.FilesSetAside} files set aside, {damage.DamagedParts} parts cannot be read; the rest can. The newest: {damage.Newest}");
+        }
+
+        return new HealthBody(reasons.Count == 0, reasons, warnings, DamageBody.Of(record.Damage));
     }
 }

@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Rigs;
 using PileController.Settings.Fields;
 
 namespace PileController.Settings.Checks;
@@ -40,8 +41,16 @@ internal static class HardwareChecks
         OnHardware(
             "rig.probes", ["rig.probes"], s => !Fitted(s, Channel.House),
             "a probe for house among them", "without a house probe"),
+        OnHardware(
+            "rig.hardware.standingWater", ["rig.hardware.standingWater", "loop.lineLength", "loop.lineExposure"],
+            s => s.Rig.Hardware.StandingWater == StandingWater.Unguarded && s.Loop.LineLengthM > 0 && s.Loop.LineExposure > SafeExposure,
+            "drainsBack, antifreeze or frostDevice, since at a fault all outputs go off and water would freeze in lines that follow the air outside",
+            "unguarded"),
         new(["rig.kind", "rig.probes"], NoAddress),
     ];
+
+    // Lines below the frost's reach follow the air outside by no more than this (common practice, no source).
+    private const double SafeExposure = 0.1;
 
     private static bool Fitted(PileSettings settings, params IReadOnlyList<Channel> anyOf) =>
         settings.Rig.Probes.Any(p => anyOf.Contains(p.Channel));

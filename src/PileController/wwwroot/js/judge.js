@@ -1,6 +1,7 @@
 // Turns the numbers of a tick into answers: a tone, a sentence, one number and the lines below it.
 
 import { full } from "./units.js";
+import { dayAndClock } from "./time.js";
 
 /** The reading of one channel, or undefined when no such probe is fitted. */
 export const reading = (now, channel) => now.readings.find((one) => one.channel === channel);
@@ -59,6 +60,16 @@ export function workTone(now) {
   return tones[now.mode] ?? (now.trips.length > 0 ? "bad" : "good");
 }
 
+/** What of the record is damaged, in sentences. */
+export function damageWords(damage, offsetMinutes) {
+  const { filesSetAside: files, damagedParts: parts } = damage;
+  const aside = files === 1 ? "1 damaged file was set aside" : `${files} damaged files were set aside`;
+  const unread = parts === 1 ? "1 part cannot be read" : `${parts} parts cannot be read`;
+  const what = files === 0 ? unread : parts === 0 ? aside : `${aside}, ${unread}`;
+  const since = dayAndClock(damage.sinceUtcMs, offsetMinutes);
+  return `${what}, first found on ${since}; everything else can be read. The newest: ${damage.newest.replace(/\.$/, "")}.`;
+}
+
 /** The cautions that apply at this moment. */
 export function cautions(now) {
   const list = [];
@@ -75,6 +86,9 @@ export function cautions(now) {
   }
   if (value(now, "heapCore") >= now.heapFireC) {
     list.push("Heap above its fire-watch limit: do not open it without water at hand.");
+  }
+  if (now.record.damage) {
+    list.push(`Record: ${damageWords(now.record.damage, now.offsetMinutes)}`);
   }
   return list;
 }

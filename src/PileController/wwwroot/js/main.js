@@ -1,6 +1,7 @@
 import { h, s, put, mark } from "./dom.js";
 import * as api from "./api.js";
 import * as feed from "./feed.js";
+import * as parking from "./parking.js";
 import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
@@ -23,7 +24,7 @@ const ROUTES = [
 ];
 
 // Reached by the button in the head, and by whatever is refused because nobody is signed in.
-const SIGN_IN = { id: "sign-in", name: "Sign in", load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };
+const SIGN_IN = { id: parking.SIGN_IN, name: "Sign in", load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };
 
 // The mark on the link to the alarms tells the worst priority by its shape: octagon, triangle, circle.
 const WORST = { high: "M8 2.5h8L21.5 8v8L16 21.5H8L2.5 16V8Z M12 7v6.5 M12 16.4v.8", medium: ROUTES.find((one) => one.id === "trips").icon, low: "M12 3a9 9 0 1 0 .01 0 M12 8v5 M12 16v.5" };
@@ -32,9 +33,7 @@ const byId = (id) => document.getElementById(id);
 const view = byId("view");
 let current = null;
 let turn = 0;
-let shown = null;
-// The view that was left to sign in, with all that was typed into it.
-let parked = null;
+let shown = "";
 let lastSaid = "";
 
 function links() {
@@ -47,27 +46,7 @@ function links() {
 
 function back() {
   feed.open();
-  location.hash = parked?.hash ?? "now";
-}
-
-function leave(next) {
-  if (next === SIGN_IN && current !== null && shown.route !== SIGN_IN) {
-    parked = { ...shown, view: current };
-  } else {
-    current?.end?.();
-  }
-}
-
-function enter(hash, route, make, rest) {
-  if (parked !== null && route !== SIGN_IN) {
-    const left = parked;
-    parked = null;
-    if (left.hash === hash) {
-      return left.view;
-    }
-    left.view.end?.();
-  }
-  return make(...rest);
+  location.hash = parking.leftAt() ?? ROUTES[0].id;
 }
 
 async function show() {
@@ -85,9 +64,9 @@ async function show() {
     return;
   }
   const first = current === null;
-  leave(route);
-  current = enter(hash, route, make, rest);
-  shown = { hash, route };
+  parking.leave(current, shown, hash);
+  current = parking.enter(hash, () => make(...rest));
+  shown = hash;
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {

@@ -31,4 +31,16 @@ public class HealthApiTests
         Assert.True(body.Healthy);
         Assert.Contains("The disk is full.", Assert.Single(body.Warnings));
     }
+
+    [Fact]
+    public void Judge_RecordDamaged_WarnsButStaysHealthy()
+    {
+        RecordHealth damaged = Sound with { Damage = new RecordDamage(2, 3, "ticks-000000000001.pile", 7, 5) };
+
+        HealthBody body = HealthApi.Judge(TimeSpan.Zero, TimeSpan.FromSeconds(10), new TickCounts(), damaged);
+
+        Assert.True(body.Healthy);
+        Assert.Contains("2 files set aside, 3 parts", Assert.Single(body.Warnings));
+        Assert.Equal(("ticks-000000000001.pile", 5), (body.Damage!.Newest, body.Damage.SinceUtcMs));
+    }
 }

@@ -21,7 +21,7 @@ function shelving(alarm, deeds) {
   }, ...times(alarm).map((minutes) => h("option", { value: minutes, selected: minutes === kept.minutes }, span(minutes * 60000))));
   const most = alarm.mostShelvedMinutes < 60 ? ` It protects people, so ${span(alarm.mostShelvedMinutes * 60000)} is the longest.` : "";
   return h("details", { open: kept.open, ontoggle: (event) => { kept.open = event.target.open; } },
-    h("summary", { "data-focus": `shelf-${alarm.key}`, "aria-label": `Shelve: ${alarm.name}` }, "Shelve for a while"),
+    h("summary", { "data-focus": `shelf-${alarm.key}`, "aria-label": `Shelve for a while: ${alarm.name}` }, "Shelve for a while"),
     h("p", { class: "hint" }, `For an alarm you know of and work on. It is not listed, sent or lit until the time is over.${most}`),
     h("div", { class: "row" }, choose,
       h("button", { type: "button", class: "quiet", "data-focus": `shelve-${alarm.key}`, "aria-label": `Shelve now: ${alarm.name}`, onclick: () => deeds.shelve(alarm, kept.minutes, span(kept.minutes * 60000)) }, "Shelve")));

@@ -82,7 +82,7 @@ const TOTALS = [
   ["Heat by air", (now) => full("energy", now.totals.airKWh)],
   ["Pump and blower, electric", (now) => full("electricEnergy", (now.totals.pumpKWh ?? 0) + (now.totals.blowerKWh ?? 0))],
   ["Water moved", (now) => full("volume", now.totals.litres)],
-  ["Record", (now) => (now.record.accepting ? "writing" : `not writing: ${now.record.fault ?? "no reason known"}`)],
+  ["Record", (now) => `${now.record.accepting ? "writing" : `not writing: ${now.record.fault ?? "no reason known"}`}${now.record.damage ? "; damaged, see above" : ""}`],
   ["Ticks dropped by the record", (now) => now.record.droppedTicks.toLocaleString("en-US")],
   ["Ticks missed", (now) => now.service.missedTicks.toLocaleString("en-US")],
 ];

@@ -1,0 +1,129 @@
+using System.Text.Json;
+using PileController.Records.Packing;
+using PileController.Records.Queries;
+using PileController.Records.Storage;
+
+namespace PileController.Records.Keeping;
+
+/// <summary>Where a record goes on: what its tail and store are found to hold when it is opened to be written.</summary>
+/// <param name="Tail">The tail, ready to be written.</param>
+/// <param name="Pending">What is safe in it and not in the store.</param>
+/// <param name="LastSequence">Last tick that was ever acknowledged, as far as can be told; 0 for none.</param>
+/// <param name="Memory">What that tick handed on, or the newest before it that can be read; null when there is none.</param>
+internal sealed record RecordStart(TailFile Tail, IReadOnlyList<PackedTicks> Pending, long LastSequence, JsonElement? Memory)
+{
+    /// <summary>Reads it, and tells what is damaged.</summary>
+    public static RecordStart Of(IRecordDisk disk, RecordStore store, Faults faults)
+    {
+        TailFile tail = Open(disk, faults);
+        try
+        {
+            IReadOnlyList<SetAsideFile> aside = disk.SetAside();
+            faults.Aside(aside);
+            Tell(tail.Found, store, isAnyAside: aside.Count > 0, faults);
+            return Of(tail, store, faults);
+        }
+        catch
+        {
+            tail.Dispose();
+            throw;
+        }
+    }
+
+    private static RecordStart Of(TailFile tail, RecordStore store, Faults faults)
+    {
+        long stored = store.Ticks.LastSequence;
+        TailBase? start = tail.Found.Base;
+        PackedTicks[] pending = [.. tail.Found.Packs.Where(pack => pack.Batch.FirstSequence > stored)];
+        if (pending.Length > 0)
+        {
+            return new RecordStart(tail, pending, pending[^1].Batch.Head.LastSequence, pending[^1].Batch.Text().MemoryAfter);
+        }
+
+        JsonElement? memory = start?.Memory;
+        if (stored > 0 && (start is null || stored > start.LastSequence))
+        {
+            memory = LastStored(store, faults) ?? memory;
+        }
+
+        long last = Math.Max(Math.Max(stored, start?.LastSequence ?? 0), store.Lasting.LastSequence);
+        return new RecordStart(tail, pending, last, memory ?? LastSummedUp(store, faults));
+    }
+
+    private static TailFile Open(IRecordDisk disk, Faults faults)
+    {
+        try
+        {
+            return TailFile.Open(disk);
+        }
+        catch (Exception exception) when (exception is InvalidDataException or JsonException)
+        {
+            faults.Stand($"The tail could not be read and was set aside: {exception.Message}");
+            disk.Quarantine(TailFile.Name);
+            return TailFile.Open(disk);
+        }
+    }
+
+    private static void Tell(TailContents tail, RecordStore store, bool isAnyAside, Faults faults)
+    {
+        foreach (BrokenFile broken in store.Broken)
+        {
+            string sentence = $"A file was broken or gone; what there is of it was set aside: {broken}.";
+            if (broken.IsGone)
+            {
+                faults.Damaged(sentence);
+            }
+            else
+            {
+                faults.Stand(sentence);
+            }
+        }
+
+        if (tail.DamagedPlaces > 0)
+        {
+            faults.Stand($"The tail was damaged in {tail.DamagedPlaces} places; a copy was set aside.");
+        }
+
+        // Which of the two it is cannot be told from what is left.
+        if (tail.TornBytes > 0)
+        {
+            faults.Stand($"The tail ended in {tail.TornBytes} bytes that make no whole frame: they were being written when the power went, or are damaged.");
+        }
+
+        if (tail.Base is { } start && start.LastSequence > store.Ticks.LastSequence)
+        {
+            // What was set aside explains it; otherwise this is all that tells of a loss.
+            Action<string> tell = isAnyAside ? faults.Stand : faults.Damaged;
+            tell($"The store ends at tick {store.Ticks.LastSequence}; it has held tick {start.LastSequence}.");
+        }
+    }
+
+    private static JsonElement? LastStored(RecordStore store, Faults faults)
+    {
+        StoredBatch? last = new RecordContents(store, []).Batches(TimeRange.All, faults.Damaged).LastOrDefault();
+        try
+        {
+            return last?.Batch().Text().MemoryAfter;
+        }
+        catch (Exception exception) when (RecordShelf.IsDamage(exception))
+        {
+            faults.Damaged(last!.Damage(exception));
+            return null;
+        }
+    }
+
+    // The last resort when neither tail nor ticks can be read: what the last day that was summed up handed on.
+    private static JsonElement? LastSummedUp(RecordStore store, Faults faults)
+    {
+        StoredDay? last = new RecordContents(store, []).Days(TimeRange.All, faults.Damaged).LastOrDefault();
+        try
+        {
+            return last?.Text().Memory;
+        }
+        catch (Exception exception) when (RecordShelf.IsDamage(exception) || exception is JsonException)
+        {
+            faults.Damaged(last!.Damage(exception));
+            return null;
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Microsoft.Extensions.Hosting.Systemd;
+
+namespace PileController.Watch;
+
+/// <summary>
+/// Speaks to the service manager (sd_notify): ready once, a sign of life while all is well, stopping at the end. It
+/// outlives the hosts that a change of settings builds one after another, so that none of those looks like the end.
+/// </summary>
+internal sealed class ServiceManager(Action<string> notify) : ISignOfLife
+{
+    private string? _status;
+
+    /// <summary>The manager this program runs under, or one that hears nothing.</summary>
+    public static ServiceManager Find()
+    {
+        SystemdNotifier notifier = new();
+        return new ServiceManager(text =>
+        {
+            if (notifier.IsEnabled)
+            {
+                notifier.Notify(new ServiceState(text));
+            }
+        });
+    }
+
+    /// <summary>The service runs.</summary>
+    public void Ready() => notify("READY=1");
+
+    /// <summary>The service ends.</summary>
+    public void Stopping() => notify("STOPPING=1");
+
+    /// <inheritdoc/>
+    public void Say(string? sickness)
+    {
+        if (sickness is null)
+        {
+            notify("WATCHDOG=1");
+        }
+
+        string status = sickness ?? "Well.";
+        if (status != _status)
+        {
+            _status = status;
+            notify($"STATUS={status}");
+        }
+    }
+}

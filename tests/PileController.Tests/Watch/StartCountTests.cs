@@ -1,0 +1,82 @@
+using PileController.Watch;
+
+namespace PileController.Tests.Watch;
+
+public class StartCountTests
+{
+    private const long Minute = 60_000;
+
+    [Fact]
+    public void Started_AfterOrderlyEnds_CountsNothing()
+    {
+        StartCount count = StartCount.Empty;
+        for (int i = 0; i < 10; i++)
+        {
+            count = count.Started("a", i * Minute).Ended();
+        }
+
+        Assert.Equal(0, count.Restarts);
+    }
+
+    [Fact]
+    public void Started_WithoutAnEndBefore_CountsWithinTheHourOnly()
+    {
+        StartCount count = StartCount.Empty.Started("a", 0);
+        Assert.Equal(0, count.Restarts);
+        for (int i = 1; i <= 5; i++)
+        {
+            count = count.Started("a", i * Minute);
+        }
+
+        Assert.Equal(5, count.Restarts);
+        Assert.Equal(1, count.Started("a", 66 * Minute).Restarts);
+    }
+
+    [Fact]
+    public void Started_OnAnotherStartOfTheMachine_BeginsAnew()
+    {
+        StartCount count = StartCount.Empty.Started("a", 0).Started("a", 1).Started("a", 2);
+
+        Assert.Equal(0, count.Started("b", 3).Restarts);
+    }
+
+    [Fact]
+    public void Book_KeepsTheCountOverPrograms()
+    {
+        string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;
+        try
+        {
+            Assert.Equal(0, Book(folder, 0).Started());
+            Assert.Equal(1, Book(folder, Minute).Started());
+            StartBook third = Book(folder, 2 * Minute);
+            Assert.Equal(2, third.Started());
+            third.Ended();
+            Assert.Equal(2, Book(folder, 3 * Minute).Started());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Theory]
+    [InlineData("{")]
+    [InlineData("null")]
+    public void Book_ThatCannotBeRead_CountsNothingAndGoesOn(string text)
+    {
+        string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;
+        try
+        {
+            File.WriteAllText(Path.Combine(folder, StartBook.FileName), text);
+
+            Assert.Equal(0, Book(folder, 0).Started());
+            Assert.Equal(1, Book(folder, 1).Started());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static StartBook Book(string folder, long nowMs) => new(folder, () => "boot", () => nowMs);
+}
