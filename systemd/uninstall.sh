@@ -19,5 +19,5 @@ rm -rf /opt/pile-controller /opt/pile-controller.before
 systemctl daemon-reload
 if [ "${1:-}" = --purge ]; then
     rm -rf /var/lib/pile-controller /var/backups/pile-controller /etc/pile-controller
-    if getent passwd pile >/dev/null; then userdel pile; fi
+    if getent passwd pile >/dev/null && ! userdel pile; then echo "the user pile stays; nothing of it is left but the name" >&2; fi
 fi
