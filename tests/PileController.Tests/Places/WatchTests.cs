@@ -18,8 +18,8 @@ public sealed class WatchTests : IDisposable
     {
         string said = await _trial.LookAsync([.. Enumerable.Repeat(_trial.Running(heard: 7), 7)]);
 
-        await _trial.Controller.WaitForExitAsync();
         Assert.Contains($"killing process {_trial.Controller.Id}", said, StringComparison.Ordinal);
+        await _trial.Controller.WaitForExitAsync();
         Assert.Equal(128 + 9, _trial.Controller.ExitCode);
     }
 
