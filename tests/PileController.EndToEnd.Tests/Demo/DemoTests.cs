@@ -186,8 +186,8 @@ public sealed class DemoTests : IDisposable
             await demo.KillAsync();
         }
 
-        // Looked at as soon as it is there: soon it draws again.
-        await using (DemoProcess demo = await DemoProcess.OpenAsync("--data", _data, "--urls", "http://127.0.0.1:0"))
+        // Slow enough to be looked at before it draws again.
+        await using (DemoProcess demo = await DemoProcess.OpenAsync("--data", _data, "--urls", "http://127.0.0.1:0", "--speed", "1"))
         {
             JsonElement back = await demo.UntilAsync(n => n.GetProperty("sequence").GetInt64() > last);
             Assert.Equal(0, back.GetProperty("hands").GetArrayLength());

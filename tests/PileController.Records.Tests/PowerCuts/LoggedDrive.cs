@@ -21,6 +21,7 @@ internal sealed class LoggedDrive : IDisposable
     private const int NotFound = -2;
     private const int NotSupported = -95;
     private const int NotThere = -38;
+    private const int Detach = 2;
 
     private readonly string _folder;
     private readonly byte[] _bytes;
@@ -66,7 +67,8 @@ internal sealed class LoggedDrive : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _ = Unmount(_folder, 0);
+        // The loop device lets go of the drive a moment after its file system is unmounted; the server sees the end then.
+        _ = Unmount(_folder, Detach);
         _server.Join();
         _device.Dispose();
     }
