@@ -10,7 +10,7 @@ using PileController.Watch;
 
 namespace PileController.Tests.Watch;
 
-public class WatchFeedTests
+public sealed class WatchFeedTests : IAsyncDisposable
 {
     private readonly FakeTimeProvider _time = new();
     private readonly FakeRecord _record = new();
@@ -19,6 +19,8 @@ public class WatchFeedTests
     private readonly List<string> _heard = [];
 
     public WatchFeedTests() => _feed = new PanelFeed(_time);
+
+    public ValueTask DisposeAsync() => _record.DisposeAsync();
 
     [Fact]
     public void Look_BeforeTheFirstTick_GivesNoSign()

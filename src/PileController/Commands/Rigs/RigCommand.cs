@@ -3,11 +3,12 @@ using PileController.Commands.Shell;
 
 namespace PileController.Commands.Rigs;
 
-/// <summary>rig: what is done to the rig itself.</summary>
+/// <summary>rig: what the real rig is wired to, and what is done to it.</summary>
 internal static class RigCommand
 {
-    public static Command Create() => new PileCommand("rig", "What is done to the rig itself.", "PileController rig safe --settings pile.json")
-    {
-        RigSafeCommand.Create(),
-    };
+    public static Command Create() =>
+        new PileCommand("rig", "Tells what the real rig is wired to; makes it safe.", "PileController rig pins --settings hardware/examples/rig.json")
+        {
+            RigPins.Create(), RigSafeCommand.Create(),
+        };
 }

@@ -3,6 +3,7 @@ using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using PileController.Alarms;
 using PileController.Alarms.Push;
+using PileController.Control;
 using PileController.Service;
 using PileController.Tests.Service;
 
@@ -72,6 +73,6 @@ public sealed class HeartbeatTests
     private static void Tell(PanelFeed feed, long sequence)
     {
         AlarmFacts sound = Bench.Sound(sequence);
-        feed.Publish(new TickNews(sound.Decision! with { Sequence = sequence }, sound.Raw, sound.Record));
+        feed.Publish(new TickNews(sound.Decision! with { Sequence = sequence }, sound.Raw, sound.Record, Memory.Fresh));
     }
 }

@@ -1,0 +1,79 @@
+#!/bin/sh
+# Installs a published program as a service, or replaces the one that runs, where there is no Debian package.
+#   install.sh PUBLISHED    a folder made by dotnet publish -r … --self-contained
+set -eu
+
+refuse() { echo "$*" >&2; exit 2; }
+[ $# -eq 1 ] || refuse "install.sh was given $# words; allowed: PUBLISHED"
+published=$1
+[ "$(id -u)" = 0 ] || refuse "install.sh needs root: it makes a user and writes to /opt and /etc"
+[ -x "$published/PileController" ] || refuse "PUBLISHED is \"$published\", in which there is no program PileController; allowed: a folder made by dotnet publish"
+if [ "$(dpkg-query -W -f '${db:Status-Status}' pile-controller 2>/dev/null || true)" = installed ]; then
+    refuse "the package pile-controller is installed; upgrade or remove that one"
+fi
+
+here=$(cd "$(dirname "$0")" && pwd)
+home=/opt/pile-controller
+before=/opt/pile-controller.before
+settings=/etc/pile-controller/pile.json
+data=/var/lib/pile-controller
+units='pile-controller.service pile-controller-watch.service'
+as_pile() { setpriv --reuid=pile --regid=pile --init-groups --no-new-privs env -i PATH="$PATH" HOME=$data DOTNET_EnableDiagnostics=0 "$@"; }
+
+# Everything that can refuse comes before anything is stopped.
+if [ -e $settings ]; then
+    DOTNET_EnableDiagnostics=0 "$published/PileController" check $settings >&2 ||
+        refuse "the new program does not accept $settings (see above); nothing is changed"
+fi
+version=$("$published/PileController" --version | sed 's/+.*//')
+if [ -e $data/written-by ]; then
+    written=$(cat $data/written-by)
+    [ "$(printf '%s\n' "$written" "$version" | sort -V | tail -n 1)" = "$version" ] ||
+        refuse "the data in $data were written by version $written; version $version may not read them. Move them away and bring back an older backup"
+fi
+
+if [ -x $home/PileController ]; then
+    systemctl stop pile-controller-watch.service pile-controller.service
+    if [ -n "$(find $data -maxdepth 1 \( -name tail -o -name manifest -o -name 'ticks-*' \) -print -quit 2>/dev/null)" ]; then
+        copy=/var/backups/pile-controller/$(cat $data/written-by 2>/dev/null || echo unknown)-$(date -u +%Y%m%dT%H%M%SZ)
+        done=0
+        as_pile $home/PileController record backup "$copy" --data $data >&2 || done=$?
+        if [ $done -gt 1 ]; then
+            systemctl start $units
+            refuse "no backup could be made, so nothing is changed"
+        fi
+    fi
+    rm -rf $before
+    mv $home $before
+fi
+
+sh "$here/lay-out.sh" "$published" '' /etc
+ln -sf $home/PileController /usr/local/bin/PileController
+systemd-sysusers pile-controller.conf
+install -d -o pile -g pile -m 0700 $data
+if ! [ -e $settings ]; then
+    install -d -m 0750 -o root -g pile /etc/pile-controller
+    install -m 0640 -o root -g pile $home/first-settings.json $settings
+    echo "$settings is new: a simulated heap until rig.kind is \"hardware\"."
+fi
+systemd-tmpfiles --create pile-controller.conf || true
+udevadm control --reload 2>/dev/null || true
+udevadm trigger --subsystem-match=gpio --subsystem-match=i2c-dev --subsystem-match=pwm 2>/dev/null || true
+systemctl daemon-reload
+systemctl enable $units 2>/dev/null
+
+if systemctl start $units; then
+    echo "$version" >$data/written-by
+    chown pile:pile $data/written-by
+    echo "pile-controller $version runs."
+elif [ -d $before ]; then
+    systemctl stop $units || true
+    rm -rf $home
+    mv $before $home
+    systemctl start $units || true
+    echo "version $version does not start (journalctl -u pile-controller); the one before is back" >&2
+    exit 1
+else
+    echo "version $version does not start; see journalctl -u pile-controller" >&2
+    exit 1
+fi

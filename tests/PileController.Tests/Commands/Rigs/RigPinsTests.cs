@@ -1,0 +1,111 @@
+using System.Text.Json;
+using PileController.Commands.Rigs;
+using PileController.Rigs;
+using PileController.Settings;
+using PileController.Tests.Architecture;
+
+namespace PileController.Tests.Commands.Rigs;
+
+public sealed class RigPinsTests : IDisposable
+{
+    private static readonly string Example = Path.Combine(Repository.Root, "hardware", "examples", "rig.json");
+
+    private readonly string _file = Path.Combine(Path.GetTempPath(), $"pile-{Guid.NewGuid():N}.json");
+
+    public void Dispose() => File.Delete(_file);
+
+    [Fact]
+    public void HardwarePage_ShowsThePinMapOfTheExampleAsItIsMade()
+    {
+        using StringWriter made = new();
+        PinText.WriteMarkdown(made, SettingsFile.Load(Example).Settings.Rig.Hardware);
+
+        string page = Repository.Read("hardware/outputs.md").ReplaceLineEndings("\n");
+
+        Assert.Contains($"<!-- pins -->\n{made.ToString().ReplaceLineEndings("\n")}<!-- /pins -->", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Example_IsSound() => Assert.Equal(0, (await CommandLine.RunAsync("check", Example)).ExitCode);
+
+    [Fact]
+    public void PinMap_KnowsEverySettingThatGivesALine()
+    {
+        // A line's setting is a whole number or null; a new one needs a row in PinMap.
+        IEnumerable<string> lines = typeof(HardwareSettings).GetProperties()
+            .Where(property => property.PropertyType == typeof(int?))
+            .Select(property => $"rig.hardware.{char.ToLowerInvariant(property.Name[0])}{property.Name[1..]}");
+
+        Assert.Equal(lines.Order(StringComparer.Ordinal), PinMap.Settings.Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(false, "high", "low")]
+    [InlineData(true, "low", "high")]
+    public void Pin_IsSafeAtTheLevelThatSwitchesOff(bool activeLow, string active, string safe)
+    {
+        Pin pin = Assert.Single(PinMap.Of(new HardwareSettings { PumpPin = 5, ActiveLow = activeLow }));
+
+        Assert.Equal((5, "loop pump", "output", active, safe), (pin.Line, pin.Function, pin.Direction, pin.ActiveLevel, pin.SafeLevel));
+    }
+
+    [Fact]
+    public void Pins_AreListedByLine()
+    {
+        Assert.Equal([3, 9], PinMap.Of(new HardwareSettings { PumpPin = 9, BlowerPin = 3 }).Select(pin => pin.Line));
+        Assert.Contains("rig.hardware.blowerPin", PinMap.Unwired(new HardwareSettings { PumpPin = 9 }));
+    }
+
+    [Fact]
+    public async Task Pins_ForMachines_TellChipAndLines()
+    {
+        CommandLine run = await CommandLine.RunAsync("rig", "pins", "--settings", Example, "--json");
+
+        Assert.Equal(0, run.ExitCode);
+        using JsonDocument answer = JsonDocument.Parse(run.Output);
+        Assert.Equal("board-gpio", answer.RootElement.GetProperty("chip").GetString());
+        JsonElement first = answer.RootElement.GetProperty("lines")[0];
+        Assert.Equal(17, first.GetProperty("line").GetInt32());
+        Assert.Equal("low", first.GetProperty("safeLevel").GetString());
+    }
+
+    [Fact]
+    public async Task Pins_ForPeople_AreColumns()
+    {
+        CommandLine run = await CommandLine.RunAsync("rig", "pins", "--settings", Example);
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Matches(@"(?m)^17 +loop pump +output +high +low ", run.Output);
+    }
+
+    [Fact]
+    public async Task Pins_OfASimulatedRig_SaysThatNothingIsDriven()
+    {
+        await File.WriteAllTextAsync(_file, "{}");
+        CommandLine run = await CommandLine.RunAsync("rig", "pins", "--settings", _file);
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("not wired: rig.hardware.pumpPin", run.Output, StringComparison.Ordinal);
+        Assert.Equal("rig.kind is \"simulated\": none of these lines is driven.", run.Error.Trim());
+    }
+
+    [Fact]
+    public async Task Pins_OfTwoOutputsOnOneLine_TellsTheFaultAndNoMap()
+    {
+        await File.WriteAllTextAsync(_file, """{ "rig": { "hardware": { "pumpPin": 17, "blowerPin": 17 } } }""");
+        CommandLine run = await CommandLine.RunAsync("rig", "pins", "--settings", _file, "--json");
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Equal("", run.Output);
+        Assert.Contains("rig.hardware.blowerPin is 17; allowed: another line than rig.hardware.pumpPin", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pins_InTwoForms_IsWrongUse()
+    {
+        CommandLine run = await CommandLine.RunAsync("rig", "pins", "--settings", Example, "--json", "--markdown");
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("--markdown and --json are two forms of answer", run.Error, StringComparison.Ordinal);
+    }
+}
