@@ -21,23 +21,7 @@ public sealed record RigSettings
     /// <summary>Faults the rig starts with; for trials.</summary>
     public IReadOnlyList<Fault> Faults { get; init; } = [];
 
-    /// <summary>What keeps exposed water lines whole while water stands in them. A rig that fails safe stands still.</summary>
-public enum StandingWater
-{
-    /// <summary>Nothing: they burst in a frost.</summary>
-    Unguarded = 0,
-
-    /// <summary>The lines empty themselves when the pump stops.</summary>
-    DrainsBack,
-
-    /// <summary>The water holds antifreeze fit for the lowest frost.</summary>
-    Antifreeze,
-
-    /// <summary>A frost device of its own guards the lines, without this controller.</summary>
-    FrostDevice,
-}
-
-/// <summary>Where the real rig's devices are.</summary>
+    /// <summary>Where the real rig's devices are.</summary>
     public HardwareSettings Hardware { get; init; } = new();
 }
 

@@ -10,6 +10,7 @@ internal static class PinMap
         new("rig.hardware.pumpPin", "loop pump", h => h.PumpPin, "the relay or solid-state gate of the loop pump"),
         new("rig.hardware.blowerPin", "duct blower", h => h.BlowerPin, "the relay or solid-state gate of the duct blower"),
         new("rig.hardware.lampLine", "lamp", h => h.LampLine, "the relay that keeps lamp or buzzer off while all is well"),
+        new("rig.hardware.pulseLine", "watchdog pulse", h => h.PulseLine, "the timer in series with the loads, which wants a change every second"),
     ];
 
     /// <summary>The settings that give a line, fitted or not.</summary>
