@@ -14,6 +14,9 @@ internal sealed class AccessJournal(string folder, TimeProvider clock) : IDispos
 
     // Some two thousand lines; with the file before it no more than twice that ever lies on the card.
     private const long MostBytes = 256 * 1024;
+
+    // What a card that takes nothing may cost in memory.
+    private const int MostUnwritten = 1000;
     private const int LongestText = 160;
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
@@ -92,6 +95,23 @@ internal sealed class AccessJournal(string folder, TimeProvider clock) : IDispos
             return;
         }
 
+        try
+        {
+            Append(lines);
+        }
+        catch (Exception)
+        {
+            lock (_gate)
+            {
+                _unwritten = [.. lines.Concat(_unwritten).TakeLast(MostUnwritten)];
+            }
+
+            throw;
+        }
+    }
+
+    private void Append(List<JournalEntry> lines)
+    {
         string path = Path.Combine(folder, Name);
         if (File.Exists(path) && new FileInfo(path).Length > MostBytes)
         {

@@ -1,21 +1,23 @@
+using PileController.Service;
+
 namespace PileController.Access;
 
 /// <summary>Brings the journal to the card, and every few minutes when keys were used last.</summary>
-internal sealed partial class AccessKeeper(AccessDesk desk, ILogger<AccessKeeper> logger) : BackgroundService
+internal sealed partial class AccessKeeper(AccessDesk desk, ILogger<AccessKeeper> logger) : BesideService(logger)
 {
     private static readonly TimeSpan Sweep = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan Keep = TimeSpan.FromMinutes(10);
     private string? _said;
 
     /// <inheritdoc/>
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    protected override async Task RunAsync(CancellationToken stopping)
     {
         long kept = desk.Clock.GetTimestamp();
-        while (!stoppingToken.IsCancellationRequested)
+        while (!stopping.IsCancellationRequested)
         {
-            await desk.Journal.WaitAsync(Sweep, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await desk.Journal.WaitAsync(Sweep, stopping).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             Try(desk.Journal.Write);
-            if (desk.Clock.GetElapsedTime(kept) >= Keep || stoppingToken.IsCancellationRequested)
+            if (desk.Clock.GetElapsedTime(kept) >= Keep || stopping.IsCancellationRequested)
             {
                 kept = desk.Clock.GetTimestamp();
                 Try(desk.Keys.Keep);

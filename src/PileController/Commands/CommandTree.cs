@@ -14,6 +14,9 @@ namespace PileController.Commands;
 /// <summary>All commands of the program.</summary>
 internal static class CommandTree
 {
+    // Long enough for outputs and record; shorter than the service manager's patience.
+    private static readonly TimeSpan LongestEnd = TimeSpan.FromSeconds(15);
+
     /// <summary>Runs one command line.</summary>
     /// <param name="args">The words after the program's name; none at all means serve.</param>
     /// <param name="output">Where answers go.</param>
@@ -29,7 +32,7 @@ internal static class CommandTree
             return WrongUse.Report(parse, error);
         }
 
-        InvocationConfiguration running = new() { Output = output, Error = error, EnableDefaultExceptionHandler = false };
+        InvocationConfiguration running = new() { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = LongestEnd };
         return await parse.InvokeAsync(running).ConfigureAwait(false);
     }
 

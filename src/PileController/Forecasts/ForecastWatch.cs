@@ -5,28 +5,31 @@ namespace PileController.Forecasts;
 
 /// <summary>Hands the forecast of a file to the loop, at the start and whenever the file has changed, else once a day.</summary>
 internal sealed partial class ForecastWatch(
-    ForecastFile file, CommandInbox inbox, PanelFeed feed, TimeProvider realTime, ILogger<ForecastWatch> logger) : BackgroundService
+    ForecastFile file, CommandInbox inbox, PanelFeed feed, TimeProvider realTime, ILogger<ForecastWatch> logger)
+    : BesideService(logger)
 {
     private static readonly TimeSpan Every = TimeSpan.FromSeconds(20);
 
     // A file may reach further than one forecast does: what is left of it is taken again each day.
     private const long AgainMilliseconds = 24 * 3_600_000L;
 
+    private const int MostCharacters = 1_000_000;
+
     private DateTime _seen;
     private long _takenUtcMilliseconds;
     private string? _unread;
 
     /// <inheritdoc/>
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    protected override async Task RunAsync(CancellationToken stopping)
     {
         // The file is cut to the place's own time, which the first tick tells.
-        await feed.AfterAsync(0, stoppingToken).ConfigureAwait(false);
+        await feed.AfterAsync(0, stopping).ConfigureAwait(false);
         using PeriodicTimer timer = new(Every, realTime);
         do
         {
             Look();
         }
-        while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+        while (await timer.WaitForNextTickAsync(stopping).ConfigureAwait(false));
     }
 
     /// <summary>Looks once.</summary>
@@ -41,7 +44,7 @@ internal sealed partial class ForecastWatch(
                 return;
             }
 
-            string text = File.ReadAllText(file.Path);
+            string text = ReadBounded(file.Path);
             (_seen, _takenUtcMilliseconds, _unread) = (written, now, null);
             Take(text, now);
         }
@@ -54,6 +57,17 @@ internal sealed partial class ForecastWatch(
                 LogUnread(file.Path, e.Message);
             }
         }
+    }
+
+    // A device or a log that somebody named by mistake never ends.
+    private static string ReadBounded(string path)
+    {
+        using StreamReader reader = new(path);
+        char[] text = new char[MostCharacters + 1];
+        int length = reader.ReadBlock(text, 0, text.Length);
+        return length <= MostCharacters
+            ? new string(text, 0, length)
+            : throw new IOException($"It is longer than {MostCharacters} characters, more than any forecast needs.");
     }
 
     private void Take(string text, long now)

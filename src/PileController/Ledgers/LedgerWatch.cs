@@ -1,29 +1,28 @@
-using System.Text.Json;
 using PileController.Service;
 
 namespace PileController.Ledgers;
 
 /// <summary>Keeps a day in the book soon after it is over, and at the start whatever went by while nothing ran.</summary>
-internal sealed partial class LedgerWatch(LedgerDesk desk, PanelFeed feed, ILogger<LedgerWatch> logger) : BackgroundService
+internal sealed partial class LedgerWatch(LedgerDesk desk, PanelFeed feed, ILogger<LedgerWatch> logger) : BesideService(logger)
 {
     private const long QuarterHourMilliseconds = 900_000;
     private string? _said;
 
     /// <inheritdoc/>
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    protected override async Task RunAsync(CancellationToken stopping)
     {
         long sequence = 0;
         long? quarter = null;
         while (true)
         {
             // Every zone's midnight is at the start of a quarter of an hour.
-            TickNews news = await feed.AfterAsync(sequence, stoppingToken).ConfigureAwait(false);
+            TickNews news = await feed.AfterAsync(sequence, stopping).ConfigureAwait(false);
             sequence = news.Sequence;
             long now = news.Decision.At.UtcMilliseconds / QuarterHourMilliseconds;
             if (now != quarter)
             {
                 quarter = now;
-                await KeepAsync(stoppingToken).ConfigureAwait(false);
+                await KeepAsync(stopping).ConfigureAwait(false);
             }
         }
     }
@@ -35,7 +34,7 @@ internal sealed partial class LedgerWatch(LedgerDesk desk, PanelFeed feed, ILogg
             await desk.KeepAsync(stoppingToken).ConfigureAwait(false);
             _said = null;
         }
-        catch (Exception e) when (e is IOException or JsonException or ObjectDisposedException)
+        catch (Exception e) when (e is not OperationCanceledException)
         {
             // Said once, not at every try.
             if (_said != e.Message)

@@ -25,7 +25,13 @@ public static class ServiceModule
         services.AddHostedService(provider => ActivatorUtilities.CreateInstance<TickLoop>(provider, clock));
 
         // An open page must not hold up the stop, and so the safe outputs.
-        services.Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(5));
+        services.Configure<HostOptions>(options =>
+        {
+            options.ShutdownTimeout = TimeSpan.FromSeconds(5);
+
+            // A service that dies beside the loop must not look like a wanted stop; what it was to prove is then not proven.
+            options.BackgroundServiceExceptionBehavior = BackgroundServiceExceptionBehavior.Ignore;
+        });
         return services;
     }
 }

@@ -8,6 +8,9 @@ internal sealed partial class TickLoop(
     TickRunner runner, TickCounts counts, TickSettings settings, TimeProvider clock, ILogger<TickLoop> logger)
     : IHostedLifecycleService, IDisposable
 {
+    // A tick takes milliseconds, with a rig that hangs a few seconds.
+    private static readonly TimeSpan LongestTick = TimeSpan.FromSeconds(10);
+
     private readonly CancellationTokenSource _stopping = new();
     private Task _loop = Task.CompletedTask;
 
@@ -21,25 +24,28 @@ internal sealed partial class TickLoop(
         return Task.CompletedTask;
     }
 
-    /// <summary>Ends the loop, waits for the tick that runs, and makes the outputs safe.</summary>
-    public async Task StopAsync(CancellationToken cancellationToken)
+    /// <summary>
+    /// Ends the loop, waits for the tick that runs, and makes the outputs safe. Before anything else of the host stops: a
+    /// slow visitor of the page must not keep the pump running.
+    /// </summary>
+    public async Task StoppingAsync(CancellationToken cancellationToken)
     {
         await _stopping.CancelAsync().ConfigureAwait(false);
         try
         {
-            await _loop.WaitAsync(cancellationToken).ConfigureAwait(false);
+            await _loop.WaitAsync(LongestTick, CancellationToken.None).ConfigureAwait(false);
         }
         finally
         {
-            await runner.MakeSafeAsync().ConfigureAwait(false);
+            await runner.EndAsync().ConfigureAwait(false);
         }
     }
 
-    /// <inheritdoc/>
-    public Task StartedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+    /// <summary>The same, for a host that skipped it.</summary>
+    public Task StopAsync(CancellationToken cancellationToken) => _stopping.IsCancellationRequested ? Task.CompletedTask : StoppingAsync(cancellationToken);
 
     /// <inheritdoc/>
-    public Task StoppingAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+    public Task StartedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
     /// <inheritdoc/>
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;

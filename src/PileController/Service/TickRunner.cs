@@ -22,10 +22,19 @@ internal sealed partial class TickRunner(
     private bool _storeFailing;
     private string? _lastLogged;
     private Task<RigReadings>? _reading;
+    private volatile bool _ended;
 
     /// <summary>Switches everything off and shuts the valve, whatever else goes on.</summary>
     /// <exception cref="Exception">Whatever the rig throws: a rig that cannot be made safe must be heard of.</exception>
     public ValueTask MakeSafeAsync() => rig.ApplyAsync(Outputs.Safe, CancellationToken.None);
+
+    /// <summary>Makes the outputs safe for good: whatever a tick that still runs decides comes to nothing.</summary>
+    /// <exception cref="Exception">As <see cref="MakeSafeAsync"/>.</exception>
+    public ValueTask EndAsync()
+    {
+        _ended = true;
+        return MakeSafeAsync();
+    }
 
     /// <summary>Runs one tick.</summary>
     /// <param name="at">The moment.</param>
@@ -62,8 +71,14 @@ internal sealed partial class TickRunner(
     {
         try
         {
-            // A reading that hangs is asked for no second time: it would only hang another one.
-            _reading ??= rig.ReadAsync(at, cancellation).AsTask();
+            // A reading that hangs is asked for no second time: it would only hang another one. One that came too late is
+            // of another time and is not taken for this tick's.
+            if (_reading is { IsCompleted: false })
+            {
+                throw new TimeoutException();
+            }
+
+            _reading = rig.ReadAsync(at, cancellation).AsTask();
             RigReadings readings = await _reading.WaitAsync(settings.LongestRead, settings.TrueTime, cancellation).ConfigureAwait(false);
             _reading = null;
             counts.RigAnswers = true;
@@ -87,6 +102,11 @@ internal sealed partial class TickRunner(
 
     private async ValueTask ApplyAsync(Outputs outputs)
     {
+        if (_ended)
+        {
+            return;
+        }
+
         try
         {
             await rig.ApplyAsync(outputs, CancellationToken.None).ConfigureAwait(false);

@@ -91,6 +91,13 @@ internal sealed class DataFolder(string path)
         }
 
         File.Move(fresh, file, overwrite: true);
-        FolderSync.Sync(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(file))!);
+        try
+        {
+            FolderSync.Sync(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(file))!);
+        }
+        catch (IOException)
+        {
+            // The new text stands under its name already; only a cut within the next seconds could bring the old one back.
+        }
     }
 }

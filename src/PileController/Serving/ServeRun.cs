@@ -25,30 +25,18 @@ internal static class ServeRun
 
             // Opened once: a change of settings signs nobody out, and the demo keeps its passphrase.
             using RunAccess access = RunAccess.Open(options.Settings, folder.Path);
-            StartBook starts = StartBook.Of(folder.Path);
-            Standing standing = new(options, desk, access, folder, ServiceManager.Find(), starts.Started());
-            bool first = true;
-            while (true)
+            Standing standing = new(options, desk, access, folder, ServiceManager.Find(), StartBook.Of(folder.Path));
+            try
             {
-                try
-                {
-                    await RunOnceAsync(standing, first, output, cancellation);
-                    if (!desk.Asked)
-                    {
-                        standing.Manager.Stopping();
-                        starts.Ended();
-                        return;
-                    }
-
-                    desk.Renew();
-                }
-                catch (Exception fault) when (fault is IOException or RigFaultException && desk.TakeBack(fault.Message))
-                {
-                    // A change that keeps the heat off is worse than none: the settings before it run on.
-                    output.WriteLine(desk.Trouble);
-                }
-
-                first = false;
+                await RunAsync(standing, output, cancellation);
+                standing.Manager.Stopping();
+                standing.Starts.Ended();
+            }
+            catch (Exception) when (!standing.Ran || cancellation.IsCancellationRequested)
+            {
+                // What never ran has not died, and what was told to end has ended in order.
+                standing.Starts.Ended();
+                throw;
             }
         }
         finally
@@ -60,6 +48,37 @@ internal static class ServeRun
         }
     }
 
+    private static async Task RunAsync(Standing standing, TextWriter output, CancellationToken cancellation)
+    {
+        SettingsDesk desk = standing.Desk;
+        while (true)
+        {
+            try
+            {
+                await RunOnceAsync(standing, !standing.Ran, output, cancellation);
+            }
+            catch (Exception fault) when (desk.Tried && !cancellation.IsCancellationRequested)
+            {
+                // A change that keeps the heat off is worse than none: the settings before it run on.
+                desk.TakeBack(fault.Message);
+                output.WriteLine(desk.Trouble);
+                continue;
+            }
+            catch (Exception fault) when (desk.Asked && !cancellation.IsCancellationRequested)
+            {
+                // The old host stumbled at its end; that is no fault of the change.
+                output.WriteLine($"At the stop before a change of settings: {fault.Message}");
+            }
+
+            if (!desk.Asked)
+            {
+                return;
+            }
+
+            desk.Renew();
+        }
+    }
+
     private static async Task RunOnceAsync(Standing standing, bool first, TextWriter output, CancellationToken cancellation)
     {
         PileSettings settings = standing.Desk.Effective;
@@ -68,15 +87,19 @@ internal static class ServeRun
         await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings.Rig, output.WriteLine);
         standing.Folder.KeepSettings(settings.Fingerprint(), standing.Desk.Text);
         await using LiteRecord record = LiteRecord.Open(RecordOf(settings, standing.Folder));
+
+        // Only now is the folder this program's own.
+        int restarts = first ? standing.Starts.Started() : 0;
         ServeParts parts = hardware is null
             ? await SimulatedAsync(standing, settings, record, output, cancellation)
             : await RealAsync(standing, settings, hardware, record, cancellation);
         await using IRig rig = parts.Rig;
         await using WebApplication app = ServeHost.Build(
-            parts with { Desk = standing.Desk, Signs = hardware?.Pulse is { } pulse ? [standing.Manager, new PulseSign(pulse)] : [standing.Manager], Restarts = first ? standing.Restarts : 0 },
+            parts with { Desk = standing.Desk, Signs = hardware?.Pulse is { } pulse ? [standing.Manager, new PulseSign(pulse)] : [standing.Manager], Restarts = restarts },
             standing.Options.Urls, standing.Access.Desk, standing.Options.Certificate);
         await app.StartAsync(cancellation);
         standing.Desk.Confirm();
+        standing.Ran = true;
         if (first)
         {
             standing.Manager.Ready();
@@ -148,5 +171,9 @@ internal static class ServeRun
 
     /// <summary>What outlives the hosts that changes of settings build one after another.</summary>
     private sealed record Standing(
-        ServeOptions Options, SettingsDesk Desk, RunAccess Access, DataFolder Folder, ServiceManager Manager, int Restarts);
+        ServeOptions Options, SettingsDesk Desk, RunAccess Access, DataFolder Folder, ServiceManager Manager, StartBook Starts)
+    {
+        /// <summary>Whether a host has run.</summary>
+        public bool Ran { get; set; }
+    }
 }

@@ -12,6 +12,7 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
     private const string BootIdFile = "/proc/sys/kernel/random/boot_id";
     private readonly string _path = Path.Combine(folder, FileName);
     private StartCount _count = StartCount.Empty;
+    private bool _started;
 
     /// <summary>The book of a folder, on this machine's own clock since its start.</summary>
     public static StartBook Of(string folder) => new(
@@ -20,6 +21,7 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
     /// <summary>Notes a start and tells how many of the last hour followed no orderly end.</summary>
     public int Started()
     {
+        _started = true;
         try
         {
             _count = File.Exists(_path) ? JsonSerializer.Deserialize<StartCount>(File.ReadAllText(_path)) ?? StartCount.Empty : StartCount.Empty;
@@ -33,8 +35,14 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
         return _count.Restarts;
     }
 
-    /// <summary>Notes an orderly end.</summary>
-    public void Ended() => Keep(_count.Ended());
+    /// <summary>Notes an orderly end of what was noted as started; else the book may be another program's.</summary>
+    public void Ended()
+    {
+        if (_started)
+        {
+            Keep(_count.Ended());
+        }
+    }
 
     private void Keep(StartCount count)
     {

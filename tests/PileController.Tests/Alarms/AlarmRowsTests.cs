@@ -21,6 +21,7 @@ public class AlarmRowsTests
         ["recordGaps"] = f => f with { Tally = f.Tally with { Dropped = f.Record.LastSequence + 1 } },
         ["recordFault"] = f => f with { Record = f.Record with { Fault = "ticks-3 was set aside." } },
         ["ticksLate"] = f => Judged(f, "tickLate", Verdict.Acting),
+        ["restarts"] = f => Judged(f, "restarts", Verdict.Latched),
         ["clockUnsteady"] = f => Judged(f, "clockJump", Verdict.Acting),
         ["pushFails"] = f => f with { PushTrouble = "The mail: no answer." },
         ["probeBus"] = f => ChannelTable.All.Where(row => row.Unit == "°C").Aggregate(f, (all, row) => all with { Raw = all.Raw.With(row.Channel, new Reading(0, ReadingQuality.Late, 30_000)) }),

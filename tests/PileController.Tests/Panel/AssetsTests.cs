@@ -40,15 +40,6 @@ public partial class AssetsTests
     }
 
     [Fact]
-    public void Page_AllFiles_FitTheFirstViewBudget()
-    {
-        PanelAssets assets = new();
-
-        // 80 KB compressed for the first view; nothing on the page comes later, so all of it counts.
-        Assert.InRange(assets.Paths.Where(path => path != "/").Sum(path => assets.Of(path).Brotli.Length), 1, 80_000);
-    }
-
-    [Fact]
     public void Page_NoFile_AsksAnotherHostOrStylesInline()
     {
         PanelAssets assets = new();

@@ -59,6 +59,25 @@ public class StartCountTests
         }
     }
 
+    [Fact]
+    public void Book_OfAProgramThatNeverStarted_LeavesTheFileAsItIs()
+    {
+        string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;
+        try
+        {
+            Book(folder, 0).Started();
+            string before = File.ReadAllText(Path.Combine(folder, StartBook.FileName));
+
+            Book(folder, 1).Ended();
+
+            Assert.Equal(before, File.ReadAllText(Path.Combine(folder, StartBook.FileName)));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     [Theory]
     [InlineData("{")]
     [InlineData("null")]

@@ -1,3 +1,4 @@
+using PileController.Service;
 using PileController.Settings;
 
 namespace PileController.Alarms.Push;

@@ -163,6 +163,14 @@ internal sealed class BodyFields
                 Read(one);
             }
         }
+        else if (value.ValueKind == JsonValueKind.Object)
+        {
+            foreach (JsonProperty member in value.EnumerateObject())
+            {
+                _ = member.Name;
+                Read(member.Value);
+            }
+        }
     }
 
     private static string Shown(JsonElement value)

@@ -32,6 +32,9 @@ internal sealed record ChangeBook
     /// <summary>Values as JSON, by path.</summary>
     public IReadOnlyDictionary<string, string> Values { get; init; } = new Dictionary<string, string>();
 
+    /// <summary>What lay over the file before the newest change, as long as no service has run with that; else null.</summary>
+    public IReadOnlyDictionary<string, string>? Before { get; init; }
+
     /// <summary>The changes, oldest first.</summary>
     public IReadOnlyList<ChangeEntry> Entries { get; init; } = [];
 
@@ -48,9 +51,13 @@ internal sealed record ChangeBook
             : throw new JsonException($"Its version is {book.Version}; this program knows {Current}.");
     }
 
+    /// <summary>The book without the change that no service has run with.</summary>
+    public ChangeBook TakenBack() => Before is { } before ? this with { Values = before, Before = null } : this;
+
     /// <summary>The book after an edit.</summary>
     public ChangeBook After(EditOutcome outcome, long utcMs, string who, string from) => this with
     {
+        Before = Values,
         Values = outcome.Values,
         Entries = [.. Entries
             .Concat(outcome.Differences.Select(one => new ChangeEntry(utcMs, who, from, one.Path, one.Was, one.Is)))

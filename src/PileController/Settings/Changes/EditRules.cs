@@ -13,6 +13,7 @@ internal static class EditRules
         ("alarms.webhook", "it may hold a secret, and decides who is told"),
         ("alarms.heartbeat", "it may hold a secret, and decides who is told"),
         ("alarms.mail", "it decides who is told"),
+        ("forecast.", "it names a file of this machine"),
         ("rig.kind", "it decides whether real devices move"),
         ("rig.hardware.", "a wrong line moves the wrong device; after a change in the file run check"),
         ("rig.probes", "a list is changed in the file"),
@@ -33,6 +34,7 @@ internal static class EditRules
         new("interlocks.batteryLow", s => s.Control.Limits.BatteryLowV, LooserWhenHigher: false),
         new("interlocks.batteryEmpty", s => s.Control.Limits.BatteryEmptyV, LooserWhenHigher: false),
         new("interlocks.noFlow", s => s.Control.Limits.NoFlowLitresPerMinute, LooserWhenHigher: false),
+        new("control.tick", s => s.Control.TickSeconds, LooserWhenHigher: true),
         new("interlocks.noFlowTime", s => s.Control.Limits.NoFlowSeconds, LooserWhenHigher: true),
     ];
 

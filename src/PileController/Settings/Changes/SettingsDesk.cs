@@ -16,7 +16,6 @@ internal sealed class SettingsDesk
     private readonly string _fileText;
     private readonly Action<string> _write;
     private ChangeBook _book = new();
-    private ChangeBook? _before;
 
     /// <summary>Opens the settings.</summary>
     /// <param name="fileText">The settings file, without faults.</param>
@@ -61,6 +60,18 @@ internal sealed class SettingsDesk
     /// <summary>True once a change waits for the service to be built anew.</summary>
     public bool Asked { get; private set; }
 
+    /// <summary>True while a change is in force that no service has run with yet.</summary>
+    public bool Tried
+    {
+        get
+        {
+            lock (_lock)
+            {
+                return !Asked && _book.Before is not null;
+            }
+        }
+    }
+
     /// <summary>What an edit would come to.</summary>
     public EditOutcome Try(SettingsEdit edit)
     {
@@ -92,7 +103,7 @@ internal sealed class SettingsDesk
             {
                 ChangeBook next = _book.After(outcome, utcMs, who, from);
                 _write(next.ToJson());
-                (_before, _book, Asked) = (_book, next, true);
+                (_book, Asked) = (next, true);
             }
 
             return outcome;
@@ -115,28 +126,36 @@ internal sealed class SettingsDesk
     {
         lock (_lock)
         {
-            _before = null;
+            if (_book.Before is not null)
+            {
+                Keep(_book with { Before = null });
+            }
         }
     }
 
     /// <summary>Takes the last change back: the service did not start with it.</summary>
     /// <param name="why">Why not, in a sentence.</param>
-    /// <returns>False when there is none to take back.</returns>
-    /// <exception cref="IOException">It could not be written.</exception>
-    public bool TakeBack(string why)
+    public void TakeBack(string why)
     {
         lock (_lock)
         {
-            if (_before is not { } before)
-            {
-                return false;
-            }
-
-            _write(before.ToJson());
-            (_book, _before) = (before, null);
+            Keep(_book.TakenBack());
             Renew();
             Trouble = $"The last change was taken back, because the controller did not start with it: {why}";
-            return true;
+        }
+    }
+
+    // A card that takes nothing must not keep the service from running with what it has in memory.
+    private void Keep(ChangeBook book)
+    {
+        _book = book;
+        try
+        {
+            _write(book.ToJson());
+        }
+        catch (IOException unwritten)
+        {
+            Trouble = $"What stands of the changes made on the page could not be written: {unwritten.Message}";
         }
     }
 
@@ -145,7 +164,15 @@ internal sealed class SettingsDesk
     {
         try
         {
-            ChangeBook book = ChangeBook.FromJson(changes);
+            ChangeBook kept = ChangeBook.FromJson(changes);
+            ChangeBook book = kept.TakenBack();
+            if (kept.Before is not null)
+            {
+                // The program ended before it had run with them, perhaps because of them.
+                Keep(book);
+                Trouble = "The last change was taken back: the program ended before it had run with it.";
+            }
+
             EditOutcome outcome = SettingsEditing.Try(_fileText, new Dictionary<string, string>(), new SettingsEdit(book.Values, []));
             if (outcome.Faults.Count > 0)
             {

@@ -7,13 +7,25 @@ export class Refusal extends Error {
   constructor(status, problem) {
     super(problem?.detail ?? problem?.title ?? `The controller answered ${status}.`);
     this.status = status;
+    this.answer = problem;
     this.field = problem?.field ?? null;
     this.given = problem?.given ?? null;
     this.allowed = problem?.allowed ?? null;
   }
 }
 
-async function call(method, path, body, signal) {
+// Another page of this browser may have signed in anew: then the cookie is another, and so is what goes with a change.
+async function renewed() {
+  const before = session.token();
+  const answer = await fetch("/api/session").then((response) => (response.ok ? response.json() : null), () => null);
+  if (answer === null || (answer.token ?? null) === before) {
+    return false;
+  }
+  session.set(answer);
+  return session.token() !== null;
+}
+
+async function call(method, path, body, signal, again = false) {
   let response;
   const headers = body === undefined ? {} : { "Content-Type": "application/json" };
   if (method !== "GET" && session.token() !== null) {
@@ -38,6 +50,9 @@ async function call(method, path, body, signal) {
     // Of the calls that sign in, 401 means that the passphrase was wrong.
     if (response.status === 401 && !path.startsWith("/api/session")) {
       session.lost();
+    }
+    if (response.status === 403 && method !== "GET" && !again && await renewed()) {
+      return call(method, path, body, signal, true);
     }
     throw new Refusal(response.status, answer);
   }

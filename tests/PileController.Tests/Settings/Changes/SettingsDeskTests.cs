@@ -25,6 +25,7 @@ public class SettingsDeskTests
         desk.Renew();
         Assert.Equal(48, desk.Effective.Control.HeapFloorC);
         Assert.False(desk.Asked);
+        desk.Confirm();
         Assert.Equal(48, Open().Effective.Control.HeapFloorC);
     }
 
@@ -73,26 +74,56 @@ public class SettingsDeskTests
     {
         SettingsDesk desk = Open();
         desk.Apply(Floor("48 °C"), null, 0, "Robin", "here");
+        Assert.False(desk.Tried);
         desk.Renew();
+        Assert.True(desk.Tried);
 
-        Assert.True(desk.TakeBack("no chip"));
+        desk.TakeBack("no chip");
 
+        Assert.False(desk.Tried);
         Assert.Equal(46, desk.Effective.Control.HeapFloorC);
         Assert.Contains("no chip", desk.Trouble);
         Assert.Equal(46, Open().Effective.Control.HeapFloorC);
-        Assert.False(desk.TakeBack("again"));
     }
 
     [Fact]
-    public void TakeBack_OnceTheServiceRan_DoesNothing()
+    public void Open_AProgramThatEndedBeforeItRanWithAChange_TakesItBackAndSaysSo()
+    {
+        Open().Apply(Floor("48 °C"), null, 0, "Robin", "here");
+
+        SettingsDesk next = Open();
+
+        Assert.Equal(46, next.Effective.Control.HeapFloorC);
+        Assert.Contains("taken back", next.Trouble);
+        Assert.Single(next.Book.Entries);
+        Assert.Null(Open().Trouble);
+    }
+
+    [Fact]
+    public void Confirm_OnceTheServiceRan_NothingIsTakenBack()
     {
         SettingsDesk desk = Open();
         desk.Apply(Floor("48 °C"), null, 0, "Robin", "here");
         desk.Renew();
         desk.Confirm();
 
-        Assert.False(desk.TakeBack("much later"));
-        Assert.Equal(48, desk.Effective.Control.HeapFloorC);
+        Assert.False(desk.Tried);
+        Assert.Equal(48, Open().Effective.Control.HeapFloorC);
+        Assert.Null(Open().Trouble);
+    }
+
+    [Fact]
+    public void TakeBack_CardThatCannotBeWritten_RunsOnTheOldOnesAllTheSame()
+    {
+        bool full = false;
+        SettingsDesk desk = new(File, null, _ => _ = full ? throw new IOException("full") : true);
+        desk.Apply(Floor("48 °C"), null, 0, "Robin", "here");
+        desk.Renew();
+        full = true;
+
+        desk.TakeBack("no chip");
+
+        Assert.Equal(46, desk.Effective.Control.HeapFloorC);
     }
 
     [Theory]

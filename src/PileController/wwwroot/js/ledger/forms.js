@@ -44,9 +44,10 @@ export function bookForm(title, button, path, fields, extra, done) {
         }
       }
       try {
-        done(await api.writeLedger(path, body));
+        const page = await api.writeLedger(path, body);
         Object.values(fields).forEach((one) => one.clear());
         put(said, "Written.");
+        done(page);
       } catch (refusal) {
         put(trouble, worded(refusal));
       }

@@ -6,12 +6,14 @@ const TAP = 6;
  * `act` has moveBy(ms), zoomBy(factor, at), pointAt(moment or null), stepBy(points), toEnd(first), settled().
  * One finger or the mouse drags, two fingers pinch, the wheel with Ctrl zooms and with Shift moves.
  */
-export function gestures(chart, seen, act) {
+export function gestures(chart, seen, deeds) {
+  // Before the first data there is nothing to move.
+  const act = Object.fromEntries(Object.entries(deeds).map(([name, deed]) => [name, (...given) => (seen() === null ? undefined : deed(...given))]));
   const stage = chart.stage;
   const held = new Map();
   let dragged = false;
 
-  const msPerPixel = () => (seen().to - seen().from) / chart.room();
+  const msPerPixel = () => (seen() === null ? 0 : (seen().to - seen().from) / chart.room());
   const spread = () => {
     const [one, other] = [...held.values()];
     return { wide: Math.max(20, Math.abs(one - other)), middle: (one + other) / 2 };
@@ -25,7 +27,9 @@ export function gestures(chart, seen, act) {
   stage.addEventListener("pointermove", (event) => {
     const before = held.get(event.pointerId);
     if (before === undefined) {
-      act.pointAt(chart.momentAt(event.clientX));
+      if (seen() !== null) {
+        act.pointAt(chart.momentAt(event.clientX));
+      }
       return;
     }
     if (held.size === 2) {
@@ -45,7 +49,9 @@ export function gestures(chart, seen, act) {
       return;
     }
     if (!dragged) {
-      act.pointAt(chart.momentAt(event.clientX));
+      if (seen() !== null) {
+        act.pointAt(chart.momentAt(event.clientX));
+      }
     } else if (held.size === 0) {
       act.settled();
     }
@@ -59,11 +65,9 @@ export function gestures(chart, seen, act) {
     if (event.ctrlKey || event.metaKey) {
       event.preventDefault();
       act.zoomBy(Math.exp(event.deltaY / 300), chart.momentAt(event.clientX));
-      act.settled();
     } else if (sideways !== 0) {
       event.preventDefault();
       act.moveBy(sideways * msPerPixel());
-      act.settled();
     }
   }, { passive: false });
 

@@ -9,6 +9,7 @@ export function store(told, failed) {
   let have = null;
   let wish = null;
   let asking = false;
+  let fell = false;
 
   const covers = ({ names, window, step, fresh }) => have !== null && !fresh && have.names === names
     && have.from <= window.from && have.to >= window.to && have.step <= step && have.step * 4 >= step;
@@ -23,8 +24,10 @@ export function store(told, failed) {
     try {
       const answer = await api.samples({ channel: mine.names, from, to, step: `${mine.step}s` });
       have = { names: mine.names, step: mine.step, from, to, series: new Map(answer.series.map((one) => [one.name, one])) };
+      fell = false;
       told(have);
     } catch (refusal) {
+      fell = true;
       failed(refusal);
     }
     asking = false;
@@ -44,6 +47,7 @@ export function store(told, failed) {
         }
       }
     },
-    have: () => have,
+    /** Whether the last question went unanswered. */
+    failed: () => fell,
   };
 }

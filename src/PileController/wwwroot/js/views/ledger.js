@@ -58,10 +58,22 @@ export function ledgerView() {
   const choice = h("select", { id: "ledger-season", onchange: () => load(choice.value) });
   const chooser = h("div", { class: "field", hidden: true }, h("label", { class: "head", for: "ledger-season" }, "Season"), choice);
   const body = h("div", { class: "book" });
+  const writing = h("div", { class: "book" });
   let page = null;
+  let formsOf = null;
+
+  // The forms stay, with what is typed into them, until another season or its end asks for others.
+  function renderForms() {
+    const key = `${page.season?.name}|${page.season?.closed?.on}`;
+    if (key !== formsOf) {
+      formsOf = key;
+      writing.replaceChildren(...forms(page, (next) => { page = next; render(); }));
+    }
+  }
 
   function render() {
     const season = page.season;
+    renderForms();
     chooser.hidden = page.seasons.length < 2;
     if (page.seasons.length > 0) {
       choice.replaceChildren(...page.seasons.map((name) => h("option", { value: name, selected: name === season?.name }, name)));
@@ -76,7 +88,7 @@ export function ledgerView() {
       page.money === null ? "" : h("section", { class: "card" }, h("h2", {}, "Money"), facts(words.moneyRows(page.money))),
       h("section", { class: "card" }, h("h2", {}, "By day and month"), table("Months", "Month", page.months), table("Days", "Day", page.days)),
       season === null ? "" : entries(season),
-      ...forms(page, (next) => { page = next; render(); }),
+      writing,
       h("section", { class: "card" }, h("h2", {}, "How to read it"), h("ul", { class: "plain hint" }, ...page.readThus.map((line) => h("li", {}, line)))));
   }
 

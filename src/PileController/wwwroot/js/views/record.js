@@ -21,9 +21,9 @@ export function recordView() {
   const trouble = h("p", { class: "error", role: "alert" });
   const seenText = h("p", { class: "num", role: "status" });
   const holder = h("div", { class: "charts" });
-  const spanButtons = SPANS.map(([name, ms]) => h("button", { type: "button", class: "quiet", onclick: () => choose(ms) }, name));
+  const spanButtons = SPANS.map(([name, ms]) => h("button", { type: "button", class: "quiet", onclick: () => seen !== null && choose(ms) }, name));
   const tools = [["Earlier", () => page(-0.5)], ["Later", () => page(0.5)], ["Closer", () => zoom(0.5)], ["Wider", () => zoom(2)], ["Newest", () => newest()]]
-    .map(([name, act]) => h("button", { type: "button", class: "quiet", onclick: act }, name));
+    .map(([name, act]) => h("button", { type: "button", class: "quiet", onclick: () => seen !== null && act() }, name));
   const marks = decisionMarks((list) => charts.forEach((chart) => chart.mark(list)));
   const pick = picker((list) => { build(list.length === 0 ? USUAL : chosenCharts(list)); ask(true); });
   const data = store((have) => { put(trouble, ""); const now = feed.now(); charts.forEach((chart) => chart.set(have, now, seen, csv(chart))); }, (refusal) => put(trouble, refusal.message));
@@ -154,6 +154,8 @@ export function recordView() {
         limits.to = now.utcMs;
         if (follows) {
           go(windows.moved(seen, behind, limits), chosen);
+        }
+        if (follows || data.failed()) {
           ask(true);
         }
       }

@@ -53,12 +53,6 @@ function row(setting, changed, back) {
     text: `${setting.path} ${setting.doc}`.toLowerCase(),
     fixed,
     value: () => (fixed || field.value === shown(setting.value) ? undefined : typed(field.value, setting.value)),
-    keep: (other) => {
-      if (!fixed && !other.fixed) {
-        field.value = other.raw();
-      }
-    },
-    raw: () => (fixed ? null : field.value),
     say: (text) => {
       put(wrong, text);
       if (!fixed) {
@@ -98,6 +92,12 @@ export function settingsView() {
 
   const edit = () => ({ set: Object.fromEntries(rows.filter((one) => one.value() !== undefined && !reset.includes(one.path)).map((one) => [one.path, one.value()])), reset });
 
+  // What is typed after "Back to the file's" counts again.
+  function typedAt(path) {
+    reset = reset.filter((one) => one !== path);
+    touched();
+  }
+
   // Whatever is typed makes an older look at it stale.
   function touched() {
     apply.hidden = true;
@@ -121,7 +121,7 @@ export function settingsView() {
   }
 
   function build() {
-    rows = answer.settings.map((one) => row(one, touched, back));
+    rows = answer.settings.map((one) => row(one, () => typedAt(one.path), back));
     const names = [...new Set(rows.map((one) => one.path.split(".")[0]))];
     sections.replaceChildren(...names.map((name) => {
       const inside = rows.filter((one) => one.path.split(".")[0] === name);
@@ -189,6 +189,10 @@ export function settingsView() {
       touched();
       put(said, "Written. The controller is starting with it.");
     } catch (refusal) {
+      if (refusal.answer?.faults !== undefined) {
+        tell(refusal.answer);
+        return;
+      }
       put(trouble, refusal.field === "who" ? "Your name: nothing is given. It goes into the record." : refusal.message);
     }
   }

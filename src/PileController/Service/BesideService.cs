@@ -1,4 +1,4 @@
-namespace PileController.Alarms;
+namespace PileController.Service;
 
 /// <summary>
 /// What runs beside the loop and may never take the host down with it: whatever it throws ends it alone, and is said.
