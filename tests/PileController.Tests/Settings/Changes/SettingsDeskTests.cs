@@ -116,7 +116,7 @@ public class SettingsDeskTests
     public void TakeBack_CardThatCannotBeWritten_RunsOnTheOldOnesAllTheSame()
     {
         bool full = false;
-        SettingsDesk desk = new(File, null, _ => _ = full ? throw new IOException("full") : true);
+        SettingsDesk desk = new(File, null, _ => Throw(full));
         desk.Apply(Floor("48 °C"), null, 0, "Robin", "here");
         desk.Renew();
         full = true;
@@ -139,6 +139,14 @@ public class SettingsDeskTests
 
         Assert.Equal(46, desk.Effective.Control.HeapFloorC);
         Assert.Contains("not in force", desk.Trouble);
+    }
+
+    private static void Throw(bool full)
+    {
+        if (full)
+        {
+            throw new IOException("full");
+        }
     }
 
     private static SettingsEdit Floor(string value) => new(new Dictionary<string, string> { ["control.floor"] = $"\"{value}\"" }, []);
