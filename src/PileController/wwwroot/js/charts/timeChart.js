@@ -36,7 +36,7 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
   const cursor = s("line", { class: "cursor", y1: EDGE.top, y2: HIGH - EDGE.bottom, visibility: "hidden" });
   const empty = s("text", { class: "empty", y: HIGH / 2, "text-anchor": "middle", visibility: "hidden" }, "Nothing recorded in this time");
   const pens = series.map(pen);
-  const floor = level === null ? null : s("line", { class: "series series-limit c-bad", x1: 0, x2: FRAME, "stroke-dasharray": "12 4" });
+  const floor = level === null ? null : s("line", { class: "series series-limit c-bad", x1: 0, x2: FRAME, "stroke-dasharray": "12 4", visibility: "hidden" });
   frame.append(...pens.map((one) => one.node), ...(floor === null ? [] : [floor]));
   plot.append(grid, inner, marks, cursor, empty);
 
@@ -77,6 +77,7 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
       mark(pens[number].band, "d", bandPath(points, data, y.inUnit));
     });
     if (floor !== null && data.level !== null) {
+      mark(floor, "visibility", "visible");
       mark(floor, "y1", y.inUnit(data.level));
       mark(floor, "y2", y.inUnit(data.level));
     }
