@@ -25,11 +25,11 @@ internal static class ServeRun
 
             // Opened once: a change of settings signs nobody out, and the demo keeps its passphrase.
             using RunAccess access = RunAccess.Open(options.Settings, folder.Path);
-            Standing standing = new(options, desk, access, folder, ServiceManager.Find(), StartBook.Of(folder.Path));
+            Standing standing = new(options, desk, access, folder, Supervisor.Find(), StartBook.Of(folder.Path));
             try
             {
                 await RunAsync(standing, output, cancellation);
-                standing.Manager.Stopping();
+                standing.Supervisor.Stopping();
                 standing.Starts.Ended();
             }
             catch (Exception) when (!standing.Ran || cancellation.IsCancellationRequested)
@@ -95,14 +95,14 @@ internal static class ServeRun
             : await RealAsync(standing, settings, hardware, record, cancellation);
         await using IRig rig = parts.Rig;
         await using WebApplication app = ServeHost.Build(
-            parts with { Desk = standing.Desk, Signs = hardware?.Pulse is { } pulse ? [standing.Manager, new PulseSign(pulse)] : [standing.Manager], Restarts = restarts },
+            parts with { Desk = standing.Desk, Signs = hardware?.Pulse is { } pulse ? [standing.Supervisor, new PulseSign(pulse)] : [standing.Supervisor], Restarts = restarts },
             standing.Options.Urls, standing.Access.Desk, standing.Options.Certificate);
         await app.StartAsync(cancellation);
         standing.Desk.Confirm();
         standing.Ran = true;
         if (first)
         {
-            standing.Manager.Ready();
+            standing.Supervisor.Ready();
             Say(standing, app, output);
         }
 
@@ -171,7 +171,7 @@ internal static class ServeRun
 
     /// <summary>What outlives the hosts that changes of settings build one after another.</summary>
     private sealed record Standing(
-        ServeOptions Options, SettingsDesk Desk, RunAccess Access, DataFolder Folder, ServiceManager Manager, StartBook Starts)
+        ServeOptions Options, SettingsDesk Desk, RunAccess Access, DataFolder Folder, Supervisor Supervisor, StartBook Starts)
     {
         /// <summary>Whether a host has run.</summary>
         public bool Ran { get; set; }

@@ -110,7 +110,7 @@ public sealed class WatchFeedTests : IAsyncDisposable
     }
 
     private WatchFeed Make() => new(
-        [new ServiceManager(_heard.Add)], _time, _feed, _counts, new Punctuality(TimeSpan.FromSeconds(10)), _record, NullLogger<WatchFeed>.Instance);
+        [new Supervisor(_heard.Add)], _time, _feed, _counts, new Punctuality(TimeSpan.FromSeconds(10)), _record, NullLogger<WatchFeed>.Instance);
 
     private void Tick(bool answers = true)
     {

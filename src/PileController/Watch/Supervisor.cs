@@ -6,15 +6,15 @@ namespace PileController.Watch;
 /// Speaks to the service manager (sd_notify): ready once, a sign of life while all is well, stopping at the end. It
 /// outlives the hosts that a change of settings builds one after another, so that none of those looks like the end.
 /// </summary>
-internal sealed class ServiceManager(Action<string> notify) : ISignOfLife
+internal sealed class Supervisor(Action<string> notify) : ISignOfLife
 {
     private string? _status;
 
-    /// <summary>The manager this program runs under, or one that hears nothing.</summary>
-    public static ServiceManager Find()
+    /// <summary>The supervisor this program runs under, or one that hears nothing.</summary>
+    public static Supervisor Find()
     {
         SystemdNotifier notifier = new();
-        return new ServiceManager(text =>
+        return new Supervisor(text =>
         {
             if (notifier.IsEnabled)
             {
