@@ -1,13 +1,9 @@
 import { h, put } from "../dom.js";
 import * as api from "../api.js";
+import { worded } from "../refusal.js";
 
 const NAME = "who";
 const FIELDS = { text: "What", name: "Name", who: "Your name", kilograms: "Kilograms", priceEach: "Price of one", count: "How many", how: "How it is known", heapBuilt: "Heap built on", closedOn: "Last day" };
-const EMPTY = ['""', "null", "nothing", "NaN"];
-
-const worded = (refusal) => (FIELDS[refusal.field] === undefined
-  ? refusal.message
-  : `${FIELDS[refusal.field]}: ${EMPTY.includes(refusal.given) ? "nothing is given" : `${refusal.given} is not allowed`}. Allowed: ${refusal.allowed}.`);
 
 let count = 0;
 
@@ -49,7 +45,7 @@ export function bookForm(title, button, path, fields, extra, done) {
         put(said, "Written.");
         done(page);
       } catch (refusal) {
-        put(trouble, worded(refusal));
+        put(trouble, worded(refusal, FIELDS));
       }
     },
   }, ...Object.values(fields).map((one) => one.node), who.node, trouble, said, h("button", { type: "submit" }, button));

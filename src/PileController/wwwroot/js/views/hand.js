@@ -1,5 +1,6 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
+import { worded } from "../refusal.js";
 import { dayAndClock, span } from "../time.js";
 import { full } from "../units.js";
 import { ACTUATORS } from "../words.js";
@@ -8,11 +9,6 @@ const NAME = "who";
 const MINUTES = [10, 30, 60, 240];
 // The fields by the names they have on this page.
 const FIELDS = { who: "Your name", minutes: "For how many minutes", value: "How much", actuator: "What" };
-const EMPTY = ['""', "null", "nothing"];
-
-const worded = (refusal) => (FIELDS[refusal.field] === undefined
-  ? refusal.message
-  : `${FIELDS[refusal.field]}: ${EMPTY.includes(refusal.given) ? "nothing is given" : `${refusal.given} is not allowed`}. Allowed: ${refusal.allowed}.`);
 
 const percent = (value) => `${Math.round(value * 100)} %`;
 const level = (actuator, value) => (actuator === "backup" ? (value >= 0.5 ? "on" : "off") : percent(value));
@@ -87,7 +83,7 @@ export function handView() {
       await call();
       put(said, done);
     } catch (refusal) {
-      put(trouble, worded(refusal));
+      put(trouble, worded(refusal, FIELDS));
     }
   }
 
