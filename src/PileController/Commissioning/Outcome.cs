@@ -1,7 +1,7 @@
 namespace PileController.Commissioning;
 
 /// <summary>How a test came out.</summary>
-internal enum Soundness
+public enum Soundness
 {
     /// <summary>Proven.</summary>
     Sound = 0,

@@ -1,5 +1,4 @@
 using PileController.Commissioning;
-using PileController.Commissioning.Procedures;
 using PileController.Control.Decisions;
 using PileController.Settings;
 

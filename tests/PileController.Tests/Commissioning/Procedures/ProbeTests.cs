@@ -90,8 +90,8 @@ public sealed class ProbeTests
         Assert.Equal(Soundness.Sound, found.Verdict);
         Assert.Equal(-0.15, found.Figure!.Value, 12);
 
-        // Grain 1/16 K as ± 1/32 evenly, bath ± 0.1 K evenly, no noise: 2·√((1/32)² + 0.1²)/√3 = 0.12097 K, by hand.
-        Assert.Equal(0.12097, found.Uncertainty!.Value, 5);
+        // Grain 1/16 K as ± 1/32 evenly, bath ± 0.1 K evenly, no noise: 2·√((1/32)² + 0.1²)/√3 = 0.12098 K, by hand.
+        Assert.Equal(0.12098, found.Uncertainty!.Value, 5);
         SettingsLine line = Assert.Single(found.Adopt);
         Assert.Equal(("rig.probes (supply) offset", "\"-0.15 K\"", false), (line.Path, line.Json, line.FromPage));
     }

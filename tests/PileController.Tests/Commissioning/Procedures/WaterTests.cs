@@ -4,6 +4,7 @@ using PileController.Control.Readings;
 using PileController.Parts;
 using PileController.Rigs;
 using PileController.Settings;
+using PileController.Settings.Fields;
 
 namespace PileController.Tests.Commissioning.Procedures;
 
@@ -24,15 +25,16 @@ public sealed class WaterTests
     [Fact]
     public void Bucket_EveryPulseOfARun_IsCounted()
     {
-        // 120 s at 6 L/min are 12 L by the meter; the bucket holds 12.5 L: the meter gives 450·12/12.5 = 432 pulses a litre.
+        // The step of 120 s is over at a tick, and the pump is told off at the next: 130 s at 6 L/min are 13 L by the meter; the
+        // bucket holds 12.5 L: the meter gives 450·13/12.5 = 468 pulses a litre.
         Outcome found = Assert.Single(Pumped(BucketMeter.Of(Demo)).Through(_ => 12.5));
 
         Assert.Equal(Soundness.Sound, found.Verdict);
-        Assert.Equal(432, found.Figure!.Value, 6);
+        Assert.Equal(468, found.Figure!.Value, 6);
 
         // No scatter: the bucket's ± 0.1 L in 12.5 L evenly, k = 2: 0.92 %.
-        Assert.Equal(2 * 0.1 / Math.Sqrt(3) / 12.5 * 432, found.Uncertainty!.Value, 6);
-        Assert.Equal(("rig.pulsesPerLitre", "\"432.0 1/L\"", true), (found.Adopt[0].Path, found.Adopt[0].Json, found.Adopt[0].FromPage));
+        Assert.Equal(2 * 0.1 / Math.Sqrt(3) / 12.5 * 468, found.Uncertainty!.Value, 6);
+        Assert.Equal(("rig.pulsesPerLitre", "\"468.0 1/L\"", true), (found.Adopt[0].Path, found.Adopt[0].Json, found.Adopt[0].FromPage));
     }
 
     [Fact]
@@ -69,7 +71,7 @@ public sealed class WaterTests
 
         Assert.Equal(Soundness.Sound, found.Verdict);
         Assert.Equal(8, found.Figure!.Value, 1);
-        (PumpPart part, Settings.Fields.FileReading reading) = PartFile.Parse(found.File!, PumpFields.Table, new PumpPart());
+        (PumpPart part, FileReading reading) = PartFile.Parse(found.File!, PumpFields.Table, new PumpPart());
         Assert.Empty(reading.Faults);
         Assert.Empty(PumpChecks.Of(part));
         Assert.Equal(3, part.Points.Count);
