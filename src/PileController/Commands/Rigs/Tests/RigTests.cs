@@ -14,7 +14,7 @@ internal static class RigTests
         ("leak", "Lets the full loop stand and sees that it loses nothing.", "PileController rig leak --stand \"30 min\" --yes"),
         ("purge", "Drives the air out and tells when flow and supply have steadied.", "PileController rig purge --yes"),
         ("bucket", "Holds the flow meter against a bucket over several runs; gives its pulses a litre.", "PileController rig bucket --runs 3 --yes"),
-        ("pump-curve", "Measures the pump at several duties; writes a file that calc pump reads.", "PileController rig pump-curve --duty 1 --duty 0.8 --duty 0.6 --yes"),
+        ("pump-curve", "Measures the pump at several duties; writes a file that calc pump reads.", "PileController rig pump-curve --duty \"100 %\" --duty \"80 %\" --duty \"60 %\" --yes"),
         ("travel", "Times the motor valve both ways.", "PileController rig travel --yes"),
         ("exercise", "Runs each actuator and asks for the proof that it does what it is told.", "PileController rig exercise --yes"),
         ("wind-down", "Leads through the end of the season; weight and notes go into the ledger.", "PileController rig wind-down"),
