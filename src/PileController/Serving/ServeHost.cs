@@ -1,5 +1,6 @@
 using System.Security.Cryptography.X509Certificates;
 using PileController.Access;
+using PileController.Commissioning.Sheets;
 using PileController.Forecasts;
 using PileController.Ledgers;
 using PileController.Panel;
@@ -65,6 +66,7 @@ internal static class ServeHost
             ControlOf = hash => parts.Folder.FindSettings(hash)?.Control,
             AlarmsFile = Path.Combine(parts.Folder.Path, "alarms.json"),
             Lamp = parts.Lamp,
+            Sheet = new SheetFile(parts.Folder.Path),
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         }, access);
         if (parts.Settings.Forecast.File is { Length: > 0 } path)

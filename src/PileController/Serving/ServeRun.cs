@@ -109,7 +109,8 @@ internal static class ServeRun
         await app.WaitForShutdownAsync(cancellation);
     }
 
-    private static RecordOptions RecordOf(PileSettings settings, DataFolder folder) => new()
+    /// <summary>How a holding's record is opened.</summary>
+    public static RecordOptions RecordOf(PileSettings settings, DataFolder folder) => new()
     {
         DataDirectory = folder.Path,
         Origin = DataFolder.Origin(settings),

@@ -9,7 +9,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
     public static TheoryData<string, int, bool> Views()
     {
         TheoryData<string, int, bool> data = [];
-        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "plan", "ledger", "settings", "more", "sign-in"])
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "commission", "plan", "ledger", "settings", "more", "sign-in"])
         {
             foreach (int wide in (int[])[390, 1280])
             {

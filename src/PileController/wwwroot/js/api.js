@@ -92,6 +92,12 @@ export const unshelveAlarm = (body) => call("POST", "/api/alarms/unshelve", body
 export const addFault = (body) => call("POST", "/api/faults", body);
 export const removeFault = (fields) => call("DELETE", query("/api/faults", fields));
 export const servicing = (on) => call(on ? "POST" : "DELETE", "/api/servicing");
+/** The tests of the rig, the one that runs, and what was proven. */
+export const commissioning = () => call("GET", "/api/commissioning");
+export const beginTest = (body) => call("POST", "/api/commissioning", body);
+export const answerTest = (body) => call("POST", "/api/commissioning/answer", body);
+export const keepTest = (body) => call("POST", "/api/commissioning/keep", body);
+export const endTest = () => call("DELETE", "/api/commissioning");
 export const settings = () => call("GET", "/api/settings");
 export const trySettings = (edit) => call("POST", "/api/settings/try", edit);
 export const applySettings = (edit) => call("POST", "/api/settings", edit);

@@ -23,6 +23,9 @@ const ROUTES = [
   { id: "more", name: "More", load: () => import("./views/more.js").then((module) => () => module.moreView(ROUTES.filter((route) => route.minor))), icon: "M5 12h.5 M12 12h.5 M19 12h.5" },
 ];
 
+// Reached from the rig, to which it belongs.
+const COMMISSION = { id: "commission", name: "Commission", parent: "rig", load: () => import("./views/commission.js").then((module) => module.commissionView) };
+
 // Reached by the button in the head, and by whatever is refused because nobody is signed in.
 const SIGN_IN = { id: parking.SIGN_IN, name: "Sign in", load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };
 
@@ -52,7 +55,7 @@ function back() {
 async function show() {
   const hash = location.hash.slice(1);
   const [id, ...rest] = hash.split("/");
-  const route = [...ROUTES, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
+  const route = [...ROUTES, COMMISSION, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
   const mine = ++turn;
   let make;
   try {
@@ -70,7 +73,7 @@ async function show() {
   view.replaceChildren(...current.nodes);
   document.title = `${route.name} · ${feed.now()?.holding ?? "Heap and house"}`;
   for (const link of byId("views").children) {
-    const parent = link.dataset.id === "more" && route.minor === true;
+    const parent = (link.dataset.id === "more" && (route.minor === true || route.parent !== undefined)) || link.dataset.id === route.parent;
     mark(link, "aria-current", link.dataset.id === route.id ? "page" : parent ? "true" : null);
   }
   if (!first) {

@@ -9,6 +9,7 @@ const whole = (value) => Math.round(value).toLocaleString("en-US");
 const METRIC = {
   temperature: { unit: "°C", of: (x) => x, write: round(1) },
   kelvin: { unit: "K", of: (x) => x, write: round(1) },
+  fineKelvin: { unit: "K", of: (x) => x, write: round(2) },
   power: { unit: "W", of: (x) => x, write: whole },
   flow: { unit: "L/min", of: (x) => x, write: round(1) },
   energy: { unit: "kWh", of: (x) => x, write: round(1) },
@@ -30,6 +31,7 @@ const METRIC = {
 const AMERICAN = {
   temperature: { unit: "°F", of: (x) => x * 1.8 + 32, write: round(1) },
   kelvin: { unit: "°F", of: (x) => x * 1.8, write: round(1) },
+  fineKelvin: { unit: "°F", of: (x) => x * 1.8, write: round(2) },
   power: { unit: "BTU/h", of: (x) => x * 3.412142, write: whole },
   flow: { unit: "gal/min", of: (x) => x / 3.785412, write: round(2) },
   energy: { unit: "kBTU", of: (x) => x * 3.412142, write: round(1) },

@@ -83,6 +83,7 @@ export const PROBE_FAULTS = {
   stuck: "stuck",
   drift: "drifting",
   spike: "spikes",
+  takenOut: "taken out, in a warm hand",
 };
 
 export const RIG_FAULTS = {
@@ -106,6 +107,8 @@ export function showsWhen(kind, reading) {
       return warm && !QUICK.includes(reading.channel)
         ? "Each wild value is marked at its tick: it moves too fast to be true."
         : "Seen only where a wild value leaves what is believable: this one may move fast.";
+    case "takenOut":
+      return "It goes to 33 °C, as in a hand: a heap probe is marked for a minute, since no heap moves so fast; then it is believed.";
     default:
       return "Shows at the next tick.";
   }
