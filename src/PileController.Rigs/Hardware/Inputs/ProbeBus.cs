@@ -1,42 +1,49 @@
-namespace PileController.Rigs.Hardware.OneWire;
+namespace PileController.Rigs.Hardware.Inputs;
 
-/// <summary>One probe's last answer and when it was asked for.</summary>
-/// <param name="Answer">The answer.</param>
-/// <param name="AskedAt">Time stamp of the time provider at the moment the probe was asked.</param>
-internal sealed record ProbeSample(ProbeAnswer Answer, long AskedAt);
+/// <summary>One device's last answers and when it was asked for them.</summary>
+/// <param name="Answers">One for each of its channels.</param>
+/// <param name="AskedAt">Time stamp of the time provider at the moment the device was asked.</param>
+internal sealed record BusSample(IReadOnlyList<Measured> Answers, long AskedAt);
 
 /// <summary>
-/// The probes of one wire, asked one after the other by a thread of their own: a read blocks in the kernel, and
+/// The devices of one wire or bus, asked one after the other by a thread of their own: a read blocks in the kernel, and
 /// nothing else may wait for it.
 /// </summary>
 /// <threadsafety>Safe from any thread.</threadsafety>
-internal sealed class OneWireBus : IDisposable
+internal sealed class ProbeBus : IDisposable
 {
     private static readonly TimeSpan LastWait = TimeSpan.FromSeconds(1);
 
-    private readonly OneWireProbe[] _probes;
-    private readonly ProbeSample?[] _samples;
+    private readonly IStation[] _stations;
+    private readonly BusSample?[] _samples;
     private readonly int[] _sweepsOut;
     private readonly TimeProvider _time;
-    private readonly OneWireLimits _limits;
+    private readonly BusLimits _limits;
+    private readonly Action? _before;
     private readonly Lock _gate = new();
     private readonly SemaphoreSlim _wanted = new(0);
     private readonly Thread _thread;
     private TaskCompletionSource? _next;
     private volatile bool _stopping;
 
-    public OneWireBus(IReadOnlyList<OneWireProbe> probes, TimeProvider time, OneWireLimits limits)
+    /// <summary>Starts the thread.</summary>
+    /// <param name="stations">The devices, in the order in which they are asked.</param>
+    /// <param name="time">Clock.</param>
+    /// <param name="limits">How long they may take.</param>
+    /// <param name="before">Done on the thread before each sweep; throws nothing. Null for nothing.</param>
+    public ProbeBus(IReadOnlyList<IStation> stations, TimeProvider time, BusLimits limits, Action? before = null)
     {
-        _probes = [.. probes];
-        _samples = new ProbeSample?[_probes.Length];
-        _sweepsOut = new int[_probes.Length];
+        _stations = [.. stations];
+        _samples = new BusSample?[_stations.Length];
+        _sweepsOut = new int[_stations.Length];
         _time = time;
         _limits = limits;
+        _before = before;
         _thread = new Thread(Run) { IsBackground = true, Name = "probe bus" };
         _thread.Start();
     }
 
-    /// <summary>Asks all probes once more.</summary>
+    /// <summary>Asks all devices once more.</summary>
     /// <returns>Done when a sweep that began after this call is through.</returns>
     public Task Sweep()
     {
@@ -52,8 +59,8 @@ internal sealed class OneWireBus : IDisposable
         }
     }
 
-    /// <summary>The last answer of a probe, or null when it has given none yet.</summary>
-    public ProbeSample? Last(int probe) => Volatile.Read(ref _samples[probe]);
+    /// <summary>The last answers of a device, or null when it has given none yet.</summary>
+    public BusSample? Last(int station) => Volatile.Read(ref _samples[station]);
 
     /// <summary>Ends the thread. One that hangs in the kernel is left to end with the process.</summary>
     public void Dispose()
@@ -78,7 +85,12 @@ internal sealed class OneWireBus : IDisposable
                 _next = null;
             }
 
-            for (int i = 0; i < _probes.Length && !_stopping; i++)
+            if (!_stopping)
+            {
+                _before?.Invoke();
+            }
+
+            for (int i = 0; i < _stations.Length && !_stopping; i++)
             {
                 Ask(i);
             }
@@ -100,9 +112,9 @@ internal sealed class OneWireBus : IDisposable
         }
 
         long askedAt = _time.GetTimestamp();
-        ProbeAnswer answer = _probes[i].Read();
-        Volatile.Write(ref _samples[i], new ProbeSample(answer, askedAt));
-        if (_time.GetElapsedTime(askedAt) > _limits.Probe)
+        IReadOnlyList<Measured> answers = _stations[i].Ask();
+        Volatile.Write(ref _samples[i], new BusSample(answers, askedAt));
+        if (_time.GetElapsedTime(askedAt) > _limits.Device)
         {
             _sweepsOut[i] = _limits.SweepsOut;
         }

@@ -1,0 +1,9 @@
+namespace PileController.Rigs.Hardware.Inputs;
+
+/// <summary>One device of a bus. Asking it blocks; the bus's own thread does so.</summary>
+internal interface IStation
+{
+    /// <summary>Asks the device once more.</summary>
+    /// <returns>One answer for each of its channels, in a fixed order. Nothing is ever thrown.</returns>
+    IReadOnlyList<Measured> Ask();
+}
