@@ -66,6 +66,11 @@ public static class WiringFaults
             yield return new WiringFault(i, "address", $"\"{fit.Address}\"", "1-Wire probes only; leave it out here");
         }
 
+        if (source == ProbeSource.OneWire && fit.Address is null)
+        {
+            yield return new WiringFault(i, "address", "none", "the probe's 1-Wire address, \"28-\" and twelve digits 0-9 or a-f");
+        }
+
         foreach (WiringPart part in WiringPart.All)
         {
             bool wanted = part.IsWanted(fit, source);

@@ -16,5 +16,5 @@ internal static class Registers
 
     /// <summary>Writes one.</summary>
     public static void Write(I2cDevice device, byte register, ushort value) =>
-        device.Write([register, (byte)(value >> 8), (byte)value]);
+        device.Write([register, (byte)(value >> 8), (byte)(value & 0xFF)]);
 }
