@@ -54,13 +54,16 @@ internal sealed class I2cInputs : IInputGroup
     {
         ProbeWiring wiring = fits[0].Wiring;
         I2cConnectionSettings place = new(wiring.Bus!.Value, wiring.Device!.Value);
-        (string what, Func<I2cDevice, IReadOnlyList<Measured>> ask) = fits[0].Source switch
+        string at = $"0x{wiring.Device:x2} on I2C bus {wiring.Bus}";
+        PowerMeans power = new(fits, pause);
+        return fits[0].Source switch
         {
-            ProbeSource.Ads1115 => ("converter", (Func<I2cDevice, IReadOnlyList<Measured>>)(device => I2cAsking.Dividers(device, fits, pause))),
-            ProbeSource.Sht4x => ("air probe", device => I2cAsking.Air(device, pause)),
-            _ => ("power monitor", device => I2cAsking.Power(device, fits, pause)),
+            ProbeSource.Ads1115 => new I2cStation(
+                $"the converter {at}", () => open(place), device => I2cAsking.Dividers(device, fits, pause), null, fits.Length, time, report),
+            ProbeSource.Sht4x => new I2cStation(
+                $"the air probe {at}", () => open(place), device => I2cAsking.Air(device, pause), null, fits.Length, time, report),
+            _ => new I2cStation(
+                $"the power monitor {at}", () => open(place), power.Ask, power.Look, fits.Length, time, report),
         };
-        string name = $"the {what} 0x{wiring.Device:x2} on I2C bus {wiring.Bus}";
-        return new I2cStation(name, () => open(place), ask, fits.Length, time, report);
     }
 }

@@ -11,12 +11,13 @@ namespace PileController.Rigs.Hardware.I2c;
 /// <param name="name">Name for messages: "the converter 0x48 on I2C bus 1".</param>
 /// <param name="open">Opens the device, or throws.</param>
 /// <param name="ask">Asks it; throws where it does not answer.</param>
+/// <param name="glance">Looks at it between the ticks, or throws; null where that is not wanted.</param>
 /// <param name="channels">How many answers it gives.</param>
 /// <param name="time">Clock.</param>
 /// <param name="report">Told in a sentence when it falls silent and when it answers again.</param>
 internal sealed class I2cStation(
-    string name, Func<I2cDevice> open, Func<I2cDevice, IReadOnlyList<Measured>> ask, int channels, TimeProvider time,
-    Action<string> report) : IStation, IDisposable
+    string name, Func<I2cDevice> open, Func<I2cDevice, IReadOnlyList<Measured>> ask, Action<I2cDevice>? glance,
+    int channels, TimeProvider time, Action<string> report) : IStation, IDisposable
 {
     private const int Attempts = 3;
 
@@ -28,6 +29,28 @@ internal sealed class I2cStation(
 
     /// <summary>Transfers that failed since the start.</summary>
     public long Failures => Interlocked.Read(ref _failures);
+
+    /// <inheritdoc/>
+    public bool WantsGlances => glance is not null;
+
+    /// <inheritdoc/>
+    public void Glance()
+    {
+        // A silent device is left to the sweep, which tells of it; a glance that fails is only one that is missing.
+        if (_isSilent || _device is null)
+        {
+            return;
+        }
+
+        try
+        {
+            glance?.Invoke(_device);
+        }
+        catch (Exception)
+        {
+            Interlocked.Increment(ref _failures);
+        }
+    }
 
     /// <inheritdoc/>
     public IReadOnlyList<Measured> Ask()

@@ -13,6 +13,7 @@ internal sealed record BusSample(IReadOnlyList<Measured> Answers, long AskedAt);
 internal sealed class ProbeBus : IDisposable
 {
     private static readonly TimeSpan LastWait = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan BetweenGlances = TimeSpan.FromSeconds(1);
 
     private readonly IStation[] _stations;
     private readonly BusSample?[] _samples;
@@ -23,7 +24,9 @@ internal sealed class ProbeBus : IDisposable
     private readonly Lock _gate = new();
     private readonly SemaphoreSlim _wanted = new(0);
     private readonly Thread _thread;
+    private readonly ITimer? _glances;
     private TaskCompletionSource? _next;
+    private bool _glanceWanted;
     private volatile bool _stopping;
 
     /// <summary>Starts the thread.</summary>
@@ -41,6 +44,9 @@ internal sealed class ProbeBus : IDisposable
         _before = before;
         _thread = new Thread(Run) { IsBackground = true, Name = "probe bus" };
         _thread.Start();
+        _glances = _stations.Any(station => station.WantsGlances)
+            ? time.CreateTimer(_ => WantGlance(), null, BetweenGlances, BetweenGlances)
+            : null;
     }
 
     /// <summary>Asks all devices once more.</summary>
@@ -65,11 +71,29 @@ internal sealed class ProbeBus : IDisposable
     /// <summary>Ends the thread. One that hangs in the kernel is left to end with the process.</summary>
     public void Dispose()
     {
-        _stopping = true;
-        _wanted.Release();
+        _glances?.Dispose();
+        lock (_gate)
+        {
+            _stopping = true;
+            _wanted.Release();
+        }
+
         if (_thread.Join(LastWait))
         {
             _wanted.Dispose();
+        }
+    }
+
+    private void WantGlance()
+    {
+        lock (_gate)
+        {
+            // One that has not been had yet is enough: the bus may hang.
+            if (!_stopping && !_glanceWanted)
+            {
+                _glanceWanted = true;
+                _wanted.Release();
+            }
         }
     }
 
@@ -79,26 +103,54 @@ internal sealed class ProbeBus : IDisposable
         {
             _wanted.Wait();
             TaskCompletionSource? done;
+            bool glance;
             lock (_gate)
             {
                 done = _next;
                 _next = null;
+                glance = _glanceWanted;
+                _glanceWanted = false;
             }
 
-            if (!_stopping)
+            if (done is not null)
             {
-                _before?.Invoke();
+                AskAll();
+                done.TrySetResult();
             }
-
-            for (int i = 0; i < _stations.Length && !_stopping; i++)
+            else if (glance)
             {
-                Ask(i);
+                GlanceAtAll();
             }
 
-            done?.TrySetResult();
             if (_stopping)
             {
                 return;
+            }
+        }
+    }
+
+    private void AskAll()
+    {
+        if (!_stopping)
+        {
+            _before?.Invoke();
+        }
+
+        for (int i = 0; i < _stations.Length && !_stopping; i++)
+        {
+            Ask(i);
+        }
+    }
+
+    private void GlanceAtAll()
+    {
+        for (int i = 0; i < _stations.Length && !_stopping; i++)
+        {
+            if (_stations[i].WantsGlances && _sweepsOut[i] == 0)
+            {
+                long began = _time.GetTimestamp();
+                _stations[i].Glance();
+                SitOutIfSlow(i, began);
             }
         }
     }
@@ -114,7 +166,12 @@ internal sealed class ProbeBus : IDisposable
         long askedAt = _time.GetTimestamp();
         IReadOnlyList<Measured> answers = _stations[i].Ask();
         Volatile.Write(ref _samples[i], new BusSample(answers, askedAt));
-        if (_time.GetElapsedTime(askedAt) > _limits.Device)
+        SitOutIfSlow(i, askedAt);
+    }
+
+    private void SitOutIfSlow(int i, long began)
+    {
+        if (_time.GetElapsedTime(began) > _limits.Device)
         {
             _sweepsOut[i] = _limits.SweepsOut;
         }

@@ -87,21 +87,6 @@ public sealed class I2cInputsTests : IDisposable
         Assert.Equal(new Reading(0, ReadingQuality.Good, 0), readings[Channel.PumpPower]);
     }
 
-    [Theory]
-    [InlineData(-0.001, ReadingQuality.Good)]
-    [InlineData(-1, ReadingQuality.OutOfRange)]
-    [InlineData(3.2, ReadingQuality.OutOfRange)]
-    [InlineData(3.1, ReadingQuality.Good)]
-    public async Task ReadAsync_ShuntAtItsEndsOrTurnedRound_IsNoNumberToActOn(double amperes, ReadingQuality quality)
-    {
-        _monitor.Carry(12, amperes, 0.1);
-        using I2cInputs inputs = Make(Power(Channel.PumpPower));
-        Reading reading = (await Read(inputs))[Channel.PumpPower];
-
-        Assert.Equal(quality, reading.Quality);
-        Assert.True(reading.Quanta >= 0);
-    }
-
     [Fact]
     public async Task ReadAsync_ExcitationTold_IsUsedAsItIs()
     {

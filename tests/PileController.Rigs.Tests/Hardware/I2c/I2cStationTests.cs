@@ -12,6 +12,7 @@ public sealed class I2cStationTests : IDisposable
     private readonly FakeTimeProvider _time = new();
     private readonly List<string> _reports = [];
     private Func<I2cDevice> _open;
+    private Action<I2cDevice>? _glance;
     private Func<I2cDevice, Measured> _ask = device => Measured.Good(Registers.Read(device, 2));
 
     public I2cStationTests() => _open = () => _chip;
@@ -82,6 +83,33 @@ public sealed class I2cStationTests : IDisposable
         Assert.Contains("/dev/i2c-7", _reports[0], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Glance_Fails_IsCountedAndNoMore()
+    {
+        _glance = device => Registers.Read(device, 2);
+        using I2cStation station = Make();
+        station.Ask();
+        _chip.FailNext = 1;
+        station.Glance();
+
+        Assert.Equal(1, station.Failures);
+        Assert.Empty(_reports);
+        Assert.Equal(ReadingQuality.Good, Assert.Single(station.Ask()).Quality);
+    }
+
+    [Fact]
+    public void Glance_SilentDevice_IsLeftToTheSweep()
+    {
+        _glance = device => Registers.Read(device, 2);
+        using I2cStation station = Make();
+        _chip.FailNext = 3;
+        station.Ask();
+        int before = _chip.Transfers;
+        station.Glance();
+
+        Assert.Equal(before, _chip.Transfers);
+    }
+
     private I2cStation Make() =>
-        new("the monitor 0x40", () => _open(), device => [_ask(device)], 1, _time, _reports.Add);
+        new("the monitor 0x40", () => _open(), device => [_ask(device)], _glance, 1, _time, _reports.Add);
 }
