@@ -57,8 +57,14 @@ public sealed class PlatinumThermometerTests() : ThermometerContract(new InputBe
 public sealed class ThermistorTests() : ThermometerContract(new InputBench(
     OnI2c(new()
     {
-        Source = ProbeSource.Ads1115, Device = 0x48, Input = 1, Sensor = ResistorKind.Ntc, ReferenceOhms = 10_000, OhmsAt25C = 10_000,
-        BetaKelvin = 3950, ExcitationVolts = 3.3,
+        Source = ProbeSource.Ads1115,
+        Device = 0x48,
+        Input = 1,
+        Sensor = ResistorKind.Ntc,
+        ReferenceOhms = 10_000,
+        OhmsAt25C = 10_000,
+        BetaKelvin = 3950,
+        ExcitationVolts = 3.3,
     }),
     (bench, celsius) => bench.Converter.Volts[1] = 3.3 * Ohms(celsius) / (Ohms(celsius) + 10_000),
     bench => bench.Converter.Volts[1] = 0))

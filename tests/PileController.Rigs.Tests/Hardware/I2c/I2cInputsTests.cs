@@ -101,7 +101,12 @@ public sealed class I2cInputsTests : IDisposable
     {
         Wiring = new()
         {
-            Source = ProbeSource.Ads1115, Bus = 1, Device = 0x48, Input = input, Sensor = ResistorKind.Pt1000, ReferenceOhms = 2200,
+            Source = ProbeSource.Ads1115,
+            Bus = 1,
+            Device = 0x48,
+            Input = input,
+            Sensor = ResistorKind.Pt1000,
+            ReferenceOhms = 2200,
             ExcitationInput = 3,
         },
     };
