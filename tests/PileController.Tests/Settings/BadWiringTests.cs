@@ -121,8 +121,15 @@ public class BadWiringTests
         Assert.Equal(
             new ProbeWiring
             {
-                Source = ProbeSource.Ads1115, Bus = 1, Device = 0x49, Input = 2, Sensor = ResistorKind.Ntc, ReferenceOhms = 10_000,
-                OhmsAt25C = 10_000, BetaKelvin = 3950, ExcitationVolts = 3.3,
+                Source = ProbeSource.Ads1115,
+                Bus = 1,
+                Device = 0x49,
+                Input = 2,
+                Sensor = ResistorKind.Ntc,
+                ReferenceOhms = 10_000,
+                OhmsAt25C = 10_000,
+                BetaKelvin = 3950,
+                ExcitationVolts = 3.3,
             },
             probe.Wiring);
         Assert.Equal(Channel.Floor, probe.Channel);
