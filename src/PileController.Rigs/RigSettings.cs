@@ -12,7 +12,7 @@ public sealed record RigSettings
     /// <summary>The probes that are fitted.</summary>
     public IReadOnlyList<ProbeFit> Probes { get; init; } = ProbeFit.AlderBank;
 
-    /// <summary>Pulses of the flow meter a litre of water, 1/L (simulated meter and, later, the real one).</summary>
+    /// <summary>Pulses of the flow meter a litre of water, 1/L.</summary>
     public double PulsesPerLitre { get; init; } = 450;
 
     /// <summary>Seed of the simulated probes' noise.</summary>
@@ -34,6 +34,12 @@ public sealed record RigSettings
 public sealed record ProbeFit(
     Channel Channel, double RadiusM = 0, double HeightM = 0, string? Address = null, double OffsetKelvin = 0)
 {
+    /// <summary>Where it hangs on the real rig, beyond a 1-Wire address.</summary>
+    public ProbeWiring Wiring { get; init; } = ProbeWiring.None;
+
+    /// <summary>How it is read on the real rig, or null when it is wired to nothing.</summary>
+    public ProbeSource? Source => Wiring.Source ?? (Address is null ? null : ProbeSource.OneWire);
+
     /// <summary>The probes of the demo holding.</summary>
     public static IReadOnlyList<ProbeFit> AlderBank { get; } =
     [

@@ -2,13 +2,13 @@ using System.Device.Gpio;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
-using PileController.Rigs.Hardware.OneWire;
+using PileController.Rigs.Hardware.Inputs;
 
 namespace PileController.Rigs.Hardware;
 
 /// <summary>
-/// The real rig: DS18B20 probes through the kernel's 1-Wire files, pump and blower each behind one line. Probes
-/// without an address are not fitted; valve and backup heat have no line yet and their outputs go nowhere.
+/// The real rig: probes on 1-Wire, I2C and lines (<see cref="RigInputs"/>), pump and blower each behind one line. Probes
+/// wired to nothing are not fitted; valve and backup heat have no line yet and their outputs go nowhere.
 /// </summary>
 /// <threadsafety>One caller at a time; its own timer runs beside the caller.</threadsafety>
 public sealed class GpioRig : IRig
@@ -21,7 +21,7 @@ public sealed class GpioRig : IRig
     private readonly GpioController _controller;
     private readonly TimeProvider _time;
     private readonly Action<string> _report;
-    private readonly Thermometers _thermometers;
+    private readonly IReadOnlyList<IInputGroup> _inputs;
     private readonly List<SwitchedLoad> _loads = [];
     private readonly SwitchedLoad? _pump;
     private readonly SwitchedLoad? _blower;
@@ -35,7 +35,7 @@ public sealed class GpioRig : IRig
     private bool _silent;
     private bool _disposed;
 
-    /// <summary>Opens the lines, all off, and starts the probe buses.</summary>
+    /// <summary>Opens the lines, loads off, and starts the probe buses.</summary>
     /// <param name="controller">The chip's lines (<see cref="GpioChips.Open"/>). The rig owns it and disposes it last.</param>
     /// <param name="settings">What is fitted and where.</param>
     /// <param name="time">Clock and timer.</param>
@@ -43,7 +43,7 @@ public sealed class GpioRig : IRig
     /// <exception cref="ArgumentException">A setting no rig can be built from; the message names it.</exception>
     /// <exception cref="RigFaultException">A line cannot be opened.</exception>
     public GpioRig(GpioController controller, RigSettings settings, TimeProvider time, Action<string> report)
-        : this(controller, settings, time, report, new OneWireLimits(), File.ReadAllText)
+        : this(controller, settings, time, report, new InputPorts())
     {
     }
 
@@ -52,11 +52,11 @@ public sealed class GpioRig : IRig
         RigSettings settings,
         TimeProvider time,
         Action<string> report,
-        OneWireLimits limits,
-        Func<string, string> readText)
+        InputPorts ports)
     {
         ProbeFitCheck.Require(settings.Probes);
         HardwareCheck.Require(settings.Hardware);
+        WiringFaults.Require(settings);
         _controller = controller;
         _time = time;
         _report = report;
@@ -64,7 +64,7 @@ public sealed class GpioRig : IRig
         _blower = Fit("blower", settings.Hardware.BlowerPin, settings.Hardware);
         _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
         _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
-        _thermometers = new Thermometers(settings, time, limits, readText);
+        _inputs = RigInputs.Open(controller, settings, time, report, ports);
         _began = _lastApplied = time.GetTimestamp();
         _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
     }
@@ -79,7 +79,7 @@ public sealed class GpioRig : IRig
     public async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
     {
         Reading[] readings = new Reading[ChannelTable.Count];
-        await _thermometers.ReadAsync(readings, cancellation).ConfigureAwait(false);
+        await Task.WhenAll(_inputs.Select(group => group.ReadAsync(readings, cancellation))).ConfigureAwait(false);
         return new RigReadings(readings);
     }
 
@@ -125,7 +125,7 @@ public sealed class GpioRig : IRig
 
         news.ForEach(_report);
         await _timer.DisposeAsync().ConfigureAwait(false);
-        _thermometers.Dispose();
+        RigInputs.Close(_inputs);
         _controller.Dispose();
     }
 

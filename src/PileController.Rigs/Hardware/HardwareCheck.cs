@@ -7,11 +7,7 @@ internal static class HardwareCheck
     /// <exception cref="ArgumentException">Names the setting, what was given and what is allowed.</exception>
     public static void Require(HardwareSettings hardware)
     {
-        (string Field, int? Line)[] lines =
-        [
-            (nameof(HardwareSettings.PumpPin), hardware.PumpPin), (nameof(HardwareSettings.BlowerPin), hardware.BlowerPin),
-            (nameof(HardwareSettings.LampLine), hardware.LampLine), (nameof(HardwareSettings.PulseLine), hardware.PulseLine),
-        ];
+        (string Field, int? Line)[] lines = [.. Lines(hardware)];
         for (int i = 0; i < lines.Length; i++)
         {
             Require(lines[i].Line, lines[i].Field);
@@ -24,6 +20,13 @@ internal static class HardwareCheck
             }
         }
     }
+
+    /// <summary>The lines the board drives, each with the property that gives it.</summary>
+    public static IReadOnlyList<(string Field, int? Line)> Lines(HardwareSettings hardware) =>
+    [
+        (nameof(HardwareSettings.PumpPin), hardware.PumpPin), (nameof(HardwareSettings.BlowerPin), hardware.BlowerPin),
+        (nameof(HardwareSettings.LampLine), hardware.LampLine), (nameof(HardwareSettings.PulseLine), hardware.PulseLine),
+    ];
 
     private static void Require(int? pin, string field)
     {

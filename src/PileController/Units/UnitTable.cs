@@ -131,6 +131,10 @@ public static class UnitTable
         Row("km/h", Dimension.Speed, 1000 / Hour, "kph"),
         Row("mi/h", Dimension.Speed, 5280 * Foot / Hour, "mph"),
         Row("ft/min", Dimension.Speed, Foot / Minute, "fpm"),
+
+        Row("ohm", Dimension.Resistance, 1, "ohms", "Ω"),
+        Row("kohm", Dimension.Resistance, 1000, "kΩ"),
+        Row("milliohm", Dimension.Resistance, 0.001m, "milliohms", "mΩ"),
     ];
 
     /// <summary>All units.</summary>

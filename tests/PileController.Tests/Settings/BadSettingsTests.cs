@@ -6,7 +6,7 @@ public class BadSettingsTests
 {
     private const string HardwareProbes = """
         { "channel": "heapTurns", "radius": "1 m", "height": "1 m", "address": "28-000000000001" },
-        { "channel": "house", "address": "28-000000000002" }, { "channel": "flow" }
+        { "channel": "house", "address": "28-000000000002" }, { "channel": "flow", "from": "pulses", "line": 5 }
         """;
 
     /// <summary>A text, where its one fault is, how it was given, and words of what is allowed.</summary>
@@ -134,7 +134,7 @@ public class BadSettingsTests
         { Hardware(HardwareProbes, """ "blowerPin": 27 """), "rig.hardware.pumpPin", "none", "the line of the pump" },
         { Hardware(HardwareProbes, """ "pumpPin": 17, "blowerPin": 27, "standingWater": "unguarded" """).Replace("\"standingWater\": \"drainsBack\", ", "", StringComparison.Ordinal), "rig.hardware.standingWater", "unguarded", "drainsBack, antifreeze or frostDevice" },
         { Hardware(HardwareProbes, """ "pumpPin": 17 """), "rig.hardware.blowerPin", "none", "the line of the blower" },
-        { Hardware(HardwareProbes.Replace("flow", "level", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },
+        { Hardware(HardwareProbes.Replace("\"flow\", \"from\": \"pulses\"", "\"level\", \"from\": \"switch\", \"wellWhen\": \"low\"", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },
         { Hardware(HardwareProbes.Replace("heapTurns", "heapEdge", StringComparison.Ordinal)), "rig.probes", "without a heap probe", "heapTurns or heapCore" },
         { Hardware(HardwareProbes.Replace("house", "tank", StringComparison.Ordinal)), "rig.probes", "without a house probe", "a probe for house" },
         { Hardware(HardwareProbes + """, { "channel": "supply" }"""), "rig.probes[3].address", "none", "the 1-Wire address of the supply probe" },

@@ -38,9 +38,9 @@ internal static class PinMap
 /// <summary>One line that is wired.</summary>
 /// <param name="Line">Its number on the chip, not the number of a header's pin.</param>
 /// <param name="Function">What it is for.</param>
-/// <param name="Direction">"output": the board drives it.</param>
-/// <param name="ActiveLevel">The level that switches what hangs on it on, "high" or "low".</param>
-/// <param name="SafeLevel">The level it has when nothing may run; it lets the lamp's relay fall, which lights the lamp.</param>
+/// <param name="Direction">"output": the board drives it; "input": it reads it.</param>
+/// <param name="ActiveLevel">The level that switches what hangs on it on, or at which a switch tells of harm; "high" or "low".</param>
+/// <param name="SafeLevel">The level it has when nothing may run, or while all is well; it lets the lamp's relay fall, which lights the lamp.</param>
 /// <param name="Switches">What hangs on it.</param>
 /// <param name="Setting">The setting that gives it.</param>
 internal sealed record Pin(

@@ -1,6 +1,5 @@
 using PileController.Control.Readings;
 using PileController.Rigs;
-using PileController.Settings.Fields;
 
 namespace PileController.Settings.Checks;
 
@@ -53,7 +52,6 @@ internal static class HardwareChecks
             s => s.Rig.Hardware.StandingWater == StandingWater.Unguarded && s.Loop.LineLengthM > 0 && s.Loop.LineExposure > SafeExposure,
             "drainsBack, antifreeze or frostDevice, since at a fault all outputs go off and water would freeze in lines that follow the air outside",
             "unguarded"),
-        new(["rig.kind", "rig.probes"], NoAddress),
     ];
 
     // Lines below the frost's reach follow the air outside by no more than this (common practice, no source).
@@ -66,14 +64,4 @@ internal static class HardwareChecks
         string path, IReadOnlyList<string> paths, Predicate<PileSettings> broken, string allowed, string given = "none") =>
         new(["rig.kind", .. paths], (s, _) =>
             !s.Rig.Simulated && broken(s) ? [new Finding(path, given, $"{allowed} (a hardware rig)")] : []);
-
-    /// <summary>Every temperature of a real rig comes from a 1-Wire probe, which is known by its address only.</summary>
-    private static IEnumerable<Finding> NoAddress(PileSettings settings, FileReading reading) =>
-        settings.Rig.Simulated
-            ? []
-            : settings.Rig.Probes
-                .Select((p, i) => (Probe: p, Path: $"rig.probes[{i}].address", Channel: ChannelTable.Of(p.Channel)))
-                .Where(p => p.Channel.Unit == "°C" && p.Probe.Address is null)
-                .Select(p => new Finding(
-                    p.Path, "none", $"the 1-Wire address of the {p.Channel.Name} probe, \"28-\" and twelve digits 0-9 or a-f"));
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PileController.Commands.Rigs;
+using PileController.Control.Readings;
 using PileController.Rigs;
 using PileController.Settings;
 using PileController.Tests.Architecture;
@@ -18,7 +19,7 @@ public sealed class RigPinsTests : IDisposable
     public void HardwarePage_ShowsThePinMapOfTheExampleAsItIsMade()
     {
         using StringWriter made = new();
-        PinText.WriteMarkdown(made, SettingsFile.Load(Example).Settings.Rig.Hardware);
+        PinText.WriteMarkdown(made, SettingsFile.Load(Example).Settings.Rig);
 
         string page = Repository.Read("hardware/outputs.md").ReplaceLineEndings("\n");
 
@@ -65,8 +66,22 @@ public sealed class RigPinsTests : IDisposable
         using JsonDocument answer = JsonDocument.Parse(run.Output);
         Assert.Equal("board-gpio", answer.RootElement.GetProperty("chip").GetString());
         JsonElement first = answer.RootElement.GetProperty("lines")[0];
-        Assert.Equal(17, first.GetProperty("line").GetInt32());
-        Assert.Equal("low", first.GetProperty("safeLevel").GetString());
+        Assert.Equal(5, first.GetProperty("line").GetInt32());
+        Assert.Equal("input", first.GetProperty("direction").GetString());
+    }
+
+    [Theory]
+    [InlineData(LineLevel.Low, "high", "low")]
+    [InlineData(LineLevel.High, "low", "high")]
+    public void Pins_OfASwitch_TellAtWhichLevelAllIsWell(LineLevel wellWhen, string ill, string well)
+    {
+        RigSettings rig = new()
+        {
+            Probes = [new(Channel.House), new(Channel.Leak) { Wiring = new() { Source = ProbeSource.Switch, Line = 6, WellWhen = wellWhen } }],
+        };
+        Pin pin = Assert.Single(InputPins.AndOutputs(rig));
+
+        Assert.Equal((6, "input", ill, well, "rig.probes[1].line"), (pin.Line, pin.Direction, pin.ActiveLevel, pin.SafeLevel, pin.Setting));
     }
 
     [Fact]
