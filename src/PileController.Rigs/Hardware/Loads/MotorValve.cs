@@ -6,6 +6,9 @@ namespace PileController.Rigs.Hardware.Loads;
 /// <summary>The three-wire motor valve: driven for a time towards where it is wanted, then stopped.</summary>
 internal sealed class MotorValve : ILoad
 {
+    // A wait so short that a timer takes it for none would call again at once.
+    private const double LeastWaitSeconds = 0.005;
+
     private readonly ValveLines _lines;
     private readonly ValveEnds? _ends;
     private readonly ValvePlace _place;
@@ -51,7 +54,7 @@ internal sealed class MotorValve : ILoad
         (int direction, double lasts) = _place.Towards(_target, _lines.Direction, end, out string? silent);
         Tell(silent, news);
         double? rest = _lines.Turn(direction, seconds, out RigFaultException? fault);
-        DueSeconds = fault is not null || direction == 0 ? null : rest ?? lasts;
+        DueSeconds = fault is not null || direction == 0 ? null : Math.Max(LeastWaitSeconds, rest ?? lasts);
         return Failed(fault);
     }
 

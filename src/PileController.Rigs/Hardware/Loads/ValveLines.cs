@@ -13,6 +13,7 @@ internal sealed class ValveLines(IOutput open, IOutput shut, double deadSeconds)
 {
     private int _last;
     private double? _stopped;
+    private bool _isStuck;
 
     /// <summary>1 while it runs open, −1 while it runs shut, 0 at rest.</summary>
     public int Direction { get; private set; }
@@ -59,13 +60,17 @@ internal sealed class ValveLines(IOutput open, IOutput shut, double deadSeconds)
     {
         RigFaultException? first = Write(open, 0);
         RigFaultException? second = Write(shut, 0);
-        if (Direction != 0)
+        RigFaultException? fault = first ?? second;
+
+        // A line that could not be switched off may have run the motor until now.
+        if (Direction != 0 || _isStuck)
         {
             _stopped = seconds;
         }
 
+        _isStuck = fault is not null;
         Direction = 0;
-        return first ?? second;
+        return fault;
     }
 
     private static RigFaultException? Write(IOutput line, double share) =>

@@ -8,6 +8,7 @@ internal sealed class LineOutput : IOutput
     private readonly GpioController _controller;
     private readonly int _line;
     private readonly bool _activeLow;
+    private bool _mayBeOn;
 
     /// <summary>Opens the line, off.</summary>
     /// <exception cref="RigFaultException">The line cannot be opened as an output.</exception>
@@ -40,11 +41,14 @@ internal sealed class LineOutput : IOutput
     public void Write(double share)
     {
         bool on = share > 0;
+        _mayBeOn |= on;
         _controller.Write(_line, Level(on));
         if (TryRead() is { } read && read != on)
         {
             throw new InvalidOperationException($"it reads {(read ? "on" : "off")} after it was written {(on ? "on" : "off")}.");
         }
+
+        _mayBeOn = on;
     }
 
     /// <inheritdoc/>
@@ -53,8 +57,14 @@ internal sealed class LineOutput : IOutput
     /// <inheritdoc/>
     public void MakeSafe() => Write(0);
 
-    /// <summary>Switches off. The controller lets go of its lines itself.</summary>
-    public void Dispose() => Write(0);
+    /// <summary>Switches off what may be on. The controller lets go of its lines itself.</summary>
+    public void Dispose()
+    {
+        if (_mayBeOn)
+        {
+            Write(0);
+        }
+    }
 
     private bool? TryRead()
     {

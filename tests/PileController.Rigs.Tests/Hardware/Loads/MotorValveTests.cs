@@ -108,7 +108,7 @@ public class MotorValveTests
     public void Drive_WithoutSwitches_IsSetRightOnceADay()
     {
         using ValveTrial trial = new(0, opensFaster: 0.03);
-        for (int i = 0; i < 600; i++)
+        for (int i = 0; i < 40; i++)
         {
             trial.Want(0.3 + (0.2 * (i % 2)));
             trial.Run(60);
