@@ -58,7 +58,7 @@ internal static class RigSafeCommand
             lines.Value.Dispose();
         }
 
-        foreach (string sentence in safe.News.Concat(safe.Faults))
+        foreach (string sentence in safe.News.Concat(safe.Faults).Distinct())
         {
             error.WriteLine(sentence);
         }

@@ -115,6 +115,7 @@ public class MotorValveTests
         }
 
         double drift = Math.Abs(trial.Position - trial.Valve.Believed!.Value);
+        trial.BeatSeconds = 60;
         trial.Run(86_400 - trial.Seconds);
         trial.Want(0.3);
         trial.Run(200);

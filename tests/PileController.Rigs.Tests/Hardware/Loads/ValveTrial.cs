@@ -44,6 +44,9 @@ internal sealed class ValveTrial : IDisposable
     /// <summary>Whether both lines were ever on together.</summary>
     public bool Overlaps { get; private set; }
 
+    /// <summary>Time between two beats, s.</summary>
+    public double BeatSeconds { get; set; } = 1;
+
     /// <summary>True when the motor does nothing.</summary>
     public bool IsJammed { get; set; }
 
@@ -68,14 +71,14 @@ internal sealed class ValveTrial : IDisposable
     /// <summary>Sets an end switch's input from outside.</summary>
     public void Force(int line, bool high) => _driver.Pull(line, high);
 
-    /// <summary>Lets time pass: a beat a second, and between whenever the valve asks.</summary>
+    /// <summary>Lets time pass: beat by beat, and between whenever the valve asks.</summary>
     public void Run(double seconds)
     {
         double end = Seconds + seconds;
         Drive();
         while (Seconds < end - 1e-9)
         {
-            double step = Math.Min(Math.Min(1, Valve.DueSeconds ?? 1), end - Seconds);
+            double step = Math.Min(Math.Min(BeatSeconds, Valve.DueSeconds ?? BeatSeconds), end - Seconds);
             Move(Math.Max(step, 1e-3));
             Drive();
         }
