@@ -5,7 +5,6 @@ using PileController.Forecasts;
 using PileController.Ledgers;
 using PileController.Panel;
 using PileController.Records;
-using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Service;
 using PileController.Settings;
