@@ -82,6 +82,24 @@ public sealed record HardwareSettings
     /// <summary>Line of the blower relay or gate, or null when there is none.</summary>
     public int? BlowerPin { get; init; }
 
+    /// <summary>How the pump is driven.</summary>
+    public LoadSettings Pump { get; init; } = new();
+
+    /// <summary>How the blower is driven.</summary>
+    public LoadSettings Blower { get; init; } = new();
+
+    /// <summary>Line of the relay of backup heat, or null when there is none.</summary>
+    public int? BackupLine { get; init; }
+
+    /// <summary>Where the motor valve is wired.</summary>
+    public ValveSettings Valve { get; init; } = new();
+
+    /// <summary>Device of the board's PWM chip: the name of its folder below /sys/devices, or the end of its path; null when none is used.</summary>
+    public string? PwmChip { get; init; }
+
+    /// <summary>The PWM chip on the I2C bus; looked for only when a load is driven by it.</summary>
+    public I2cPwmSettings I2cPwm { get; init; } = new();
+
     /// <summary>Line that is held while all is well, or null when there is none: let go, it lights a lamp or sounds a buzzer.</summary>
     public int? LampLine { get; init; }
 

@@ -104,11 +104,16 @@ public static class WiringFaults
         ProbeWiring wiring = fit.Wiring;
         if (wiring.Line is int line)
         {
-            string[] drives = [.. HardwareCheck.Lines(settings.Hardware).Where(output => output.Line == line).Select(output => output.Field)];
-            if (drives.Length > 0)
+            if (HardwareLines.All.FirstOrDefault(one => one.Line(settings.Hardware) == line) is { } row)
             {
-                yield return new WiringFault(i, "line", $"{line}", $"another line than rig.hardware.{char.ToLowerInvariant(drives[0][0])}{drives[0][1..]}, which is driven");
+                yield return new WiringFault(i, "line", $"{line}", $"another line than rig.hardware.{row.Setting}, which has it already");
             }
+        }
+
+        if (wiring.Device is int taken && OnPwmChip(wiring, settings.Hardware))
+        {
+            yield return new WiringFault(
+                i, "device", $"\"0x{taken:x2}\"", $"another address on bus {wiring.Bus} than rig.hardware.i2cPwm, whose PWM chip answers there");
         }
 
         for (int before = 0; before < i; before++)
@@ -128,6 +133,10 @@ public static class WiringFaults
             yield return new WiringFault(i, "input", $"{input}", $"another input than the one at which rig.probes[{measured}] measures its excitation");
         }
     }
+
+    private static bool OnPwmChip(ProbeWiring wiring, HardwareSettings hardware) =>
+        (hardware.Pump.Drive == LoadDrive.I2cPwm || hardware.Blower.Drive == LoadDrive.I2cPwm)
+        && wiring.Device == hardware.I2cPwm.Address && wiring.Bus == hardware.I2cPwm.Bus;
 
     private static (string Key, string Given, string Allowed)? Clash(ProbeFit fit, ProbeFit other)
     {

@@ -116,6 +116,8 @@ public static class UnitTable
         Row("1/min", Dimension.Rate, 1 / Minute, "per min", "/min"),
         Row("1/h", Dimension.Rate, 1 / Hour, "per h", "/h", "ach"),
         Row("%/s", Dimension.Rate, 0.01m),
+        Row("Hz", Dimension.Rate, 1, "hertz"),
+        Row("kHz", Dimension.Rate, 1000),
         Row("%/min", Dimension.Rate, 0.01m / Minute),
 
         Row("1/L", Dimension.PulsesPerVolume, 1 / Litre, "pulses/L", "/L"),

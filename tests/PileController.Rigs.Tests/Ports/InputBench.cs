@@ -3,6 +3,7 @@ using Microsoft.Extensions.Time.Testing;
 using PileController.Control.Readings;
 using PileController.Rigs.Hardware;
 using PileController.Rigs.Hardware.Inputs;
+using PileController.Rigs.Hardware.Ports;
 using PileController.Rigs.Tests.Hardware.I2c;
 using PileController.Rigs.Tests.Hardware.Lines;
 using PileController.Rigs.Tests.Hardware.OneWire;
@@ -31,22 +32,23 @@ internal sealed class InputBench(ProbeFit probe, Action<InputBench, double> set,
 
     public MonitorChip Monitor { get; } = new();
 
-    public IRig Make() => new GpioRig(
-        new GpioController(Lines),
-        new RigSettings
+    public IRig Make()
+    {
+        GpioController controller = new(Lines);
+        RigSettings settings = new()
         {
             Simulated = false,
             Probes = [probe],
             PulsesPerLitre = 450,
             Hardware = new HardwareSettings { OneWireRoot = Tree.Root },
-        },
-        Time,
-        _ => { },
-        new InputPorts
+        };
+        InputPorts inputs = new()
         {
             OpenI2c = place => place.DeviceAddress switch { 0x48 => Converter, 0x44 => Air, _ => Monitor },
             Pause = _ => { },
-        });
+        };
+        return new GpioRig(controller, settings, default, Time, _ => { }, inputs, OutputPorts.Of(settings.Hardware, () => controller));
+    }
 
     public async Task SetAsync(IRig rig, double value)
     {

@@ -22,6 +22,12 @@ internal static class PinText
             output.WriteLine($"| {string.Join(" | ", cells[..^1])} | `{cells[^1]}` |");
         }
 
+        foreach (Signal signal in SignalList.Of(hardware))
+        {
+            output.WriteLine();
+            output.WriteLine($"{signal.Sentence} (`{signal.Setting}`)");
+        }
+
         if (PinMap.Unwired(hardware) is { Count: > 0 } unwired)
         {
             output.WriteLine();
@@ -39,6 +45,11 @@ internal static class PinText
         foreach (string[] row in rows)
         {
             output.WriteLine(string.Join("  ", row.Select((cell, column) => cell.PadRight(widths[column]))).TrimEnd());
+        }
+
+        foreach (Signal signal in SignalList.Of(hardware))
+        {
+            output.WriteLine($"{signal.Sentence} ({signal.Setting})");
         }
 
         if (PinMap.Unwired(hardware) is { Count: > 0 } unwired)

@@ -45,6 +45,7 @@ internal static class RigPins
                 Chip = hardware.GpioChipLabel,
                 settings.Rig.Simulated,
                 Lines = InputPins.AndOutputs(settings.Rig),
+                Channels = SignalList.Of(hardware),
                 Unwired = PinMap.Unwired(hardware),
             });
             return ExitCodes.Done;

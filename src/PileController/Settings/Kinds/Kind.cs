@@ -68,6 +68,8 @@ internal static class Kind
 
     public static ValueKind<double> PerSecond(double least, double most) => Quantity(Dimension.Rate, "1/s", "%/s", least, most);
 
+    public static ValueKind<double> Hertz(double least, double most) => Quantity(Dimension.Rate, "1/s", "Hz", least, most);
+
     public static ValueKind<double> PulsesPerLitre(double least, double most) =>
         Quantity(Dimension.PulsesPerVolume, "1/L", "1/L", least, most);
 
@@ -87,6 +89,9 @@ internal static class Kind
 
     /// <summary>An address of an I2C device, 7 bit, or none.</summary>
     public static ValueKind<int?> BusAddress { get; } = new AddressKind();
+
+    /// <summary>An address on a bus, in hexadecimal digits.</summary>
+    public static ValueKind<int> Hex(int least, int most) => new HexKind(least, most);
 
     public static ValueKind<T> Word<T>(params IReadOnlyList<(string Word, T Meaning)> words) => new WordKind<T>(words);
 

@@ -32,13 +32,47 @@ public sealed class RigPinsTests : IDisposable
     [Fact]
     public void PinMap_KnowsEverySettingThatGivesALine()
     {
-        // A line's setting is a whole number or null; a new one needs a row in PinMap.
-        IEnumerable<string> lines = typeof(HardwareSettings).GetProperties()
-            .Where(property => property.PropertyType == typeof(int?))
-            .Select(property => $"rig.hardware.{char.ToLowerInvariant(property.Name[0])}{property.Name[1..]}");
+        // A line's setting is a whole number or null; a new one needs a row in PinMap and in HardwareLines.
+        string[] lines = [.. Lines(typeof(HardwareSettings), "rig.hardware"), .. Lines(typeof(ValveSettings), "rig.hardware.valve")];
 
+        Assert.Equal(lines.Order(StringComparer.Ordinal), HardwareLines.All.Select(row => $"rig.hardware.{row.Setting}").Order(StringComparer.Ordinal));
         Assert.Equal(lines.Order(StringComparer.Ordinal), PinMap.Settings.Order(StringComparer.Ordinal));
     }
+
+    [Fact]
+    public void Pin_OfAnEndSwitch_IsAnInputWithALevelOfItsOwn()
+    {
+        HardwareSettings hardware = new() { ActiveLow = false, Valve = new ValveSettings { OpenEndLine = 7, EndsActiveLow = true } };
+        Pin pin = Assert.Single(PinMap.Of(hardware));
+
+        Assert.Equal(("input", "low", "–"), (pin.Direction, pin.ActiveLevel, pin.SafeLevel));
+    }
+
+    [Fact]
+    public void Signals_AreToldWithChipChannelAndSafeValue()
+    {
+        HardwareSettings hardware = new()
+        {
+            PwmChip = "clock.pwm",
+            Pump = new LoadSettings { Drive = LoadDrive.Pwm, Channel = 1, FrequencyHz = 2000, Least = 0.2, Most = 0.9 },
+            Blower = new LoadSettings { Drive = LoadDrive.I2cPwm, Channel = 5, Inverted = true },
+            BlowerPin = 27,
+        };
+
+        Assert.Equal(
+            [
+                "PWM channel 1 of clock.pwm: loop pump, 2000 Hz, 20 % to 90 %, safe 0 %.",
+                "PWM channel 5 of 0x40 on I2C bus 1: duct blower, 1000 Hz, 100 % to 0 %, safe 100 % with its relay off.",
+            ],
+            SignalList.Of(hardware).Select(signal => signal.Sentence));
+        using StringWriter made = new();
+        PinText.WriteColumns(made, hardware);
+        Assert.Contains("loop pump, 2000 Hz, 20 % to 90 %, safe 0 %. (rig.hardware.pump)", made.ToString(), StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> Lines(Type type, string section) => type.GetProperties()
+        .Where(property => property.PropertyType == typeof(int?))
+        .Select(property => $"{section}.{char.ToLowerInvariant(property.Name[0])}{property.Name[1..]}");
 
     [Theory]
     [InlineData(false, "high", "low")]

@@ -1,4 +1,4 @@
-namespace PileController.Rigs.Hardware;
+namespace PileController.Rigs.Hardware.Loads;
 
 /// <summary>
 /// Makes a duty from a switch that knows only on and off. With a period the load is on for its share of each

@@ -1,7 +1,7 @@
 using CsCheck;
-using PileController.Rigs.Hardware;
+using PileController.Rigs.Hardware.Loads;
 
-namespace PileController.Rigs.Tests.Hardware;
+namespace PileController.Rigs.Tests.Hardware.Loads;
 
 public class SlowDutyTests
 {
