@@ -60,7 +60,7 @@ public class FaultRulesTests
     }
 
     [Theory]
-    [InlineData(Channel.HeapCore, "Open Short Stuck Drift Spike")]
+    [InlineData(Channel.HeapCore, "Open Short Stuck Drift Spike TakenOut")]
     [InlineData(Channel.Flow, "Open Stuck Drift Spike")]
     [InlineData(Channel.Level, "Open Stuck")]
     public void KindsOf_AProbe_AreThoseItCanHave(Channel channel, string kinds) =>

@@ -14,7 +14,7 @@ public sealed class ProbePlacesTests : IAsyncDisposable
 
     [Theory]
     [InlineData(33)]
-    [InlineData(0)]
+    [InlineData(-20)]
     public void Read_ProbeTakenOut_FollowsWhatItSitsInWithItsOwnLagAndError(double celsius)
     {
         double before = Value(Channel.Supply);
@@ -38,7 +38,7 @@ public sealed class ProbePlacesTests : IAsyncDisposable
     public void Read_ProbePutBack_FollowsThePlantAgain()
     {
         double before = Value(Channel.Supply);
-        _rig.Faults.Add(new Fault(FaultKind.TakenOut, Channel.Supply, 0));
+        _rig.Faults.Add(new Fault(FaultKind.TakenOut, Channel.Supply, 33));
         _rig.Advance(100);
         _rig.Faults.Clear();
         for (int i = 0; i < 30; i++)

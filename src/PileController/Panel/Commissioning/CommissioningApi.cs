@@ -90,7 +90,7 @@ internal static class CommissioningApi
             : Answers.Refused(StatusCodes.Status409Conflict, Refusal, "That step waits for no answer any more.");
     }
 
-    private static IResult End(PanelSetup setup, CommissioningDesk desk)
+    private static JsonHttpResult<CommissioningBody> End(PanelSetup setup, CommissioningDesk desk)
     {
         desk.End();
         return Body(setup, desk);

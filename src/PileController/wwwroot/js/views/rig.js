@@ -3,7 +3,7 @@ import * as api from "../api.js";
 import { full, kindOf } from "../units.js";
 import { span } from "../time.js";
 import { offsetWords, provenWords } from "../rig/tests.js";
-import { PROBE_FAULTS, RIG_FAULTS, RIG_FAULT_SHOWS, showsWhen } from "../words.js";
+import { ACTUATORS, PROBE_FAULTS, RIG_FAULTS, RIG_FAULT_SHOWS, showsWhen } from "../words.js";
 
 const worded = (reading) => {
   if (reading.channel === "leak") {
@@ -97,10 +97,7 @@ export function rigView() {
     h("div", { class: "row" }, h("button", { type: "button", onclick: () => act(() => api.removeFault({})) }, "Mend everything")));
   let rows = null;
   let proven = null;
-  const proof = (actuator, now) => {
-    const known = proven?.actuators.find((one) => one.actuator === actuator);
-    return known === undefined ? "" : `; ${provenWords("proven", known.provenUtcMs, known.verdict, now.offsetMinutes)}`;
-  };
+  const proofs = h("ul", { class: "hint proofs", "aria-label": "Last proof of each actuator" });
 
   // Without it the view still tells what it is for.
   api.commissioning().then((answer) => {
@@ -120,10 +117,10 @@ export function rigView() {
   function actuators(now) {
     const power = (channel) => full("electric", now.readings.find((one) => one.channel === channel)?.value ?? null);
     const list = [
-      ["Pump", `${full("share", now.outputs.pumpDuty)}, takes ${power("pumpPower")}${proof("pump", now)}`],
-      ["Valve", `${full("share", now.outputs.valveOpening)}${proof("valve", now)}`],
-      ...(now.fitted.blower ? [["Blower", `${full("share", now.outputs.blowerDuty)}, takes ${power("blowerPower")}${proof("blower", now)}`]] : []),
-      ...(now.fitted.backup ? [["Backup heat", `${now.outputs.backupOn ? "on" : "off"}${proof("backup", now)}`]] : []),
+      ["Pump", `${full("share", now.outputs.pumpDuty)}, takes ${power("pumpPower")}`],
+      ["Valve", full("share", now.outputs.valveOpening)],
+      ...(now.fitted.blower ? [["Blower", `${full("share", now.outputs.blowerDuty)}, takes ${power("blowerPower")}`]] : []),
+      ...(now.fitted.backup ? [["Backup heat", now.outputs.backupOn ? "on" : "off"]] : []),
     ];
     if (told.children.length !== list.length * 2) {
       told.replaceChildren(...list.flatMap(([name]) => [h("dt", {}, name), h("dd", {})]));
@@ -137,7 +134,7 @@ export function rigView() {
       trouble, said,
       h("div", { class: "two live" },
         h("section", {}, h("h2", { class: "unseen" }, "Probes"), probes),
-        h("div", { class: "now-grid" }, h("section", { class: "card w12" }, h("h2", {}, "What the actuators are told"), told, h("p", { class: "hint" }, h("a", { class: "button quiet", href: "#commission" }, "Commission: find, calibrate, prove"))), h("div", { class: "w12" }, faults))),
+        h("div", { class: "now-grid" }, h("section", { class: "card w12" }, h("h2", {}, "What the actuators are told"), told, proofs, h("p", { class: "hint" }, h("a", { class: "button quiet", href: "#commission" }, "Commission: find, calibrate, prove"))), h("div", { class: "w12" }, faults))),
     ],
     update(now) {
       if (rows === null) {
@@ -145,6 +142,10 @@ export function rigView() {
         probes.replaceChildren(...rows.map((row) => row.node));
       }
       rows.forEach((row, index) => row.set(now, now.readings[index]));
+      if (proven !== null && proofs.children.length === 0) {
+        proofs.append(...proven.actuators.filter((one) => now.fitted[one.actuator])
+          .map((one) => h("li", {}, `${ACTUATORS[one.actuator]}: ${provenWords("proven", one.provenUtcMs, one.verdict, now.offsetMinutes)}`)));
+      }
       rows.forEach((row, index) => row.prove(proven?.probes.find((one) => one.channel === now.readings[index].channel), now.offsetMinutes));
       switches.forEach((one) => one.set(now));
       faults.hidden = now.faults === null;
