@@ -106,7 +106,7 @@ public class MotorValveTests
                 trial.Valve.SwitchOff();
                 Assert.Equal(0, trial.Direction);
             },
-            iter: 200);
+            iter: 100);
 
     [Fact]
     public void Drive_WithoutSwitches_IsSetRightOnceADay()
