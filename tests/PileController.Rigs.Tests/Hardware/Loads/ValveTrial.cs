@@ -59,10 +59,12 @@ internal sealed class ValveTrial : IDisposable
 
     public List<RigFaultException> Faults { get; } = [];
 
-    /// <summary>How often each line was switched on, with the time.</summary>
-    public List<(double At, int Line)> Starts { get; } = [];
+    /// <summary>Every change of what the lines say, in order: 1 open, −1 shut, 0 rest.</summary>
+    public List<(double At, int Direction)> Turns { get; } = [];
 
-    public List<(double At, int Line)> Stops { get; } = [];
+    public (double At, int Direction)[] Starts => [.. Turns.Where(turn => turn.Direction != 0)];
+
+    public (double At, int Direction)[] Stops => [.. Turns.Where(turn => turn.Direction == 0)];
 
     public int Direction => (_driver.IsHigh(Open) ? 1 : 0) - (_driver.IsHigh(Shut) ? 1 : 0);
 
@@ -96,7 +98,7 @@ internal sealed class ValveTrial : IDisposable
 
         if (Direction != before)
         {
-            (Direction != 0 ? Starts : Stops).Add((Seconds, Direction != 0 ? Direction : before));
+            Turns.Add((Seconds, Direction));
         }
     }
 
