@@ -66,7 +66,7 @@ public sealed class RigPinsTests : IDisposable
             ],
             SignalList.Of(hardware).Select(signal => signal.Sentence));
         using StringWriter made = new();
-        PinText.WriteColumns(made, hardware);
+        PinText.WriteColumns(made, new RigSettings { Simulated = false, Probes = [], Hardware = hardware });
         Assert.Contains("loop pump, 2000 Hz, 20 % to 90 %, safe 0 %. (rig.hardware.pump)", made.ToString(), StringComparison.Ordinal);
     }
 
