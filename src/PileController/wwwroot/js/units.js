@@ -1,6 +1,6 @@
 // Everything arrives in SI; this is the one place where it is turned into what a person chose to read.
 
-import { LOCALE } from "./words/calendar.js";
+import { LOCALE, wattsPer } from "./words/calendar.js";
 
 const KEY = "units";
 const DASH = "–";
@@ -28,7 +28,7 @@ const METRIC = {
   speed: { unit: "m/s", of: (x) => x, write: round(2) },
   airFlow: { unit: "m³/h", of: (x) => x * 3600, write: whole },
   conductance: { unit: "W/K", of: (x) => x, write: round(1) },
-  pumping: { unit: "W per L/min", of: (x) => x, write: round(1) },
+  pumping: { unit: wattsPer("L/min"), of: (x) => x, write: round(1) },
   degreeHours: { unit: "K·h", of: (x) => x, write: whole },
 };
 
@@ -49,7 +49,7 @@ const AMERICAN = {
   speed: { unit: "ft/s", of: (x) => x / 0.3048, write: round(1) },
   airFlow: { unit: "ft³/min", of: (x) => x * 2118.880, write: whole },
   conductance: { unit: "BTU/h·°F", of: (x) => x * 1.895634, write: round(1) },
-  pumping: { unit: "W per gal/min", of: (x) => x * 3.785412, write: round(1) },
+  pumping: { unit: wattsPer("gal/min"), of: (x) => x * 3.785412, write: round(1) },
   degreeHours: { unit: "°F·h", of: (x) => x * 1.8, write: whole },
 };
 

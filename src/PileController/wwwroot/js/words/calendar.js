@@ -14,3 +14,6 @@ export const seconds = (count) => `${count}\u00a0s`;
 export const minutes = (count) => `${count}\u00a0min`;
 export const hours = (count) => `${count}\u00a0h`;
 export const days = (count) => `${count}\u00a0d`;
+
+/** What a flow costs the pump. */
+export const wattsPer = (flow) => `W per ${flow}`;
