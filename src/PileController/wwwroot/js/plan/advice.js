@@ -1,5 +1,6 @@
 import { h } from "../dom.js";
 import { system } from "../units.js";
+import * as say from "../words/plan.js";
 import { card, folded } from "./parts.js";
 
 // What brings less than this is told, but not as a gain.
@@ -24,13 +25,13 @@ export function wordsCard(title, of, none) {
 export function adviceCard() {
   const list = h("ul", { class: "plan-list" });
   const small = h("ul", { class: "plan-list" });
-  const less = h("details", {}, h("summary", {}, "Not worth it here"), small);
-  const node = card("What to change", "w12", list, less);
+  const less = h("details", {}, h("summary", {}, say.notWorthIt), small);
+  const node = card(say.advice, "w12", list, less);
   return {
     node,
     set({ sketch: { advice } }) {
       const idle = advice.filter((one) => one.worth === false);
-      fill(list, advice.filter((one) => one.worth !== false), "Nothing to change stands out.", true);
+      fill(list, advice.filter((one) => one.worth !== false), say.noAdvice, true);
       fill(small, idle, "", false);
       less.hidden = idle.length === 0;
     },
@@ -40,7 +41,7 @@ export function adviceCard() {
 /** What can hurt someone here. */
 export function cautionsCard() {
   const list = h("ul", { class: "small" });
-  const node = h("section", { class: "notice w12", "aria-label": "Cautions", hidden: true }, h("h2", {}, "Cautions"), list);
+  const node = h("section", { class: "notice w12", "aria-label": say.cautions, hidden: true }, h("h2", {}, say.cautions), list);
   return {
     node,
     set({ sketch: { cautions } }) {
