@@ -1,0 +1,21 @@
+# Probes that are gone, lose their supply, or send a wrong bit. None is believed; the draw goes on with the others.
+draws || return
+pid=$(main_pid)
+behave() { local of=(0 0 0 0 0 0 0 0 0); of[$1]=$2; (IFS=,; echo "${of[*]}") >"$wire/behaviour"; }
+turns=2
+now; from=$now
+
+behave $turns 1
+takes 20 "a probe that is gone is told as such" quality_is heapTurns noAnswer
+behave 0 0
+takes 30 "and is read again when it is back" quality_is heapTurns good
+behave $turns 2
+takes 20 "one that shows its power-on value of 85 °C is told as such" quality_is heapTurns powerOnValue
+behave 0 0
+takes 30 "and is read again when it is well" quality_is heapTurns good
+behave $turns 3
+takes 30 "one that sends a wrong bit is told by its checksum" quality_is heapTurns badChecksum
+behave 0 0
+takes 30 "and is read again when it is well" quality_is heapTurns good
+promise "the draw went on, by the same process" eval '[ "$(main_pid)" = "$pid" ] && is_on pump && mode_is drawing && mode'
+verify
