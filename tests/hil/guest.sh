@@ -3,7 +3,7 @@
 # start DISK SHARED: boots the guest on the disk in the background; sets $guest, its process group. What stands in
 # SHARED/trial.sh runs in it, and it ends by itself.
 start() {
-    setsid "$kernel/out/linux" mem=1G "ubd0=$1" root=/dev/ubda rw "trial=$2" hostfs="$2" con=null con0=fd:0,fd:1 \
+    setsid "$kernel/out/linux" mem=1G "ubd0=$1" root=/dev/ubda rw "trial=$2" con=null con0=fd:0,fd:1 \
         quiet systemd.show_status=no </dev/null >"$2/console.txt" 2>&1 &
     guest=$!
 }
@@ -20,7 +20,9 @@ ended() {
 }
 
 # unplug: the plug is pulled. Nothing of the guest gets to write anything any more.
+guest=
 unplug() {
+    [ -n "$guest" ] || return 0
     kill -KILL -- "-$guest" 2>/dev/null || true
     wait "$guest" 2>/dev/null || true
 }

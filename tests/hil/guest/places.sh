@@ -2,6 +2,7 @@
 chip_config=/sys/kernel/config/gpio-sim/rig
 declare -A line_of=([pump]=17 [blower]=27 [lamp]=22 [pulse]=23)
 loads=(pump blower)
+declare -A inputs=([flow]=24)
 
 # Probes in the order of their addresses, and what they show at rest, 1/1000 °C.
 probe_names=(heapCore heapMiddle heapTurns heapEdge supply return house floor outside)

@@ -6,11 +6,11 @@ turns=2
 now; from=$now
 
 behave $turns 1
-takes 20 "a probe that is gone is told as such" quality_is heapTurns noAnswer
+takes 30 "a probe that is gone is told as such" quality_is heapTurns noAnswer
 behave 0 0
 takes 30 "and is read again when it is back" quality_is heapTurns good
 behave $turns 2
-takes 20 "one that shows its power-on value of 85 °C is told as such" quality_is heapTurns powerOnValue
+takes 30 "one that shows its power-on value of 85 °C is told as such" quality_is heapTurns powerOnValue
 behave 0 0
 takes 30 "and is read again when it is well" quality_is heapTurns good
 behave $turns 3
