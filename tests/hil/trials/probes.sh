@@ -14,7 +14,10 @@ takes 30 "one that shows its power-on value of 85 °C is told as such" quality_i
 behave 0 0
 takes 30 "and is read again when it is well" quality_is heapTurns good
 behave $turns 3
-takes 30 "one that sends a wrong bit is told by its checksum" quality_is heapTurns badChecksum
+# The kernel asks again some times before it gives up, and the controller then lets the probe sit out.
+doubted() { local now_held; now_held=$(quality heapTurns); echo "$now_held"; [ -n "$now_held" ] && [ "$now_held" != good ]; }
+takes 60 "one that sends a wrong bit is not believed" doubted
+promise "what is held of it" doubted
 behave 0 0
 takes 30 "and is read again when it is well" quality_is heapTurns good
 promise "the draw went on, by the same process" eval '[ "$(main_pid)" = "$pid" ] && is_on pump && mode_is drawing && mode'
