@@ -10,7 +10,7 @@ public sealed class UnitTests
     [Theory]
     [InlineData("Type=notify")]
     [InlineData("NotifyAccess=exec")]
-    [InlineData("WatchdogSec=30")]
+    [InlineData("WatchdogSec=25")]
     [InlineData("WatchdogSignal=SIGKILL")]
     [InlineData("TimeoutStopSec=20")]
     [InlineData("Restart=always")]
