@@ -25,7 +25,7 @@ const ROUTES = [
 ];
 
 // Reached from the rig, to which it belongs.
-const COMMISSION = { id: "commission", name: "Commission", parent: "rig", load: () => import("./views/commission.js").then((module) => module.commissionView) };
+const COMMISSION = { id: "commission", name: say.NAMES.commission, parent: "rig", load: () => import("./views/commission.js").then((module) => module.commissionView) };
 
 // Reached by the button in the head, and by whatever is refused because nobody is signed in.
 const SIGN_IN = { id: parking.SIGN_IN, name: say.NAMES.signIn, load: () => import("./views/signIn.js").then((module) => () => module.signInView(back)) };

@@ -1,5 +1,7 @@
 // The words of the rig's view; they follow into the folder words when that view does.
 
+export { ACTUATORS } from "./words/hand.js";
+
 export const PROBE_FAULTS = {
   open: "broken wire",
   short: "shorted",

@@ -13,6 +13,7 @@ export const NAMES = {
   decisions: "Decisions",
   ledger: "Ledger",
   rig: "Rig",
+  commission: "Commission",
   plan: "Plan",
   settings: "Settings",
   more: "More",
