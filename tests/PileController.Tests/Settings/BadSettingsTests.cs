@@ -9,7 +9,7 @@ public class BadSettingsTests
 
     private const string HardwareProbes = """
         { "channel": "heapTurns", "radius": "1 m", "height": "1 m", "address": "28-000000000001" },
-        { "channel": "house", "address": "28-000000000002" }, { "channel": "flow", "from": "pulses", "line": 5 }
+        { "channel": "house", "address": "28-000000000002" }, { "channel": "flow", "from": "pulses", "line": 90 }
         """;
 
     /// <summary>A text, where its one fault is, how it was given, and words of what is allowed.</summary>

@@ -53,7 +53,7 @@ public class BadWiringTests
 
         // Twice the same.
         { """{ "channel": "flow", "from": "pulses", "line": 5 }, { "channel": "leak", "from": "switch", "line": 5, "wellWhen": "low" }""", "rig.probes[1].line", "5", "a line of its own; rig.probes[0] (flow) has it already" },
-        { """{ "channel": "flow", "from": "pulses", "line": 17 }""", "rig.probes[0].line", "17", "another line than rig.hardware.pumpPin, which is driven" },
+        { """{ "channel": "flow", "from": "pulses", "line": 17 }""", "rig.probes[0].line", "17", "another line than rig.hardware.pumpPin, which has it already" },
         { """{ "channel": "leak", "from": "switch", "line": 22, "wellWhen": "low" }""", "rig.probes[0].line", "22", "another line than rig.hardware.lampLine" },
         { $$"""{ "channel": "supply", {{Pt}}, "input": 1, "excitation": "3.3 V" }, { "channel": "return", {{Pt}}, "input": 1, "excitation": "3.3 V" }""", "rig.probes[1].input", "1", "an input of its own; rig.probes[0] (supply)" },
         { $$"""{ "channel": "supply", {{Pt}}, "input": 3, "excitation": "3.3 V" }, { "channel": "return", {{Pt}}, "input": 1, "excitationInput": 3 }""", "rig.probes[0].input", "3", "rig.probes[1] measures its excitation" },

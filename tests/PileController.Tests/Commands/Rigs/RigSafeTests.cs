@@ -23,7 +23,7 @@ public sealed class RigSafeTests : IDisposable
             {
               "rig": {
                 "kind": "hardware",
-                "probes": [{ "channel": "flow" }, { "channel": "heapTurns", "radius": "1 m", "height": "1 m", "address": "28-0000000000a1" }, { "channel": "house", "address": "28-0000000000a2" }],
+                "probes": [{ "channel": "flow", "from": "pulses", "line": 90 }, { "channel": "heapTurns", "radius": "1 m", "height": "1 m", "address": "28-0000000000a1" }, { "channel": "house", "address": "28-0000000000a2" }],
                 "hardware": {
                   "gpioChip": "no such chip", "pwmChip": "no.such.pwm", "standingWater": "drainsBack",
                   "pump": { "drive": "pwm", "channel": 0 }, "blowerPin": 27
