@@ -8,9 +8,6 @@ public partial class WordsTests
 {
     private const string Folder = "/js/words/";
 
-    // The rig's view, its commissioning and their words follow.
-    private static readonly string[] Excepted = ["/js/words.js", "/js/views/rig.js", "/js/views/commission.js", "/js/rig/"];
-
     private static readonly PanelAssets Assets = new();
 
     private static readonly HashSet<string> Classes =
@@ -22,17 +19,12 @@ public partial class WordsTests
         string[] left =
         [
             .. Scripts()
-                .Where(path => !path.StartsWith(Folder, StringComparison.Ordinal) && !Excepted.Any(one => path.StartsWith(one, StringComparison.Ordinal)))
+                .Where(path => !path.StartsWith(Folder, StringComparison.Ordinal))
                 .SelectMany(path => ScriptLiterals.Of(TextOf(path)).Where(IsText).Select(one => $"{path}: {one.Text}")),
         ];
 
         Assert.Empty(left);
     }
-
-    // Once it has none left, this test and the exceptions go.
-    [Fact]
-    public void Script_OfTheRig_StillHoldsText() =>
-        Assert.Contains("What the actuators are told", ScriptLiterals.Of(TextOf("/js/views/rig.js")).Where(IsText).Select(one => one.Text));
 
     [Fact]
     public void Words_AnyFile_NeedsNoOther()

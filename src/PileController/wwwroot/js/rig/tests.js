@@ -3,7 +3,9 @@
 import { h, put, toneMark } from "../dom.js";
 import { dayAndClock, span } from "../time.js";
 import { full, kindOf } from "../units.js";
-import { SOUNDNESS, TONES } from "./words.js";
+import * as say from "../words/commission.js";
+
+const TONES = { sound: "good", doubtful: "warn", failed: "bad" };
 
 const list = (items) => h("ul", { class: "plain" }, ...items.map((text) => h("li", {}, text)));
 
@@ -11,14 +13,14 @@ const list = (items) => h("ul", { class: "plain" }, ...items.map((text) => h("li
 export function testCard(test, probes, begin) {
   const ticks = test.id !== "ice" ? [] : probes.map((probe) => h("label", { class: "tick" },
     h("input", { type: "checkbox", value: probe.channel, checked: probe.channel === "supply" || probe.channel === "return" }), probe.name));
-  const moves = test.moving.length === 0 ? "Nothing moves." : `Held by hand meanwhile, interlocks above it: ${test.moving.join("; ")}.`;
+  const moves = test.moving.length === 0 ? say.nothingMoves : say.heldMeanwhile(test.moving);
   const go = h("button", { type: "button", class: "wide", onclick: () => begin(test.id, ticks.map((one) => one.firstChild).filter((box) => box.checked).map((box) => box.value)) },
-    test.moving.length === 0 ? `Begin: ${test.title.toLowerCase()}` : `Begin: ${test.title.toLowerCase()}, it moves the rig`);
+    test.moving.length === 0 ? say.begin(test.title) : say.beginMoving(test.title));
   return h("details", { class: "card", "data-test": test.id },
     h("summary", {}, test.title),
     test.whyNot === null ? null : h("p", { class: "notice" }, test.whyNot),
     list(test.cautions), h("p", { class: "hint" }, moves),
-    ticks.length === 0 ? null : h("fieldset", {}, h("legend", {}, "Which probes are in the ice"), h("div", { class: "ticks" }, ...ticks)),
+    ticks.length === 0 ? null : h("fieldset", {}, h("legend", {}, say.inTheIce), h("div", { class: "ticks" }, ...ticks)),
     test.whyNot === null ? go : null);
 }
 
@@ -54,57 +56,57 @@ export function stepCard(run, answer, giveUp) {
   const elapsed = h("p", { class: "hint num" });
   const asks = run.awaits && run.question !== null;
   const field = asks ? answerField(run.question) : null;
-  const say = (body) => answer({ step: run.step, ...body });
+  const send = (body) => answer({ step: run.step, ...body });
   const typed = () => (run.question.kind === "text" ? (field.value.trim() === "" ? {} : { text: field.value.trim() }) : field.value === "" ? {} : { figure: Number(field.value) });
   const buttons = !run.awaits ? []
     : asks && field === null
-      ? [h("button", { type: "button", onclick: () => say({ figure: 1 }) }, "Yes"), h("button", { type: "button", class: "quiet", onclick: () => say({ figure: 0 }) }, "No")]
-      : [h("button", { type: "submit", class: "wide" }, asks ? "Answer and go on" : "Go on")];
-  const form = h("form", { novalidate: true, onsubmit: (event) => { event.preventDefault(); say(field === null ? {} : typed()); } },
+      ? [h("button", { type: "button", onclick: () => send({ figure: 1 }) }, say.yes), h("button", { type: "button", class: "quiet", onclick: () => send({ figure: 0 }) }, say.no)]
+      : [h("button", { type: "submit", class: "wide" }, asks ? say.answer : say.goOn)];
+  const form = h("form", { novalidate: true, onsubmit: (event) => { event.preventDefault(); send(field === null ? {} : typed()); } },
     asks ? h("div", { class: "field" }, h(field === null ? "p" : "label", field === null ? { class: "head" } : { class: "head", for: "commission-answer" },
-      `${run.question.text}${run.question.unit === "" ? "" : ` (${run.question.unit})`}`), field) : null,
+      say.asked(run.question.text, run.question.unit)), field) : null,
     h("div", { class: "row" }, ...buttons));
   return {
     node: h("section", { class: "card", "data-step": run.step },
-      h("h2", {}, `${run.title}: step ${run.step} of ${run.steps}`),
+      h("h2", {}, say.step(run.title, run.step, run.steps)),
       h("p", { class: "why" }, run.say), form, elapsed,
-      h("div", { class: "row" }, h("button", { type: "button", class: "quiet", onclick: giveUp }, "Give up"))),
+      h("div", { class: "row" }, h("button", { type: "button", class: "quiet", onclick: giveUp }, say.giveUp))),
     set(next) {
-      const most = next.mostSeconds === null || next.mostSeconds === undefined ? "" : ` of at most ${span(next.mostSeconds * 1000)}`;
-      put(elapsed, next.awaits ? "It waits for you." : `${span(next.elapsedSeconds * 1000)}${most}. It goes on by itself.`);
+      const most = next.mostSeconds ?? null;
+      const time = span(next.elapsedSeconds * 1000);
+      put(elapsed, next.awaits ? say.waits : most === null ? say.elapsed(time) : say.elapsedOf(time, span(most * 1000)));
     },
   };
 }
 
-const figure = (one) => (one.figure === undefined || one.figure === null ? null
-  : `${Number(one.figure.toPrecision(4))} ${one.unit}${one.uncertainty === undefined || one.uncertainty === null ? "" : ` ± ${Number(one.uncertainty.toPrecision(2))} ${one.unit} (k = 2)`}`);
+const rounded = (value, digits, unit) => `${Number(value.toPrecision(digits))} ${unit}`;
+
+function figure(one) {
+  if ((one.figure ?? null) === null) {
+    return "";
+  }
+  const value = rounded(one.figure, 4, one.unit);
+  return (one.uncertainty ?? null) === null ? value : say.uncertain(value, rounded(one.uncertainty, 2, one.unit));
+}
 
 function adoption(one, adopt) {
   return (one.adopt ?? []).map((line) => h("div", { class: "row" },
     h("code", { class: "path" }, `${line.path}: ${line.json}`),
     line.fromPage
-      ? h("button", { type: "button", class: "quiet", "aria-label": `Try ${line.path} in the settings`, onclick: () => adopt(line) }, "Try in the settings")
-      : h("span", { class: "hint" }, "to be written into the settings file")));
+      ? h("button", { type: "button", class: "quiet", "aria-label": say.trySettingOf(line.path), onclick: () => adopt(line) }, say.trySetting)
+      : h("span", { class: "hint" }, say.byFile)));
 }
 
 /** What a test found. */
 export const outcomeList = (outcomes, adopt) => h("ul", { class: "plain" }, ...outcomes.map((one) => h("li", { "data-subject": one.subject, "data-verdict": one.verdict },
-  h("p", { class: "row" }, toneMark(TONES[one.verdict]), h("b", {}, SOUNDNESS[one.verdict]), h("span", { class: "num" }, figure(one) ?? "")),
+  h("p", { class: "row" }, toneMark(TONES[one.verdict]), h("b", {}, say.SOUNDNESS[one.verdict]), h("span", { class: "num" }, figure(one))),
   h("p", {}, one.sentence),
   ...(adopt === null ? [] : adoption(one, adopt)),
-  one.file === undefined || one.file === null ? null : h("details", {}, h("summary", {}, "The file for calc pump"), h("pre", { class: "scroll", tabindex: 0 }, one.file)))));
+  one.file === undefined || one.file === null ? null : h("details", {}, h("summary", {}, say.pumpFile), h("pre", { class: "scroll", tabindex: 0 }, one.file)))));
 
 /** The tests that were kept, newest first. */
 export const sheetList = (entries, offset) => (entries.length === 0
-  ? h("p", { class: "hint" }, "Nothing has been kept yet.")
+  ? h("p", { class: "hint" }, say.nothingKept)
   : h("ul", { class: "plain" }, ...entries.map((entry) => h("li", {},
-    h("p", {}, h("b", {}, entry.title), `, ${dayAndClock(entry.by.atUtcMilliseconds, offset)}, ${entry.by.who}`),
-    h("p", { class: "hint" }, entry.outcomes.map((one) => `${one.subject}: ${SOUNDNESS[one.verdict].toLowerCase()}`).join(", "))))));
-
-/** A calibration or proof in a few words, for the rig's list. */
-export const provenWords = (verb, atUtcMs, verdict, offset) => (atUtcMs === null || atUtcMs === undefined
-  ? `never ${verb}`
-  : `${verb} ${dayAndClock(atUtcMs, offset)}: ${SOUNDNESS[verdict].toLowerCase()}`);
-
-/** An offset of a probe. */
-export const offsetWords = (kelvin) => (kelvin === 0 ? "no offset" : `offset ${kelvin > 0 ? "+" : "−"}${full("fineKelvin", Math.abs(kelvin))}`);
+    h("p", {}, h("b", {}, entry.title), say.keptBy(dayAndClock(entry.by.atUtcMilliseconds, offset), entry.by.who)),
+    h("p", { class: "hint" }, entry.outcomes.map((one) => say.outcome(one.subject, say.SOUNDNESS[one.verdict])).join(", "))))));

@@ -3,21 +3,20 @@ import * as api from "../api.js";
 import * as feed from "../feed.js";
 import { worded } from "../refusal.js";
 import { liveFigures, outcomeList, sheetList, stepCard, testCard } from "../rig/tests.js";
-
-const NAME = "who";
-const FIELDS = { who: "Your name", figure: "Your answer", text: "Your answer" };
+import { nameInput, remember } from "../who.js";
+import * as say from "../words/commission.js";
 
 /** Lead through the tests of a rig: find, calibrate, prove; and keep what was found. */
 export function commissionView() {
   const trouble = h("p", { class: "error", role: "alert" });
   const said = h("p", { role: "status" });
-  const who = h("input", { type: "text", id: "commission-who", maxlength: 40, autocomplete: "name", value: localStorage.getItem(NAME) ?? "" });
+  const who = nameInput({ id: "commission-who" });
   const running = h("div", { class: "book", "aria-live": "polite" });
   const figures = liveFigures();
-  const live = h("section", { class: "card", hidden: true }, h("h2", {}, "Now"), figures.node);
+  const live = h("section", { class: "card", hidden: true }, h("h2", {}, say.now), figures.node);
   const tests = h("div", { class: "sections" });
   const sheet = h("div", {});
-  const choose = h("section", {}, h("h2", {}, "Tests, in their order"), tests);
+  const choose = h("section", {}, h("h2", {}, say.tests), tests);
   const adoption = h("div", { class: "plain" });
   let shown = "";
   let step = null;
@@ -28,17 +27,17 @@ export function commissionView() {
   async function act(call, done = "") {
     put(trouble, "");
     put(said, "");
-    localStorage.setItem(NAME, who.value.trim());
+    remember(who.value.trim());
     try {
       show(await call());
       put(said, done);
     } catch (refusal) {
-      put(trouble, worded(refusal, FIELDS));
+      put(trouble, worded(refusal, say.FIELDS));
     }
   }
 
   const begin = (test, probes) => act(() => api.beginTest({ test, probes, who: who.value.trim() }));
-  const keep = () => act(() => api.keepTest({ who: who.value.trim() }), "Kept on the sheet.");
+  const keep = () => act(() => api.keepTest({ who: who.value.trim() }), say.kept);
   const end = () => act(() => api.endTest());
 
   async function tryLine(line) {
@@ -54,31 +53,31 @@ export function commissionView() {
         return;
       }
       const change = outcome.differences[0];
-      adoption.replaceChildren(h("p", {}, change === undefined ? "Nothing would change: the settings say so already." : `${change.path}: ${JSON.stringify(change.was)} becomes ${JSON.stringify(change.is)}.`),
-        change === undefined ? null : h("p", { class: "hint" }, "The controller stops for a second or two with its outputs safe, and goes on with it. Keep the result on the sheet first."),
-        change === undefined ? null : h("div", { class: "row" }, h("button", { type: "button", onclick: () => adopt(set, fingerprint) }, "Take it over")));
+      adoption.replaceChildren(h("p", {}, change === undefined ? say.noChange : say.change(change.path, JSON.stringify(change.was), JSON.stringify(change.is))),
+        change === undefined ? null : h("p", { class: "hint" }, say.stops),
+        change === undefined ? null : h("div", { class: "row" }, h("button", { type: "button", onclick: () => adopt(set, fingerprint) }, say.takeOver)));
     } catch (refusal) {
       put(trouble, refusal.message);
     }
   }
 
   async function adopt(set, base) {
-    localStorage.setItem(NAME, who.value.trim());
+    remember(who.value.trim());
     try {
       await api.applySettings({ set, reset: [], base, who: who.value.trim() });
       adoption.replaceChildren();
-      put(said, "Written. The controller is starting with it.");
+      put(said, say.written);
     } catch (refusal) {
-      put(trouble, worded(refusal, FIELDS));
+      put(trouble, worded(refusal, say.FIELDS));
     }
   }
 
   function over(run) {
     return h("section", { class: "card", "data-over": run.test },
-      h("h2", {}, `${run.title}: what was found`), outcomeList(run.outcomes, tryLine), adoption,
+      h("h2", {}, say.found(run.title)), outcomeList(run.outcomes, tryLine), adoption,
       h("div", { class: "row" },
-        run.kept ? null : h("button", { type: "button", onclick: keep }, "Keep on the sheet"),
-        h("button", { type: "button", class: "quiet", onclick: end }, run.kept ? "Done" : "Put away")));
+        run.kept ? null : h("button", { type: "button", onclick: keep }, say.keep),
+        h("button", { type: "button", class: "quiet", onclick: end }, run.kept ? say.done : say.putAway)));
   }
 
   function show(answer) {
@@ -125,12 +124,12 @@ export function commissionView() {
 
   return {
     nodes: [
-      h("div", { class: "view-head" }, h("h1", {}, "Commission"),
-        h("p", { class: "hint" }, "The controller leads, you do the work. Nothing moves before its button says so; interlocks outrank every test, and what is held ends by itself.")),
-      h("section", { class: "card" }, h("div", { class: "field" }, h("label", { class: "head", for: "commission-who" }, "Your name, for the record and the sheet"), who)),
+      h("div", { class: "view-head" }, h("h1", {}, say.title),
+        h("p", { class: "hint" }, say.about)),
+      h("section", { class: "card" }, h("div", { class: "field" }, h("label", { class: "head", for: "commission-who" }, say.yourName), who)),
       trouble, said, running, live, choose,
-      h("section", { class: "card" }, h("h2", {}, "The sheet"), sheet,
-        h("div", { class: "row" }, h("a", { class: "button quiet", href: "/api/commissioning/sheet", target: "_blank", rel: "noopener" }, "The sheet, to print"), h("a", { class: "button quiet", href: "#rig" }, "Back to the rig"))),
+      h("section", { class: "card" }, h("h2", {}, say.sheet), sheet,
+        h("div", { class: "row" }, h("a", { class: "button quiet", href: "/api/commissioning/sheet", target: "_blank", rel: "noopener" }, say.sheetToPrint), h("a", { class: "button quiet", href: "#rig" }, say.backToRig))),
     ],
     update(now) {
       figures.set(now);

@@ -4,6 +4,7 @@ import { worded } from "../refusal.js";
 import { dayAndClock, span } from "../time.js";
 import { full } from "../units.js";
 import * as say from "../words/hand.js";
+import { ACTUATORS } from "../words/names.js";
 import { yourName } from "../words/shared.js";
 import { nameInput, remember } from "../who.js";
 
@@ -28,9 +29,9 @@ function heldList(act) {
       list.replaceChildren(...(now.hands.length === 0
         ? [h("p", { class: "muted" }, say.nothingHeld)]
         : now.hands.map((hand) => h("div", { class: "probe", "data-held": hand.actuator },
-          h("div", {}, h("p", { class: "value" }, say.held(say.ACTUATORS[hand.actuator], level(hand.actuator, hand.value))),
+          h("div", {}, h("p", { class: "value" }, say.held(ACTUATORS[hand.actuator], level(hand.actuator, hand.value))),
             h("p", { class: "state num" }, say.heldBy(hand.who, dayAndClock(hand.endsUtcMs, now.offsetMinutes), span(hand.endsUtcMs - now.utcMs)))),
-          h("button", { type: "button", class: "quiet", "data-actuator": hand.actuator, onclick: () => act(() => api.giveBack(hand.actuator), say.givenBack(say.ACTUATORS[hand.actuator])) }, say.giveBack)))));
+          h("button", { type: "button", class: "quiet", "data-actuator": hand.actuator, onclick: () => act(() => api.giveBack(hand.actuator), say.givenBack(ACTUATORS[hand.actuator])) }, say.giveBack)))));
       list.querySelector(`[data-actuator="${focused}"]`)?.focus();
     },
   };
@@ -38,7 +39,7 @@ function heldList(act) {
 
 function choice(id, chosen) {
   return h("label", { class: "choice", "data-actuator": id },
-    h("input", { type: "radio", name: "actuator", value: id, checked: chosen }), say.ACTUATORS[id], h("small", { class: "num" }));
+    h("input", { type: "radio", name: "actuator", value: id, checked: chosen }), ACTUATORS[id], h("small", { class: "num" }));
 }
 
 /** Take an actuator by hand until an end time, or give it back. */
@@ -47,7 +48,7 @@ export function handView() {
   const trouble = h("p", { class: "error", role: "alert" });
   const blocked = h("div", { class: "notice", id: "hand-blocked", "data-tone": "bad", hidden: true });
   const held = heldList(act);
-  const choices = Object.keys(say.ACTUATORS).map((id) => choice(id, id === "pump"));
+  const choices = Object.keys(ACTUATORS).map((id) => choice(id, id === "pump"));
   const value = h("input", { type: "range", id: "hand-value", min: 0, max: 100, step: 5, value: 50, oninput: describe });
   const valueText = h("output", { for: "hand-value", class: "num" });
   const minutes = h("input", { type: "number", id: "hand-minutes", min: 1, max: 1440, step: 1, value: 10, inputmode: "numeric", required: true, oninput: describe });
@@ -66,7 +67,7 @@ export function handView() {
     const share = actuator() === "backup" ? Number(value.value >= 50) : value.value / 100;
     put(valueText, level(actuator(), share));
     mark(value, "aria-valuetext", level(actuator(), share));
-    put(go, say.takeIt(say.ACTUATORS[actuator()], level(actuator(), share), span(minutes.value * 60000)));
+    put(go, say.takeIt(ACTUATORS[actuator()], level(actuator(), share), span(minutes.value * 60000)));
     bears.hidden = actuator() !== "pump" || latest === null;
     if (!bears.hidden) {
       const duty = latest.outputs.pumpDuty;
@@ -95,7 +96,7 @@ export function handView() {
       remember(who.value.trim());
       const share = actuator() === "backup" ? Number(value.value >= 50) : value.value / 100;
       act(() => api.takeByHand({ actuator: actuator(), value: share, minutes: Number(minutes.value), who: who.value.trim() }),
-        say.taken(say.ACTUATORS[actuator()]));
+        say.taken(ACTUATORS[actuator()]));
     },
   },
   h("h2", {}, say.take),

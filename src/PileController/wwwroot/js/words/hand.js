@@ -1,7 +1,5 @@
 // The view in which things are taken by hand.
 
-export const ACTUATORS = { pump: "Pump", valve: "Valve", blower: "Blower", backup: "Backup heat" };
-
 export const title = "By hand";
 export const about = "What you take ends by itself. Interlocks still stop the rig when they must, and a trip cannot be overridden by hand. Nothing held by hand outlives a restart.";
 

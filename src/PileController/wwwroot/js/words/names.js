@@ -31,3 +31,5 @@ export const CURBS = {
 export const curbWords = (curb, mode) => (mode === "servicing" ? "the lock for work on the rig" : CURBS[curb] ?? curb);
 
 export const PRIORITIES = { high: "High priority", medium: "Medium priority", low: "Low priority" };
+
+export const ACTUATORS = { pump: "Pump", valve: "Valve", blower: "Blower", backup: "Backup heat" };
