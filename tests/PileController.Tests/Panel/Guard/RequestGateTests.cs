@@ -84,6 +84,20 @@ public class RequestGateTests
         Assert.True(now.Headers.CacheControl!.NoStore);
     }
 
+    [Theory]
+    [InlineData("/js/main.js")]
+    [InlineData("/css/base.css")]
+    public async Task Answer_ThatIsNoDocument_IsTakenForNothingElseAndByNobodyElse(string path)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync(path);
+
+        Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
+        Assert.Equal("same-origin", Assert.Single(answer.Headers.GetValues("Cross-Origin-Resource-Policy")));
+        Assert.False(answer.Headers.Contains("Content-Security-Policy"));
+    }
+
     [Fact]
     public async Task Body_OverTheLimit_IsRefused()
     {
