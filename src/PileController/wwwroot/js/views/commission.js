@@ -93,7 +93,7 @@ export function commissionView() {
       const had = running.contains(document.activeElement);
       running.replaceChildren(...(run === null ? [] : [step?.node ?? over(run)]));
       if (had) {
-        (running.querySelector("input, button") ?? who).focus();
+        (running.querySelector("input,button") ?? who).focus();
       }
     }
     step?.set(run);
