@@ -80,7 +80,10 @@ internal static class BucketPump
 
             points.Add(new PumpPointPart
             {
-                FlowLitresPerMinute = Math.Round(flow, 2), HeadM = trace[$"head-{point}"].Figure!.Value, Watts = Math.Round(power, 2), Duty = Math.Round(duties[point - 1], 3),
+                FlowLitresPerMinute = Math.Round(flow, 2),
+                HeadM = trace[$"head-{point}"].Figure!.Value,
+                Watts = Math.Round(power, 2),
+                Duty = Math.Round(duties[point - 1], 3),
             });
         }
 
