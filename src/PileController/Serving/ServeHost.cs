@@ -1,3 +1,4 @@
+using System.Device.Gpio;
 using System.Security.Cryptography.X509Certificates;
 using PileController.Access;
 using PileController.Commissioning.Sheets;
@@ -5,9 +6,9 @@ using PileController.Forecasts;
 using PileController.Ledgers;
 using PileController.Panel;
 using PileController.Records;
-using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Service;
+using PileController.Settings;
 using PileController.Units;
 using PileController.Watch;
 
@@ -83,6 +84,18 @@ internal static class ServeHost
     }
 
     /// <summary>The real rig.</summary>
-    public static GpioRig OpenHardware(RigSettings settings, Action<string> report) =>
-        new GpioRig(GpioChips.Open(settings.Hardware.GpioChipLabel), settings, TimeProvider.System, report);
+    public static GpioRig OpenHardware(PileSettings settings, Action<string> report)
+    {
+        GpioController controller = GpioChips.Open(settings.Rig.Hardware.GpioChipLabel);
+        try
+        {
+            return new GpioRig(controller, settings.Rig, Derived.Motion(settings), TimeProvider.System, report);
+        }
+        catch (Exception)
+        {
+            // The lines go, or the settings that are taken up again instead find them busy.
+            controller.Dispose();
+            throw;
+        }
+    }
 }

@@ -84,7 +84,7 @@ internal static class ServeRun
         PileSettings settings = standing.Desk.Effective;
 
         // Before anything else: opening the lines puts them at their safe value.
-        await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings, output.WriteLine);
         standing.Folder.KeepSettings(settings.Fingerprint(), standing.Desk.Text);
         await using LiteRecord record = LiteRecord.Open(RecordOf(settings, standing.Folder));
 

@@ -1,11 +1,12 @@
 // Calls to the controller.
 
 import * as session from "./session.js";
+import * as say from "./words/frame.js";
 
 /** Why a call was refused, in words for a person. */
 export class Refusal extends Error {
   constructor(status, problem) {
-    super(problem?.detail ?? problem?.title ?? `The controller answered ${status}.`);
+    super(problem?.detail ?? problem?.title ?? say.answered(status));
     this.status = status;
     this.answer = problem;
     this.field = problem?.field ?? null;
@@ -42,7 +43,7 @@ async function call(method, path, body, signal, again = false) {
     if (signal?.aborted) {
       throw fault;
     }
-    throw new Refusal(0, { detail: "The controller cannot be reached." });
+    throw new Refusal(0, { detail: say.notReached });
   }
   const type = response.headers.get("Content-Type") ?? "";
   const answer = type.includes("json") ? await response.json() : null;

@@ -5,6 +5,7 @@ using PileController.Parts;
 using PileController.Rigs;
 using PileController.Settings;
 using PileController.Settings.Fields;
+using ValveTravel = PileController.Commissioning.Procedures.ValveTravel;
 
 namespace PileController.Tests.Commissioning.Procedures;
 

@@ -108,7 +108,7 @@ internal static class RigTestRun
             return (simulated, new SimulatedGrower(simulated, settings, ask.Channels.Count > 0 ? ask.Channels : usual, dialogue.WriteLine));
         }
 
-        GpioRig gpio = ServeHost.OpenHardware(settings.Rig, dialogue.WriteLine);
+        GpioRig gpio = ServeHost.OpenHardware(settings, dialogue.WriteLine);
         HardwareTestRig real = await HardwareTestRig.OpenAsync(gpio, record!, settings, TimeProvider.System, cancellation);
         return (real, new TypingGrower(Console.In, dialogue, () => real.Seconds));
     }

@@ -1,0 +1,16 @@
+# The flow meter's wheel: pulses at its line while the pump moves water, unless /run/hil/flow-stopped is there.
+. /trial/guest/places.sh
+mkdir -p /run/hil
+exec 8<> <(:)
+where=$(lines)
+half=0.050
+while :; do
+    pump=0
+    read -r pump 2>/dev/null <"$where/sim_gpio${line_of[pump]}/value" || where=$(lines)
+    if [ "$pump" = 1 ] && ! [ -e /run/hil/flow-stopped ]; then
+        echo pull-up >"$where/sim_gpio${inputs[flow]}/pull"
+        read -rt $half -u 8
+        echo pull-down >"$where/sim_gpio${inputs[flow]}/pull"
+    fi 2>/dev/null
+    read -rt $half -u 8
+done
