@@ -1,5 +1,6 @@
 using PileController.Commissioning.Procedures;
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 using PileController.Settings;
 
 namespace PileController.Commissioning;
@@ -48,7 +49,7 @@ internal static class Catalogue
         "pump-curve" => BucketPump.Of(settings, ask.Duties.Count > 0 ? ask.Duties : BucketPump.UsualDuties(settings)),
         "travel" => ValveTravel.Of(settings),
         "exercise" => Exercise.Of(settings),
-        "wind-down" => WindDown.Of(),
+        "wind-down" => WindDown.Of(settings),
         _ => throw new ArgumentException($"There is no test \"{id}\"; allowed: {string.Join(", ", Ids)}.", nameof(id)),
     };
 
@@ -62,6 +63,8 @@ internal static class Catalogue
             $"{ChannelTable.Of(other).Name} has no temperature probe here; allowed: {string.Join(", ", Fitted.Thermometers(settings).Select(c => ChannelTable.Of(c).Name))}.",
         "pair" when !Fitted.Has(settings, Channel.Supply) || !Fitted.Has(settings, Channel.Return) => "Supply and return must both have a probe (rig.probes).",
         "bucket" or "purge" when !Fitted.Has(settings, Channel.Flow) => "No flow meter is fitted (rig.probes, channel flow).",
+        "pump-curve" when settings.Control.Drive == PumpDrive.OnOff && ask.Duties.Any(duty => duty < 1) =>
+            "The pump is on a relay, which knows the full duty only: measure at 100 % twice or more, the hose at another height each time.",
         "travel" when !Moves.HasValve(settings) => "No motor valve is fitted (loop.valveTravel is 0 s).",
         _ => null,
     };

@@ -10,11 +10,12 @@ namespace PileController.Commissioning;
 /// <param name="Readings">What the rig said, before validation: a probe in a warm hand moves faster than a heap can.</param>
 /// <param name="Outputs">What the actuators were told at this tick; the readings were taken before.</param>
 /// <param name="Stop">Why nothing may be tested now, or null.</param>
-internal sealed record Look(double Seconds, RigReadings Readings, Outputs Outputs, string? Stop)
+/// <param name="IsHeldOff">Whether what stops it holds all outputs off, with which a test at rest can live.</param>
+internal sealed record Look(double Seconds, RigReadings Readings, Outputs Outputs, string? Stop, bool IsHeldOff = false)
 {
     /// <summary>The look at a tick.</summary>
     public static Look Of(Decision decision, RigReadings raw) =>
-        new(decision.At.MonotonicMilliseconds * 0.001, raw, decision.Outputs, WhyNot(decision));
+        new(decision.At.MonotonicMilliseconds * 0.001, raw, decision.Outputs, WhyNot(decision), decision.Mode is Mode.Tripped or Mode.Servicing);
 
     /// <summary>The value of a channel as the probe gave it; null when it gave none.</summary>
     public double? Of(Channel channel)

@@ -60,6 +60,9 @@ internal sealed record Phase(string Id, string Say)
     /// <summary>True: it is over when the grower says so. False: when it has seen enough.</summary>
     public bool Asks { get; init; }
 
+    /// <summary>For one that asks: whether the test is judged by what was seen in it. Else the newest look alone is kept.</summary>
+    public bool KeepsLooks { get; init; }
+
     /// <summary>What the grower answers when saying so; null for nothing.</summary>
     public Question? Question { get; init; }
 
@@ -72,8 +75,8 @@ internal sealed record Phase(string Id, string Say)
     /// <summary>Whether the looks since it began are enough; null: the least time is.</summary>
     public Func<IReadOnlyList<Look>, bool>? Enough { get; init; }
 
-    /// <summary>How long its moves are held at most, s: a minute longer than it can last.</summary>
-    public double HoldSeconds => 60 + (Asks || Enough is not null ? MostSeconds : LeastSeconds);
+    /// <summary>How long it can last, s.</summary>
+    public double LongestSeconds => Asks || Enough is not null ? MostSeconds : LeastSeconds;
 }
 
 /// <summary>A test as a whole.</summary>
@@ -91,6 +94,9 @@ internal sealed record Procedure(
         .. Phases.SelectMany(phase => phase.Moves).GroupBy(move => move.Actuator).OrderBy(moves => moves.Key)
             .Select(moves => $"{Name(moves.Key)} ({string.Join(", ", moves.Select(move => Worded(move)).Distinct())})"),
     ];
+
+    /// <summary>Whether it wants all off and shut throughout, and so goes on while a trip or the lock holds all outputs off.</summary>
+    public bool IsAtRest => Phases.All(phase => phase.Moves.All(move => move.Value == 0));
 
     /// <summary>The name of an actuator in a sentence.</summary>
     public static string Name(Actuator actuator) => actuator == Actuator.Backup ? "backup heat" : WireName(actuator);

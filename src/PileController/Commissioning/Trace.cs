@@ -4,7 +4,7 @@ namespace PileController.Commissioning;
 
 /// <summary>What was seen in one step.</summary>
 /// <param name="Phase">The step.</param>
-/// <param name="Looks">Every look of it, in order; the first may be from before the actuators were told.</param>
+/// <param name="Looks">Its looks in order, the first maybe from before the actuators were told; the newest only where a step that asks keeps none.</param>
 /// <param name="BeganSeconds">When the actuators were told what it wants; null before.</param>
 /// <param name="EndedSeconds">When it was over; null before.</param>
 /// <param name="Figure">The number answered, or null.</param>

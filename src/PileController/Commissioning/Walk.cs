@@ -40,13 +40,14 @@ internal sealed record Walk(Procedure Procedure, IReadOnlyList<PhaseTrace> Trace
             return this;
         }
 
-        if (look.Stop is { } stop)
+        // A loop that is being drained trips its level switch: nothing moves then, and nothing is to.
+        if (look.Stop is { } stop && !(look.IsHeldOff && Procedure.IsAtRest))
         {
             return GiveUp(stop);
         }
 
         PhaseTrace trace = Traces[^1];
-        trace = trace with { Looks = [.. trace.Looks, look] };
+        trace = trace with { Looks = trace.BeganSeconds is not null && phase is { Asks: true, KeepsLooks: false } ? [look] : [.. trace.Looks, look] };
         if (Disobeyed(look.Outputs, phase) is { } actuator)
         {
             string why = $"The {Procedure.Name(actuator)} is not told what the test asks for: an interlock outranks it, or the hold has ended. The sentence on the page says which.";
@@ -97,11 +98,8 @@ internal sealed record Walk(Procedure Procedure, IReadOnlyList<PhaseTrace> Trace
     {
         foreach (Move move in phase.Moves)
         {
-            double value = told.Of(move.Actuator);
-
-            // A relay knows no part of its duty: of pump and blower on and off are told apart.
-            bool obeyed = move.Actuator is Actuator.Pump or Actuator.Blower ? value > 0 == move.Value > 0 : Math.Abs(value - move.Value) < 1e-6;
-            if (!obeyed)
+            // A relay knows no part of its duty, and is never asked for one.
+            if (Math.Abs(told.Of(move.Actuator) - move.Value) > 1e-6)
             {
                 return move.Actuator;
             }

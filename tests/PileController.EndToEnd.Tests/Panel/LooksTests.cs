@@ -75,13 +75,13 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         await bench.Page.GetByLabel("Your name, for the record and the sheet").FillAsync("Robin");
         await bench.Page.Locator("[data-test=bucket] summary").ClickAsync();
         await AssertWellMadeAsync(bench);
-        await bench.Page.Locator("[data-test=wind-down] summary").ClickAsync();
-        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Begin: wind down for the summer" }).ClickAsync();
-        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Yes", Exact = true }).WaitForAsync();
+        await bench.Page.Locator("[data-test=pair] summary").ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Begin: pair supply and return, it moves the rig" }).ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Go on", Exact = true }).WaitForAsync();
         await Pictures.SaveAsync(bench.Page, $"commission-step-{wide}");
         await AssertWellMadeAsync(bench);
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Give up" }).ClickAsync();
-        await bench.Page.Locator("[data-over=wind-down]").WaitForAsync();
+        await bench.Page.Locator("[data-over=pair]").WaitForAsync();
         await Pictures.SaveAsync(bench.Page, $"commission-over-{wide}");
         await AssertWellMadeAsync(bench);
     }

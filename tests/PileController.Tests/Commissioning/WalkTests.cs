@@ -1,4 +1,5 @@
 using PileController.Commissioning;
+using PileController.Commissioning.Running;
 using PileController.Control.Decisions;
 using PileController.Settings;
 
@@ -105,16 +106,67 @@ public sealed class WalkTests
     }
 
     [Fact]
+    public void Take_LessDutyThanAskedFor_IsGivenUp()
+    {
+        Bench bench = new Bench(Pump).UntilAsked().Answer().Tick();
+        bench.Tells = outputs => outputs with { PumpDuty = 0.4 };
+
+        Assert.Contains("The pump is not told what the test asks for", Assert.Single(bench.Tick().Walk.Found()).Sentence);
+    }
+
+    [Theory]
+    [InlineData("ice", false)]
+    [InlineData("wind-down", false)]
+    [InlineData("leak", true)]
+    public void Take_OutputsHeldOff_EndsOnlyATestThatWantsMoreThanRest(string id, bool ends)
+    {
+        Walk walk = Walk.Begin(Catalogue.Of(id, PileSettings.AlderBank, new TestAsk()))
+            .Take(new Look(1000, PileController.Control.Readings.RigReadings.None, Outputs.Safe, "Locked off.", IsHeldOff: true));
+
+        Assert.Equal(ends, walk.Ended);
+        Assert.NotEqual(ends, walk.AwaitsAnswer);
+    }
+
+    [Fact]
+    public void Take_ControlThatFailed_EndsATestAtRestAsWell() =>
+        Assert.True(Walk.Begin(Catalogue.Of("ice", PileSettings.AlderBank, new TestAsk()))
+            .Take(new Look(1000, PileController.Control.Readings.RigReadings.None, Outputs.Safe, "Control failed.")).Ended);
+
+    [Fact]
+    public void Take_StepThatAsks_KeepsItsNewestLookUnlessItIsJudgedByThem()
+    {
+        Walk Asked(bool keeps) => new Bench(Pump with { Phases = [Pump.Phases[0] with { KeepsLooks = keeps }] }).Tick().Tick().Tick().Walk;
+
+        Assert.Equal(1030, Assert.Single(Asked(keeps: false).Traces[0].Looks).Seconds);
+        Assert.Equal(3, Asked(keeps: true).Traces[0].Looks.Count);
+        Assert.Equal(20, Asked(keeps: false).ElapsedSeconds);
+    }
+
+    [Theory]
+    [InlineData("pair", 60)]
+    [InlineData("wind-down", 1380)]
+    public void Take_NobodyAnswersAtRest_IsGivenUpAsWell(string id, double minutes)
+    {
+        Bench bench = new(Catalogue.Of(id, PileSettings.AlderBank, new TestAsk()));
+        while (!bench.Walk.Ended)
+        {
+            bench.Tick();
+        }
+
+        Assert.Contains($"Nobody answered within {minutes} min", Assert.Single(bench.Walk.Found()).Sentence);
+    }
+
+    [Fact]
     public void Moving_EveryTestOfTheDemo_NamesWhatMovesAndToWhat()
     {
         IEnumerable<string> said = Catalogue.Ids.Select(id => $"{id}: {string.Join("; ", Catalogue.Of(id, PileSettings.AlderBank, new TestAsk()).Moving)}");
 
         Assert.Equal(
             [
-                "find: pump (off); valve (open); blower (off)", "ice: ", "pair: ", "leak: pump (off); valve (open); blower (off)",
+                "find: pump (off); valve (open); blower (off)", "ice: pump (off); valve (shut); blower (off)", "pair: pump (off); valve (shut); blower (off)", "leak: pump (off); valve (open); blower (off)",
                 "purge: pump (off, 100 %); valve (open); blower (off)", "bucket: pump (off, 100 %); valve (open); blower (off)",
                 "pump-curve: pump (off, 100 %, 80 %, 60 %); valve (open); blower (off)", "travel: pump (off); valve (shut, open); blower (off)",
-                "exercise: pump (off, 100 %); valve (open, shut); blower (off, 100 %)", "wind-down: ",
+                "exercise: pump (off, 100 %); valve (open, shut); blower (off, 100 %)", "wind-down: pump (off); valve (shut); blower (off)",
             ],
             said);
     }
@@ -123,9 +175,11 @@ public sealed class WalkTests
     public void Hold_OfEveryStep_EndsByItself()
     {
         PileSettings settings = PileSettings.AlderBank with { Control = PileSettings.AlderBank.Control with { BackupFitted = true } };
-        foreach (Phase phase in Catalogue.Ids.SelectMany(id => Catalogue.Of(id, settings, new TestAsk()).Phases).Where(phase => phase.Moves.Count > 0))
+        foreach ((string id, Phase phase) in Catalogue.Ids.SelectMany(id => Catalogue.Of(id, settings, new TestAsk()).Phases.Select(phase => (id, phase))))
         {
-            Assert.InRange(phase.HoldSeconds, 60, 3 * 3600);
+            Assert.NotEmpty(phase.Moves);
+            Assert.InRange(Holds.HoldSeconds(phase, speed: 1), 60, (id == "wind-down" ? 24 : 3) * 3600);
+            Assert.Equal(phase.LongestSeconds + 3600, Holds.HoldSeconds(phase, speed: 60));
         }
     }
 }

@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Settings;
 
 namespace PileController.Commissioning.Procedures;
 
@@ -11,15 +12,20 @@ internal static class Bath
     /// <summary>Longest wait, s. A probe in a steel sleeve takes some minutes for a fall of 60 K.</summary>
     public const double LongestSeconds = 1800;
 
+    /// <summary>How long a bath may take to make ready, s (common practice, no source).</summary>
+    public const double SetUpSeconds = 3600;
+
     // Three steps of the probe's own grain: noise makes two of them (the simulated probe's noise is half a step).
     private const double RestQuanta = 3;
 
-    /// <summary>A step that waits for a series to rest.</summary>
+    /// <summary>A step that waits for a series to rest, with nothing drawn meanwhile.</summary>
+    /// <param name="settings">The holding.</param>
     /// <param name="say">What the grower is told.</param>
     /// <param name="quantum">The grain of the series.</param>
     /// <param name="series">The series of which each must rest.</param>
-    public static Phase Phase(string say, double quantum, Func<IReadOnlyList<Look>, IEnumerable<Series>> series) => new("steady", say)
+    public static Phase Phase(PileSettings settings, string say, double quantum, Func<IReadOnlyList<Look>, IEnumerable<Series>> series) => new("steady", say)
     {
+        Moves = Moves.AllOff(settings),
         LeastSeconds = RestSeconds,
         MostSeconds = LongestSeconds,
         Enough = looks => series(Series.Last(looks, RestSeconds)).All(one => Rests(one, quantum)),

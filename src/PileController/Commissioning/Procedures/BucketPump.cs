@@ -46,7 +46,7 @@ internal static class BucketPump
             Moves = Moves.Run(settings, duty),
             LeastSeconds = SettleSeconds + 20,
             MostSeconds = 240,
-            Enough = looks => Settled(looks).Deviation <= SettledShare * Settled(looks).Mean,
+            Enough = IsSettled,
         };
         yield return Asked($"head-{point}", settings, duty, Question.Number("How high is the hose's end over the water the pump draws from?", "m", 0, 200));
         if (!Fitted.Has(settings, Channel.Flow))
@@ -65,9 +65,12 @@ internal static class BucketPump
 
     private static Series Settled(IReadOnlyList<Look> looks) => Series.Of(Series.Last(looks, SettleSeconds), Channel.Flow);
 
+    private static bool IsSettled(IReadOnlyList<Look> looks) => Settled(looks) is var flow && flow.Deviation <= SettledShare * flow.Mean;
+
     private static Outcome Judge(Trace trace, PileSettings settings, IReadOnlyList<double> duties)
     {
         List<PumpPointPart> points = [];
+        List<string> restless = [];
         for (int point = 1; point <= duties.Count; point++)
         {
             IReadOnlyList<Look> looks = trace[$"run-{point}"].Since;
@@ -78,9 +81,17 @@ internal static class BucketPump
                 return new Outcome("pump", Soundness.Failed, $"Point {point}: the {(double.IsFinite(flow) ? "power" : "flow")} could not be read.");
             }
 
+            if (Fitted.Has(settings, Channel.Flow) && !IsSettled(looks))
+            {
+                restless.Add($"{point}");
+            }
+
             points.Add(new PumpPointPart
             {
-                FlowLitresPerMinute = Math.Round(flow, 2), HeadM = trace[$"head-{point}"].Figure!.Value, Watts = Math.Round(power, 2), Duty = Math.Round(duties[point - 1], 3),
+                FlowLitresPerMinute = Math.Round(flow, 2),
+                HeadM = trace[$"head-{point}"].Figure!.Value,
+                Watts = Math.Round(power, 2),
+                Duty = Math.Round(duties[point - 1], 3),
             });
         }
 
@@ -88,16 +99,18 @@ internal static class BucketPump
         SettingsFault[] faults = [.. PumpChecks.Of(part)];
         return faults.Length > 0
             ? new Outcome("pump", Soundness.Failed, $"These points make no pump: {string.Join(" ", faults.Select(fault => fault.Sentence))}")
-            : Fit(part);
+            : Fit(part, restless);
     }
 
-    private static Outcome Fit(PumpPart part)
+    private static Outcome Fit(PumpPart part, IReadOnlyList<string> restless)
     {
         PumpCurve curve = part.Curve();
         double miss = part.LargestMissM(curve);
         bool good = miss <= MissShare * curve.ShutoffHeadM;
         string found = $"Through {part.Points.Count} points: {Wording.Number(curve.ShutoffHeadM, 2)} m at no flow and {Wording.Number(curve.FreeFlowLitresPerMinute)} L/min at no head; the worst point is missed by {Wording.Number(miss, 2)} m";
-        return new Outcome("pump", good ? Soundness.Sound : Soundness.Doubtful, good ? $"{found}." : $"{found}: one of them was measured askew.")
+        return new Outcome("pump", good && restless.Count == 0 ? Soundness.Sound : Soundness.Doubtful, !good ? $"{found}: one of them was measured askew."
+            : restless.Count > 0 ? $"{found}; the flow never settled at point {Wording.All(restless)}: air, or a hose that moved. Do it again."
+            : $"{found}.")
         {
             Figure = curve.ShutoffHeadM,
             Unit = "m",

@@ -136,7 +136,8 @@ internal static class Exercise
             ? new Outcome("valve", Soundness.Sound, $"The valve took {Wording.Share(lost)} of the flow away as it ran shut.") { Figure = 100 * lost, Unit = "%" }
             : new Outcome("valve", Soundness.Failed, double.IsNaN(lost)
                 ? "The flow could not be read while the valve ran shut."
-                : $"The valve was told to shut and the flow lost {Wording.Share(Math.Max(0, lost))} of itself: jammed, not wired, or slower than it was told (loop.valveTravel).") { Figure = double.IsNaN(lost) ? null : 100 * lost, Unit = "%" };
+                : $"The valve was told to shut and the flow lost {Wording.Share(Math.Max(0, lost))} of itself: jammed, not wired, or slower than it was told (loop.valveTravel).")
+            { Figure = double.IsNaN(lost) ? null : 100 * lost, Unit = "%" };
     }
 
     private static Outcome Powered(Actuator actuator, IReadOnlyList<Look> rest, IReadOnlyList<Look> run, Channel channel)

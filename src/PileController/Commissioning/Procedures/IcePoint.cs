@@ -18,10 +18,10 @@ internal static class IcePoint
     /// <param name="bathKelvin">The bath lies within ± so much of 0 °C, K.</param>
     public static Procedure Of(PileSettings settings, IReadOnlyList<Channel> channels, double bathKelvin = UsualBathKelvin) => new(
         "ice", "Calibrate at the ice point",
-        ["Water and ice stay away from plugs and boards. A heap probe that is out leaves the heap less well watched: put it back the same day."],
+        ["Water and ice stay away from plugs and boards. A heap probe that is out leaves the heap less well watched: put it back the same day.", Moves.FrostCaution],
         [
-            new("ready", $"Fill a bucket with crushed ice, top up with clean water, stir. Put in: {Wording.All(channels.Select(Wording.Probe))}, a hand deep, not touching the wall. Then go on.") { Asks = true },
-            Bath.Phase("Stir now and then. It ends by itself when the readings have rested for three minutes.", ChannelTable.Of(Channel.Supply).Quantum, looks => channels.Select(channel => Series.Of(looks, channel))),
+            new("ready", $"Fill a bucket with crushed ice, top up with clean water, stir. Put in: {Wording.All(channels.Select(Wording.Probe))}, a hand deep, not touching the wall. Then go on.") { Moves = Moves.AllOff(settings), Asks = true, MostSeconds = Bath.SetUpSeconds },
+            Bath.Phase(settings, "Stir now and then. It ends by itself when the readings have rested for three minutes.", ChannelTable.Of(Channel.Supply).Quantum, looks => channels.Select(channel => Series.Of(looks, channel))),
         ],
         trace => [.. channels.Select(channel => Judge(trace["steady"], settings, channel, bathKelvin))]);
 

@@ -26,7 +26,7 @@ internal static class LeakDown
         [
             new("mark", "Fill the loop, vent it, and mark the water's height on sight glass or tank. Then go on.") { Moves = Moves.Rest(settings), Asks = true, MostSeconds = 3600 },
             new("stand", $"Everything stands for {Wording.Number(minutes)} min. Walk along the lines: a dry paper round each joint shows what the mark does not.") { Moves = Moves.Rest(settings), LeastSeconds = 60 * minutes },
-            new("fall", "Look at the mark again.") { Moves = Moves.Rest(settings), Asks = true, MostSeconds = 3600, Question = Question.Number("By how many millimetres has the water fallen?", "mm", 0, 2000) },
+            new("fall", "Look at the mark again.") { Moves = Moves.Rest(settings), Asks = true, KeepsLooks = true, MostSeconds = 3600, Question = Question.Number("By how many millimetres has the water fallen?", "mm", 0, 2000) },
         ],
         trace => [Judge(trace, minutes)]);
 

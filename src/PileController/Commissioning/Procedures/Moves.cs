@@ -10,6 +10,13 @@ internal static class Moves
     public static IReadOnlyList<Move> Rest(PileSettings settings) =>
         [new(Actuator.Pump, 0), .. Valve(settings, 1), .. Blower(settings, 0)];
 
+    /// <summary>Said where the loop may be empty or open while the pump is held at rest.</summary>
+    public const string FrostCaution = "In a frost the pump can start all the same: the frost guard outranks every hold. The loop must be filled, or the pump unplugged.";
+
+    /// <summary>All is off and shut, as when the outputs are locked off: a test that wants no more goes on then.</summary>
+    public static IReadOnlyList<Move> AllOff(PileSettings settings) =>
+        [new(Actuator.Pump, 0), .. Valve(settings, 0), .. Blower(settings, 0), .. settings.Control.BackupFitted ? [new Move(Actuator.Backup, 0)] : Array.Empty<Move>()];
+
     /// <summary>The pump runs at a duty through an open loop, the blower stands.</summary>
     public static IReadOnlyList<Move> Run(PileSettings settings, double duty) =>
         [new(Actuator.Pump, duty), .. Valve(settings, 1), .. Blower(settings, 0)];

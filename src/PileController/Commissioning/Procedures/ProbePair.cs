@@ -21,10 +21,10 @@ internal static class ProbePair
     /// <summary>The test; both probes must be fitted.</summary>
     public static Procedure Of(PileSettings settings) => new(
         "pair", "Pair supply and return",
-        ["Lukewarm water is enough: hot water scalds, and it does not stay even."],
+        ["Lukewarm water is enough: hot water scalds, and it does not stay even.", Moves.FrostCaution],
         [
-            new("ready", "Fill a bucket with water about as warm as the room. Tie the two probes together, metal to metal, and hang them in its middle. Stir, then go on.") { Asks = true },
-            Bath.Phase("Stir now and then. It ends by itself when their difference has rested for three minutes.", 2 * ChannelTable.Of(Channel.Supply).Quantum, looks => [Series.Difference(looks, Channel.Supply, Channel.Return)]),
+            new("ready", "Fill a bucket with water about as warm as the room. Tie the two probes together, metal to metal, and hang them in its middle. Stir, then go on.") { Moves = Moves.AllOff(settings), Asks = true, MostSeconds = Bath.SetUpSeconds },
+            Bath.Phase(settings, "Stir now and then. It ends by itself when their difference has rested for three minutes.", 2 * ChannelTable.Of(Channel.Supply).Quantum, looks => [Series.Difference(looks, Channel.Supply, Channel.Return)]),
         ],
         trace => [Judge(trace["steady"], settings)]);
 

@@ -19,6 +19,9 @@ internal static class ValveTravel
     // Ways that differ by more than this want a look (common practice, no source).
     private const double UnevenShare = 0.2;
 
+    // The driver lets go of the motor a little after the travel it was told: a pointer that stops then was stopped by it.
+    private const double DriverShare = 1.15;
+
     /// <summary>The test; a motor valve must be fitted.</summary>
     public static Procedure Of(PileSettings settings) => new(
         "travel", "Time the valve",
@@ -46,6 +49,11 @@ internal static class ValveTravel
         if (Math.Min(openSeconds, shutSeconds) < ShortestSeconds || mean > LongestSeconds)
         {
             return new Outcome(name, Soundness.Failed, $"{found}. That is no travel of a motor valve: does it move at all, and did you wait for its end?") { Figure = mean, Unit = "s", Uncertainty = uncertainty };
+        }
+
+        if (Math.Max(openSeconds, shutSeconds) >= DriverShare * settings.Loop.ValveTravelSeconds)
+        {
+            return new Outcome(name, Soundness.Failed, $"{found}. The motor was stopped by loop.valveTravel; set it longer and repeat.") { Figure = mean, Unit = "s", Uncertainty = uncertainty };
         }
 
         bool uneven = Math.Abs(openSeconds - shutSeconds) > (UnevenShare * mean) + uncertainty;

@@ -1,11 +1,16 @@
+using PileController.Settings;
+
 namespace PileController.Commissioning.Procedures;
 
-/// <summary>The end of the season, step by step. Nothing moves.</summary>
+/// <summary>The end of the season, step by step, with all off and shut.</summary>
 internal static class WindDown
 {
+    // A hold lasts a day at most; an hour less, so that the step ends before it.
+    private const double StepSeconds = 23 * 3600;
+
     private static readonly (string Id, string Say)[] List =
     [
-        ("last-look", "Look at the ledger's season once more, and note in the end what you would do otherwise. Then stop drawing: lock the outputs off at the page, or stop the service."),
+        ("last-look", "Look at the ledger's season once more, and note in the end what you would do otherwise. Then stop drawing: the outputs are locked off at the page, or the service is stopped."),
         ("power", "Take the supply off pump, blower and backup heat at their isolators. A licensed electrician does what is on mains."),
         ("drain", "Drain the loop at its lowest point with the highest vent open; catch antifreeze, it poisons animals. Leave drains and vents open."),
         ("dry", "Blow the lines dry. Open the pump, rinse and dry it, turn it by hand; store it above freezing. Empty and dry filter and tank."),
@@ -14,15 +19,18 @@ internal static class WindDown
     ];
 
     /// <summary>The checklist.</summary>
-    public static Procedure Of() => new(
+    public static Procedure Of(PileSettings settings) => new(
         "wind-down", "Wind down for the summer",
-        ["Water in the loop may still scald.", "An opened heap gives off carbon dioxide, ammonia and spores: never alone, never in a pit."],
+        ["Lock the outputs off at the page before you begin.", Moves.FrostCaution, "Water in the loop may still scald.", "An opened heap gives off carbon dioxide, ammonia and spores: never alone, never in a pit."],
         [
-            .. List.Select(item => new Phase(item.Id, item.Say) { Asks = true, Question = Question.YesNo("Done?") }),
-            new("weight", "Weigh what comes out, by trailer or bucket, or guess it.") { Asks = true, Question = Question.Number("How heavy is the heap now, wet? 0 when it stays.", "kg", 0, 1_000_000) },
-            new("notes", "What is worth knowing next autumn?") { Asks = true, Question = Question.Words("Your notes, for the ledger.") },
+            .. List.Select(item => Asked(settings, item.Id, item.Say, Question.YesNo("Done?"))),
+            Asked(settings, "weight", "Weigh what comes out, by trailer or bucket, or guess it.", Question.Number("How heavy is the heap now, wet? 0 when it stays.", "kg", 0, 1_000_000)),
+            Asked(settings, "notes", "What is worth knowing next autumn?", Question.Words("Your notes, for the ledger.")),
         ],
         trace => [Judge(trace)]);
+
+    private static Phase Asked(PileSettings settings, string id, string say, Question question) =>
+        new(id, say) { Moves = Moves.AllOff(settings), Asks = true, MostSeconds = StepSeconds, Question = question };
 
     private static Outcome Judge(Trace trace)
     {

@@ -5,11 +5,15 @@ namespace PileController.Commissioning.Running;
 /// <summary>From what a test wants held to the commands of the ordinary by-hand way.</summary>
 internal static class Holds
 {
+    // Time to hear of the end of a step, s of true time.
+    private const double MarginSeconds = 60;
+
     /// <summary>The commands that lead from one state of a test to the next.</summary>
     /// <param name="before">The step that ran, or null before the first.</param>
     /// <param name="after">The step that runs, or null after the last.</param>
     /// <param name="who">Who makes the test.</param>
-    public static IReadOnlyList<Command> Between(Phase? before, Phase? after, string who)
+    /// <param name="speed">How fast the rig's clock runs, 1 for true time.</param>
+    public static IReadOnlyList<Command> Between(Phase? before, Phase? after, string who, double speed = 1)
     {
         if (ReferenceEquals(before, after))
         {
@@ -20,7 +24,10 @@ internal static class Holds
         return
         [
             .. (before?.Moves ?? []).Select(move => move.Actuator).Except(wanted.Select(move => move.Actuator)).Select(actuator => new ReleaseHand(actuator)),
-            .. wanted.Select(move => new TakeByHand(move.Actuator, move.Value, (long)(1000 * after!.HoldSeconds), who)),
+            .. wanted.Select(move => new TakeByHand(move.Actuator, move.Value, (long)(1000 * HoldSeconds(after!, speed)), who)),
         ];
     }
+
+    /// <summary>How long the moves of a step are held at most, s: a minute of true time longer than it can last.</summary>
+    public static double HoldSeconds(Phase phase, double speed) => phase.LongestSeconds + (MarginSeconds * Math.Max(1, speed));
 }

@@ -5,7 +5,10 @@ namespace PileController.Commissioning.Running;
 /// <summary>Leads a grower through a test on a rig, tick by tick.</summary>
 internal static class Leading
 {
-    /// <summary>Makes a test. However it ends, what it held is given back.</summary>
+    /// <summary>
+    /// Makes a test. When it ends, what it held is given back at one more tick; when it is given up from outside there is no
+    /// time for one, and who opened the rig makes it safe at once.
+    /// </summary>
     /// <param name="procedure">The test.</param>
     /// <param name="rig">The rig.</param>
     /// <param name="grower">Who is led.</param>
@@ -41,7 +44,15 @@ internal static class Leading
             }
         }
 
-        await rig.TickAsync(Holds.Between(held, null, who), CancellationToken.None);
+        try
+        {
+            await rig.TickAsync(Holds.Between(held, null, who), cancellation);
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            // Holds do not outlive the program.
+        }
+
         return walk;
     }
 }

@@ -3,13 +3,18 @@ using System.Globalization;
 
 namespace PileController.Commissioning.Running;
 
-/// <summary>A grower at a terminal. A line counts from the moment it was typed, not from the tick that takes it.</summary>
+/// <summary>
+/// A grower at a terminal. A line counts from the moment it was typed, not from the tick that takes it; one that was typed
+/// before its question was put answers nothing.
+/// </summary>
 /// <threadsafety>Lines come from a thread of their own; all else is called by one.</threadsafety>
 internal sealed class TypingGrower : IGrower
 {
     private readonly TextWriter _output;
     private readonly ConcurrentQueue<(double Seconds, string? Line)> _lines = new();
+    private readonly Func<double> _seconds;
     private Phase? _asked;
+    private double _askedSeconds;
 
     /// <summary>Listens.</summary>
     /// <param name="input">What is typed.</param>
@@ -18,6 +23,7 @@ internal sealed class TypingGrower : IGrower
     public TypingGrower(TextReader input, TextWriter output, Func<double> seconds)
     {
         _output = output;
+        _seconds = seconds;
         _ = Task.Run(() =>
         {
             string? line;
@@ -39,6 +45,7 @@ internal sealed class TypingGrower : IGrower
         if (walk.AwaitsAnswer && !ReferenceEquals(_asked, walk.Phase))
         {
             _asked = walk.Phase;
+            _askedSeconds = _seconds();
             _output.WriteLine(_asked!.Question is { } asks ? $"     {asks.Text} ({asks.Allowed}; \"stop\" gives up)" : "     Press Enter to go on; \"stop\" gives up.");
         }
 
@@ -49,7 +56,7 @@ internal sealed class TypingGrower : IGrower
                 return new Reply(typed.Seconds, null, null, GivesUp: true);
             }
 
-            if (!walk.AwaitsAnswer)
+            if (!walk.AwaitsAnswer || typed.Seconds < _askedSeconds)
             {
                 continue;
             }

@@ -21,12 +21,13 @@ internal sealed record Sheet(int Schema, IReadOnlyList<SheetEntry> Entries)
 
     /// <summary>The newest outcome of one thing by some tests, and the entry it stands in; null when there is none.</summary>
     /// <param name="subject">The channel or actuator, by its name on the wire.</param>
+    /// <param name="simulated">Whether the rig is simulated: what was found on the one kind proves nothing of the other.</param>
     /// <param name="tests">The tests that count.</param>
-    public (SheetEntry Entry, Outcome Outcome)? Latest(string subject, params ReadOnlySpan<string> tests)
+    public (SheetEntry Entry, Outcome Outcome)? Latest(string subject, bool simulated, params ReadOnlySpan<string> tests)
     {
         for (int i = Entries.Count - 1; i >= 0; i--)
         {
-            if (tests.Contains(Entries[i].Test) && Entries[i].Outcomes.FirstOrDefault(one => one.Subject == subject) is { } outcome)
+            if (Entries[i].Simulated == simulated && tests.Contains(Entries[i].Test) && Entries[i].Outcomes.FirstOrDefault(one => one.Subject == subject) is { } outcome)
             {
                 return (Entries[i], outcome);
             }

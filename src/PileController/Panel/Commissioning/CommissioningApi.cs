@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using PileController.Commissioning;
 using PileController.Commissioning.Sheets;
+using PileController.Control.Decisions;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 using PileController.Ledgers;
@@ -14,6 +15,7 @@ namespace PileController.Panel.Commissioning;
 internal static class CommissioningApi
 {
     private const string Refusal = "Not now";
+    private const string Busy = "Another test runs. End it first.";
 
     /// <summary>Adds the routes.</summary>
     public static void Map(RouteGroupBuilder api)
@@ -66,17 +68,33 @@ internal static class CommissioningApi
 
         TestAsk ask = new() { Channels = [.. body.List("probes").Select(ChannelOf)] };
         string who = Who(body);
-        string? why = Catalogue.WhyNot(id, setup.Settings, ask) ?? feed.Latest?.Decision.Mode switch
+        if (Catalogue.WhyNot(id, setup.Settings, ask) is { } unfit)
         {
-            null => "The controller has not finished its first tick.",
-            Mode.Tripped => "The rig is tripped. Clear the trip once its cause is gone.",
-            Mode.Servicing => "The outputs are locked off for work on the rig. End servicing first.",
-            _ => null,
-        };
-        return why is not null ? Answers.Refused(StatusCodes.Status409Conflict, Refusal, why)
-            : desk.TryBegin(Catalogue.Of(id, setup.Settings, ask), who) ? Body(setup, desk)
-            : Answers.Refused(StatusCodes.Status409Conflict, Refusal, "Another test runs. End it first.");
+            return Answers.Refused(StatusCodes.Status409Conflict, Refusal, unfit);
+        }
+
+        if (desk.Test is { Walk.Ended: false })
+        {
+            return Answers.Refused(StatusCodes.Status409Conflict, Refusal, Busy);
+        }
+
+        Procedure procedure = Catalogue.Of(id, setup.Settings, ask);
+        return WhyNotNow(procedure, feed.Latest?.Decision, desk.IsSettling) is { } why ? Answers.Refused(StatusCodes.Status409Conflict, Refusal, why)
+            : desk.TryBegin(procedure, who) ? Body(setup, desk)
+            : Answers.Refused(StatusCodes.Status409Conflict, Refusal, Busy);
     }
+
+    // The test's own holds would end what somebody else has asked for, and give back what is theirs.
+    private static string? WhyNotNow(Procedure procedure, Decision? decision, bool settling) => decision?.Mode switch
+    {
+        null => "The controller has not finished its first tick.",
+        Mode.Tripped => "The rig is tripped. Clear the trip once its cause is gone.",
+        Mode.Servicing when !procedure.IsAtRest => "The outputs are locked off for work on the rig. End servicing first.",
+        not Mode.Servicing when procedure.Id == "wind-down" => "Lock the outputs off for work on the rig first: what is being taken apart must not start.",
+        _ when settling => "What the last test held is being given back. Try again in a moment.",
+        _ when decision.Hands is [var held, ..] && procedure.Moving.Count > 0 => $"{held.Who} holds the {Procedure.Name(held.Actuator)} by hand. Give back what is held by hand first.",
+        _ => null,
+    };
 
     private static async Task<IResult> AnswerAsync(HttpRequest request, PanelSetup setup, CommissioningDesk desk)
     {
@@ -100,31 +118,39 @@ internal static class CommissioningApi
     {
         BodyFields body = await BodyFields.ReadAsync(request, "who");
         string who = Who(body);
-        if (desk.Test is not { Walk.Ended: true, Kept: false } test)
-        {
-            return Answers.Refused(StatusCodes.Status409Conflict, Refusal, "There is no finished test that is not on the sheet yet.");
-        }
-
         if (setup.Sheet is not { } sheet)
         {
             return Unkept("No folder is set in which a sheet could be kept.");
+        }
+
+        if (desk.TryClaim() is not { } test)
+        {
+            return Answers.Refused(StatusCodes.Status409Conflict, Refusal, "There is no finished test that is not on the sheet yet.");
         }
 
         Hand by = new(who, $"page, {request.HttpContext.Connection.RemoteIpAddress?.ToString() ?? "address not known"}", feed.Latest?.Decision.At.UtcMilliseconds ?? 0);
         try
         {
             sheet.Add(new SheetEntry(test.Walk.Procedure.Id, test.Walk.Procedure.Title, by, setup.Settings.Rig.Simulated, test.Walk.Found()));
+        }
+        catch (IOException failed)
+        {
+            desk.GiveBack(test);
+            return Unkept(failed.Message);
+        }
+
+        try
+        {
             if (test.Walk.Procedure.Id == "wind-down" && setup.Ledger is { } ledger)
             {
-                await ledger.EditAsync((view, _) => SeasonEnd.Enter(view.Book, test.Walk, by), request.HttpContext.RequestAborted);
+                await ledger.EditAsync((view, _) => SeasonEnd.Enter(view.Book, test.Walk, by), CancellationToken.None);
             }
         }
         catch (IOException failed)
         {
-            return Unkept(failed.Message);
+            return Unkept($"It is on the sheet, but weight and notes did not get into the ledger; enter them there. {failed.Message}");
         }
 
-        desk.MarkKept(test);
         return Body(setup, desk);
     }
 

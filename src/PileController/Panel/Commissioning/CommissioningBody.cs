@@ -16,8 +16,8 @@ internal sealed record CommissioningBody(
     public static CommissioningBody Of(PileSettings settings, PageTest? test, Sheet sheet, string? sheetFault) => new(
         [.. Catalogue.Ids.Select(id => TestBody.Of(id, settings))],
         test is null ? null : RunBody.Of(test),
-        [.. settings.Rig.Probes.Where(probe => ChannelTable.Of(probe.Channel).Unit == "°C").Select(probe => ProbeBody.Of(ChannelTable.Of(probe.Channel).Name, probe.OffsetKelvin, sheet))],
-        [.. Enum.GetValues<Actuator>().Select(actuator => ActuatorBody.Of(actuator, sheet))],
+        [.. settings.Rig.Probes.Where(probe => ChannelTable.Of(probe.Channel).Unit == "°C").Select(probe => ProbeBody.Of(ChannelTable.Of(probe.Channel).Name, probe.OffsetKelvin, sheet, settings.Rig.Simulated))],
+        [.. Enum.GetValues<Actuator>().Select(actuator => ActuatorBody.Of(actuator, sheet, settings.Rig.Simulated))],
         [.. sheet.Entries.Reverse().Take(NewestEntries)],
         sheetFault);
 }
@@ -59,9 +59,9 @@ internal sealed record RunBody(
 internal sealed record ProbeBody(string Channel, double OffsetK, long? CalibratedUtcMs, Soundness? Verdict)
 {
     /// <summary>The body.</summary>
-    public static ProbeBody Of(string channel, double offsetKelvin, Sheet sheet)
+    public static ProbeBody Of(string channel, double offsetKelvin, Sheet sheet, bool simulated)
     {
-        (SheetEntry Entry, Outcome Outcome)? latest = sheet.Latest(channel, "ice", "pair");
+        (SheetEntry Entry, Outcome Outcome)? latest = sheet.Latest(channel, simulated, "ice", "pair");
         return new ProbeBody(channel, offsetKelvin, latest?.Entry.By.AtUtcMilliseconds, latest?.Outcome.Verdict);
     }
 }
@@ -73,9 +73,9 @@ internal sealed record ProbeBody(string Channel, double OffsetK, long? Calibrate
 internal sealed record ActuatorBody(Actuator Actuator, long? ProvenUtcMs, Soundness? Verdict)
 {
     /// <summary>The body.</summary>
-    public static ActuatorBody Of(Actuator actuator, Sheet sheet)
+    public static ActuatorBody Of(Actuator actuator, Sheet sheet, bool simulated)
     {
-        (SheetEntry Entry, Outcome Outcome)? latest = sheet.Latest(Procedure.WireName(actuator), "exercise");
+        (SheetEntry Entry, Outcome Outcome)? latest = sheet.Latest(Procedure.WireName(actuator), simulated, "exercise");
         return new ActuatorBody(actuator, latest?.Entry.By.AtUtcMilliseconds, latest?.Outcome.Verdict);
     }
 }

@@ -8,7 +8,7 @@ namespace PileController.Panel.Commissioning;
 /// <summary>A test that was begun at the page.</summary>
 /// <param name="Walk">How it stands.</param>
 /// <param name="Who">Who began it.</param>
-/// <param name="Kept">Whether it is on the sheet already.</param>
+/// <param name="Kept">Whether it is on the sheet already, or on its way there.</param>
 internal sealed record PageTest(Walk Walk, string Who, bool Kept);
 
 /// <summary>
@@ -21,6 +21,7 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
     private readonly Lock _gate = new();
     private PageTest? _test;
     private Phase? _held;
+    private long _settled;
 
     /// <summary>The test that was begun last; null when there is none, or it was put away.</summary>
     public PageTest? Test
@@ -30,6 +31,18 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
             lock (_gate)
             {
                 return _test;
+            }
+        }
+    }
+
+    /// <summary>Whether what was asked for last, by a test that runs or is over, has not come to a tick yet.</summary>
+    public bool IsSettling
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return feed.Latest?.Sequence < _settled;
             }
         }
     }
@@ -81,12 +94,22 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
         }
     }
 
-    /// <summary>Notes that a test is on the sheet.</summary>
-    public void MarkKept(PageTest test)
+    /// <summary>Claims the test that is over for the sheet, so that nobody else puts it there as well.</summary>
+    /// <returns>The test; null when none is over, or it was claimed before.</returns>
+    public PageTest? TryClaim()
     {
         lock (_gate)
         {
-            _test = ReferenceEquals(_test, test) ? test with { Kept = true } : _test;
+            return _test is { Walk.Ended: true, Kept: false } test ? _test = test with { Kept = true } : null;
+        }
+    }
+
+    /// <summary>Gives a claim back: the sheet could not be written.</summary>
+    public void GiveBack(PageTest claimed)
+    {
+        lock (_gate)
+        {
+            _test = ReferenceEquals(_test, claimed) ? claimed with { Kept = false } : _test;
         }
     }
 
@@ -103,8 +126,9 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
                 if (_test is { Walk.Ended: false } test)
                 {
                     _test = test with { Walk = test.Walk.Take(Look.Of(news.Decision, news.Raw)) };
-                    Steer();
                 }
+
+                Steer();
             }
         }
     }
@@ -112,9 +136,13 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
     private void Steer()
     {
         Phase? wanted = _test?.Walk.Phase;
-        foreach (Command command in Holds.Between(_held, wanted, _test?.Who ?? ""))
+        foreach (Command command in Holds.Between(_held, wanted, _test?.Who ?? "", setup.Speed))
         {
-            inbox.TryPost(command, out _);
+            // What the inbox does not take is asked for again at the next tick, as a whole.
+            if (!inbox.TryPost(command, out _settled))
+            {
+                return;
+            }
         }
 
         _held = wanted;

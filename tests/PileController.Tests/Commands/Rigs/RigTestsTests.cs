@@ -30,7 +30,7 @@ public sealed class RigTestsTests : IDisposable
     {
         string page = Path.Combine(_folder, "sheet.html");
 
-        CommandLine made = await CommandLine.RunAsync("rig", "pair", "--data", _folder, "--who", "Robin");
+        CommandLine made = await CommandLine.RunAsync("rig", "pair", "--yes", "--data", _folder, "--who", "Robin");
         CommandLine listed = await CommandLine.RunAsync("rig", "sheet", "--data", _folder, page);
         CommandLine machine = await CommandLine.RunAsync("rig", "sheet", "--data", _folder, "--json");
 
@@ -58,7 +58,7 @@ public sealed class RigTestsTests : IDisposable
     {
         await CommandLine.RunAsync("ledger", "open", "--data", _folder, "--who", "Robin", "--name", "2026");
 
-        CommandLine made = await CommandLine.RunAsync("rig", "wind-down", "--data", _folder, "--who", "Robin");
+        CommandLine made = await CommandLine.RunAsync("rig", "wind-down", "--yes", "--data", _folder, "--who", "Robin");
 
         Assert.Equal(0, made.ExitCode);
         SeasonEntry season = Assert.Single(new BookFile(_folder).Read().Seasons);

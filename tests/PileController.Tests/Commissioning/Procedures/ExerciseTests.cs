@@ -68,8 +68,8 @@ public sealed class ExerciseTests
     [Fact]
     public void WindDown_Checklist_NamesWhatIsNotDone()
     {
-        IReadOnlyList<Outcome> all = new Bench(WindDown.Of()).Through(id => id == "weight" ? 5200 : 1);
-        IReadOnlyList<Outcome> some = new Bench(WindDown.Of()).Through(id => id is "drain" or "weight" ? 0 : 1);
+        IReadOnlyList<Outcome> all = new Bench(WindDown.Of(Demo)).Through(id => id == "weight" ? 5200 : 1);
+        IReadOnlyList<Outcome> some = new Bench(WindDown.Of(Demo)).Through(id => id is "drain" or "weight" ? 0 : 1);
 
         Assert.Equal((Soundness.Sound, 5200.0), (all[0].Verdict, all[0].Figure));
         Assert.Contains("the heap weighs 5200 kg", all[0].Sentence);

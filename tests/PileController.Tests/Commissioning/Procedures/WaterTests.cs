@@ -1,6 +1,7 @@
 using PileController.Commissioning;
 using PileController.Commissioning.Procedures;
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 using PileController.Parts;
 using PileController.Rigs;
 using PileController.Settings;
@@ -81,6 +82,29 @@ public sealed class WaterTests
     }
 
     [Fact]
+    public void PumpCurve_FlowThatNeverSettles_IsDoubtedAtThatPoint()
+    {
+        Bench bench = null!;
+        bench = Pumped(BucketPump.Of(Demo, [1, 0.6]));
+        bench.Says(Channel.Flow, seconds => bench.Before.PumpDuty == 1 ? 6 : 3 + (seconds % 20 / 20));
+
+        Outcome found = Assert.Single(bench.Through(id => id == "head-1" ? 6 : 2.3));
+
+        Assert.Equal(Soundness.Doubtful, found.Verdict);
+        Assert.Contains("the flow never settled at point 2", found.Sentence);
+    }
+
+    [Fact]
+    public void PumpCurve_PartOfTheDutyOfARelay_IsRefused()
+    {
+        PileSettings relay = Demo with { Control = Demo.Control with { Drive = PumpDrive.OnOff } };
+
+        Assert.Contains("knows the full duty only", Catalogue.WhyNot("pump-curve", relay, new TestAsk { Duties = [1, 0.8] }));
+        Assert.Null(Catalogue.WhyNot("pump-curve", relay, new TestAsk { Duties = [1, 1] }));
+        Assert.Null(Catalogue.WhyNot("pump-curve", relay, new TestAsk()));
+    }
+
+    [Fact]
     public void PumpCurve_HeadThatRisesWithTheFlow_IsRefusedInWords()
     {
         Outcome found = Assert.Single(Pumped(BucketPump.Of(Demo, [1, 0.5])).Through(id => id == "head-1" ? 4 : 1));
@@ -117,11 +141,26 @@ public sealed class WaterTests
     }
 
     [Theory]
+    [InlineData(34, 34.6)]
+    [InlineData(34.6, 20)]
+    public void Travel_AsLongAsTheDriverRuns_FailsAndGivesNothingToAdopt(double open, double shut)
+    {
+        // Told 30 s: the driver lets go of the motor from 34.5 s on.
+        Bench bench = new Bench(ValveTravel.Of(Demo)).UntilAsked().Answer().UntilAsked().Answer(later: open).UntilAsked().Answer(later: shut);
+
+        Outcome found = Assert.Single(bench.Walk.Found());
+
+        Assert.Equal(Soundness.Failed, found.Verdict);
+        Assert.Contains("The motor was stopped by loop.valveTravel; set it longer and repeat.", found.Sentence);
+        Assert.Empty(found.Adopt);
+    }
+
+    [Theory]
     [InlineData(5, 1, Soundness.Doubtful)]
     [InlineData(0, 0, Soundness.Failed)]
     public void Travel_UnevenOrNone_IsSaid(int openTicks, int shutTicks, Soundness verdict)
     {
-        Bench bench = new Bench(ValveTravel.Of(Demo)).UntilAsked().Answer().UntilAsked();
+        Bench bench = new Bench(ValveTravel.Of(Demo with { Loop = Demo.Loop with { ValveTravelSeconds = 60 } })).UntilAsked().Answer().UntilAsked();
         for (int i = 0; i < openTicks; i++)
         {
             bench.Tick();

@@ -1,6 +1,9 @@
+using System.Threading.Channels;
+using Microsoft.Extensions.Time.Testing;
 using PileController.Commissioning;
 using PileController.Commissioning.Running;
 using PileController.Control.Decisions;
+using PileController.Rigs;
 using PileController.Settings;
 using PileController.Tests.Support;
 
@@ -15,7 +18,7 @@ public sealed class HardwareTestRigTests
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
 
-        await using HardwareTestRig opened = await HardwareTestRig.OpenAsync(rig, new FakeRecord(), Fast, TimeProvider.System, CancellationToken.None);
+        await using HardwareTestRig opened = await HardwareTestRig.OpenAsync(rig, null, new FakeRecord(), Fast, TimeProvider.System, CancellationToken.None);
 
         Assert.Equal(["safe"], rig.Calls);
     }
@@ -25,7 +28,7 @@ public sealed class HardwareTestRigTests
     {
         FakeRig rig = new() { Reads = MadeUp.Readings };
         FakeRecord record = new();
-        HardwareTestRig opened = await HardwareTestRig.OpenAsync(rig, record, Fast, TimeProvider.System, CancellationToken.None);
+        HardwareTestRig opened = await HardwareTestRig.OpenAsync(rig, null, record, Fast, TimeProvider.System, CancellationToken.None);
 
         Look look = await opened.TickAsync([new TakeByHand(Actuator.Pump, 0.5, 60_000, "Robin")], CancellationToken.None);
 
@@ -33,6 +36,84 @@ public sealed class HardwareTestRigTests
         Assert.Equal(0.5, rig.Told.PumpDuty);
         await opened.DisposeAsync();
         Assert.Equal(Outputs.Safe, rig.Told);
+    }
+
+    [Fact]
+    public async Task Tick_WithATimerInSeries_FeedsItWhileAllIsWellAndNoLonger()
+    {
+        FakeRig rig = new() { Reads = MadeUp.Readings };
+        ToldLine line = new();
+        HardwareTestRig opened = await HardwareTestRig.OpenAsync(rig, line, new FakeRecord(), Fast, TimeProvider.System, CancellationToken.None);
+
+        await opened.TickAsync([], CancellationToken.None);
+        bool afterGood = line.IsWell;
+        rig.Reads = _ => throw new IOException("The bus is silent.");
+        await opened.TickAsync([], CancellationToken.None);
+        bool afterFault = line.IsWell;
+        rig.Reads = MadeUp.Readings;
+        await opened.TickAsync([], CancellationToken.None);
+        bool afterRecovery = line.IsWell;
+        await opened.DisposeAsync();
+
+        Assert.Equal((true, false, true, false), (afterGood, afterFault, afterRecovery, line.IsWell));
+    }
+
+    [Fact]
+    public async Task Wait_LongerThanALineIsHeld_FeedsTheTimerMeanwhile() => await Task.Run(async () =>
+    {
+        FakeTimeProvider time = new(PanelHost.Begins);
+        ToldLine line = new();
+        PileSettings slow = Fast with { Control = Fast.Control with { TickSeconds = 60 } };
+        await using HardwareTestRig opened = await HardwareTestRig.OpenAsync(new FakeRig { Reads = MadeUp.Readings }, line, new FakeRecord(), slow, time, CancellationToken.None);
+        await opened.TickAsync([], CancellationToken.None);
+
+        using CancellationTokenSource ends = new();
+        int before = line.Said;
+        Task<Look> waits = opened.TickAsync([], ends.Token).AsTask();
+        time.Advance(TimeSpan.FromSeconds(30));
+
+        // At once, and every three seconds.
+        Assert.Equal((11, true), (line.Said - before, line.IsWell));
+        await ends.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => waits);
+    });
+
+    [Fact]
+    public async Task Run_GivenUpFromOutside_WaitsForNoMoreTick()
+    {
+        using CancellationTokenSource ends = new();
+        FakeRig rig = new() { Reads = MadeUp.Readings };
+        PileSettings slow = Fast with { Control = Fast.Control with { TickSeconds = 60 } };
+        FakeTimeProvider time = new(PanelHost.Begins);
+        HardwareTestRig opened = await HardwareTestRig.OpenAsync(rig, null, new FakeRecord(), slow, time, CancellationToken.None);
+        Procedure procedure = new("trial", "A trial", [], [new("run", "Runs.") { Moves = [new(Actuator.Pump, 1)], LeastSeconds = 600 }], _ => []);
+
+        // The first tick runs at once; the clock never comes to the second.
+        Task<Walk> run = Leading.RunAsync(procedure, opened, new TypingGrower(TextReader.Null, TextWriter.Null, () => 0), "Robin", ends.Token);
+        await ends.CancelAsync();
+        Walk walk = await run;
+        await opened.DisposeAsync();
+
+        Assert.True(walk.Ended);
+        Assert.Equal("safe", rig.Calls.Last());
+    }
+
+    [Fact]
+    public async Task Typed_BeforeTheQuestion_AnswersNothing()
+    {
+        double now = 30;
+        using LineByLine keys = new();
+        TypingGrower grower = new(keys, TextWriter.Null, () => now);
+        Procedure procedure = new("trial", "A trial", [], [new("ask", "Look.") { Asks = true, Question = Question.YesNo("Done?") }], _ => []);
+        await keys.TypeAsync("yes");
+        now = 40;
+        Walk walk = Walk.Begin(procedure).Take(new Look(40, PileController.Control.Readings.RigReadings.None, Outputs.Safe, null));
+
+        Assert.Null(grower.Reply(walk));
+        now = 41;
+        await keys.TypeAsync("no");
+
+        Assert.Equal(0, grower.Reply(walk)!.Figure);
     }
 
     [Theory]
@@ -70,5 +151,48 @@ public sealed class HardwareTestRigTests
         }
 
         Assert.True(reply.GivesUp);
+    }
+
+    // Remembers the last word and counts the words.
+    private sealed class ToldLine : IHeldLine
+    {
+        public bool IsWell { get; private set; }
+
+        public int Said { get; private set; }
+
+        public void Say(bool allIsWell)
+        {
+            IsWell = allIsWell;
+            Said++;
+        }
+    }
+
+    // A keyboard on which a line is typed when the reader waits for one.
+    private sealed class LineByLine : TextReader
+    {
+        private readonly Channel<string> _typed = Channel.CreateUnbounded<string>();
+        private readonly Channel<bool> _waits = Channel.CreateUnbounded<bool>();
+
+        public override string? ReadLine()
+        {
+            _waits.Writer.TryWrite(true);
+            return _typed.Reader.WaitToReadAsync().AsTask().GetAwaiter().GetResult() && _typed.Reader.TryRead(out string? line) ? line : null;
+        }
+
+        public async Task TypeAsync(string line)
+        {
+            await _waits.Reader.ReadAsync();
+            _typed.Writer.TryWrite(line);
+
+            // The reader is back for more: it has handed this one on.
+            await _waits.Reader.ReadAsync();
+            _waits.Writer.TryWrite(true);
+        }
+
+        protected override void Dispose(bool disposing)
+        {
+            _typed.Writer.TryComplete();
+            base.Dispose(disposing);
+        }
     }
 }

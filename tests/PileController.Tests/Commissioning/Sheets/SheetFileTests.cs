@@ -49,8 +49,17 @@ public sealed class SheetFileTests : IDisposable
     {
         Sheet sheet = Sheet.Empty.With(Entry("ice", "return", Soundness.Sound, 1)).With(Entry("pair", "return", Soundness.Doubtful, 2)).With(Entry("find", "return", Soundness.Failed, 3));
 
-        Assert.Equal(2, sheet.Latest("return", "ice", "pair")!.Value.Entry.By.AtUtcMilliseconds);
-        Assert.Null(sheet.Latest("supply", "ice"));
+        Assert.Equal(2, sheet.Latest("return", simulated: false, "ice", "pair")!.Value.Entry.By.AtUtcMilliseconds);
+        Assert.Null(sheet.Latest("supply", simulated: false, "ice"));
+    }
+
+    [Fact]
+    public void Latest_OfTheOtherKindOfRig_ProvesNothing()
+    {
+        Sheet sheet = Sheet.Empty.With(Entry("ice", "return", Soundness.Sound, 1)).With(Entry("ice", "return", Soundness.Sound, 2) with { Simulated = true });
+
+        Assert.Equal(1, sheet.Latest("return", simulated: false, "ice")!.Value.Entry.By.AtUtcMilliseconds);
+        Assert.Equal(2, sheet.Latest("return", simulated: true, "ice")!.Value.Entry.By.AtUtcMilliseconds);
     }
 
     [Fact]

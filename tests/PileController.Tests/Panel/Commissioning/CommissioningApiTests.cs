@@ -80,6 +80,64 @@ public sealed class CommissioningApiTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Begin_WhileSomebodyHoldsSomething_IsRefusedWithTheirName()
+    {
+        await OkAsync(_host.Client.PostAsJsonAsync("/api/hand", new { actuator = "pump", value = 0.5, minutes = 1440, who = "Kim" }));
+        await _host.NextTickAsync();
+
+        using HttpResponseMessage refused = await PostAsync("leak");
+
+        Assert.Equal(HttpStatusCode.Conflict, refused.StatusCode);
+        Assert.Contains("Kim holds the pump by hand", await refused.Content.ReadAsStringAsync());
+        Assert.Equal(JsonValueKind.Null, (await _host.GetAsync("/api/commissioning")).GetProperty("run").ValueKind);
+    }
+
+    [Fact]
+    public async Task WindDown_NeedsTheOutputsLockedOff_AndGoesOnSo()
+    {
+        using HttpResponseMessage refused = await PostAsync("wind-down");
+        await OkAsync(_host.Client.PostAsync("/api/servicing", null));
+        await _host.NextTickAsync();
+        await BeginAsync("wind-down");
+
+        JsonElement run = await UntilAsync(run => run.GetProperty("awaits").GetBoolean());
+        using HttpResponseMessage moving = await PostAsync("leak");
+
+        Assert.Equal(HttpStatusCode.Conflict, refused.StatusCode);
+        Assert.Equal("Done?", run.GetProperty("question").GetProperty("text").GetString());
+        Assert.Equal(HttpStatusCode.Conflict, moving.StatusCode);
+    }
+
+    [Fact]
+    public async Task Keep_ManyAtOnce_PutsOneEntryOnTheSheet()
+    {
+        await BeginAsync("leak");
+        await OkAsync(_host.Client.DeleteAsync("/api/commissioning"));
+
+        HttpResponseMessage[] answers = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => _host.Client.PostAsJsonAsync("/api/commissioning/keep", new { who = "Robin" })));
+
+        Assert.Single(answers, answer => answer.IsSuccessStatusCode);
+        Assert.Equal(1, (await _host.GetAsync("/api/commissioning")).GetProperty("sheet").GetArrayLength());
+        Assert.All(answers, answer => answer.Dispose());
+    }
+
+    [Fact]
+    public async Task Keep_SheetThatCannotBeWritten_CanBeKeptLater()
+    {
+        string sheet = Path.Combine(_host.Folder, PileController.Commissioning.Sheets.SheetFile.Name);
+        await BeginAsync("leak");
+        await OkAsync(_host.Client.DeleteAsync("/api/commissioning"));
+        await File.WriteAllTextAsync(sheet, "{");
+
+        using HttpResponseMessage failed = await _host.Client.PostAsJsonAsync("/api/commissioning/keep", new { who = "Robin" });
+        File.Delete(sheet);
+        JsonElement kept = await OkAsync(_host.Client.PostAsJsonAsync("/api/commissioning/keep", new { who = "Robin" }));
+
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, failed.StatusCode);
+        Assert.True(kept.GetProperty("run").GetProperty("kept").GetBoolean());
+    }
+
+    [Fact]
     public async Task Answer_TappedTwice_CountsOnce()
     {
         await BeginAsync("leak");

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Runtime.InteropServices;
 using PileController.Commands.Shell;
 using PileController.Commissioning;
 using PileController.Commissioning.Running;
@@ -47,11 +48,18 @@ internal static class RigTestRun
             return ExitCodes.No;
         }
 
+        // A terminal that goes away ends the test as Ctrl+C does: the outputs go off first.
+        using CancellationTokenSource ending = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        using PosixSignalRegistration hangup = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal =>
+        {
+            signal.Cancel = true;
+            ending.Cancel();
+        });
         try
         {
             // While it is open here no service can drive the same rig.
             await using LiteRecord? record = folder is null ? null : LiteRecord.Open(ServeRun.RecordOf(settings, new DataFolder(folder)));
-            return await RunAsync(parse, options, settings, procedure, ask, record, cancellation);
+            return await RunAsync(parse, options, settings, procedure, ask, record, ending.Token);
         }
         catch (RecordInUseException used)
         {
@@ -75,8 +83,12 @@ internal static class RigTestRun
     {
         string who = parse.GetValue(options.Who) ?? Nobody;
         (ITestRig rig, IGrower grower) = await OpenAsync(parse, options, settings, ask, record, cancellation);
-        await using ITestRig opened = rig;
-        Walk walk = await Leading.RunAsync(procedure, rig, grower, who, cancellation);
+        Walk walk;
+        await using (rig)
+        {
+            walk = await Leading.RunAsync(procedure, rig, grower, who, cancellation);
+        }
+
         SheetEntry entry = new(procedure.Id, procedure.Title, new Hand(who, Nobody, rig.UtcMilliseconds), rig.Simulated, walk.Found());
         if (parse.GetValue(options.Data) is { } folder)
         {
@@ -84,13 +96,13 @@ internal static class RigTestRun
             if (procedure.Id == "wind-down")
             {
                 using LedgerDesk desk = new(folder, record!, new DataFolder(folder).FindSettings, settings);
-                await desk.EditAsync((view, _) => SeasonEnd.Enter(view.Book, walk, entry.By), cancellation);
+                await desk.EditAsync((view, _) => SeasonEnd.Enter(view.Book, walk, entry.By), CancellationToken.None);
             }
         }
 
         if (options.Out is not null && parse.GetValue(options.Out) is { } path && entry.Outcomes.FirstOrDefault(one => one.File is not null) is { } measured)
         {
-            await File.WriteAllTextAsync(path, measured.File, cancellation);
+            await File.WriteAllTextAsync(path, measured.File, CancellationToken.None);
         }
 
         RigTestText.Tell(parse, parse.GetValue(options.Json), entry, parse.GetValue(options.Data));
@@ -109,7 +121,7 @@ internal static class RigTestRun
         }
 
         GpioRig gpio = ServeHost.OpenHardware(settings, dialogue.WriteLine);
-        HardwareTestRig real = await HardwareTestRig.OpenAsync(gpio, record!, settings, TimeProvider.System, cancellation);
+        HardwareTestRig real = await HardwareTestRig.OpenAsync(gpio, gpio.Pulse, record!, settings, TimeProvider.System, cancellation);
         return (real, new TypingGrower(Console.In, dialogue, () => real.Seconds));
     }
 
