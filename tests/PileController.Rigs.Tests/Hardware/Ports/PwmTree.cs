@@ -41,6 +41,9 @@ internal sealed class PwmTree : IDisposable
         File.CreateSymbolicLink(Path.Combine(Class, $"pwmchip{number}"), Path.GetRelativePath(Class, folder));
     }
 
+    /// <summary>Adds a chip whose device is gone.</summary>
+    public void AddBroken(int number) => File.CreateSymbolicLink(Path.Combine(Class, $"pwmchip{number}"), Path.Combine(_root, "gone"));
+
     /// <summary>What a channel puts out now, 0 to 1.</summary>
     public double Share(string channel) =>
         Value(channel, "enable") == 1 && Value(channel, "period") > 0
