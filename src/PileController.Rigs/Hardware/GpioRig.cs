@@ -70,24 +70,24 @@ public sealed class GpioRig : IRig
         _time = time;
         _report = report;
         _ports = ports;
-        IReadOnlyList<Func<ILoad>> fitted = Actuators.Of(settings.Hardware, motion, ports);
         try
         {
+            IReadOnlyList<Func<ILoad>> fitted = Actuators.Of(settings.Hardware, motion, ports);
             ports.RequireAll();
             _loads.AddRange(fitted.Select(open => open()));
+            _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
+            _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
+            _inputs = RigInputs.Open(controller, settings, time, report, inputPorts);
+            _began = _lastApplied = time.GetTimestamp();
+            _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+            _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
         }
-        catch (RigFaultException)
+        catch
         {
+            RigInputs.Close(_inputs ?? []);
             ports.Dispose();
             throw;
         }
-
-        _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
-        _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
-        _inputs = RigInputs.Open(controller, settings, time, report, inputPorts);
-        _began = _lastApplied = time.GetTimestamp();
-        _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
     }
 
     /// <summary>The lamp, or null when none is fitted.</summary>

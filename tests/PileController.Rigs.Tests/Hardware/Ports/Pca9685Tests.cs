@@ -83,6 +83,7 @@ public sealed class Pca9685Tests : IDisposable
         RigFaultException error = Assert.Throws<RigFaultException>(() => Make(500));
         Assert.Contains("0x40 of I2C bus 1", error.Message, StringComparison.Ordinal);
         Assert.Contains("Error 121", error.Message, StringComparison.Ordinal);
+        Assert.True(_device.IsDisposed);
     }
 
     [Fact]
