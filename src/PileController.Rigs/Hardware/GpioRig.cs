@@ -68,7 +68,7 @@ public sealed class GpioRig : IRig
         WiringFaults.Require(settings);
         _controller = controller;
         _time = time;
-        _report = report;
+        _report = Unthrown(report);
         _ports = ports;
         try
         {
@@ -77,7 +77,7 @@ public sealed class GpioRig : IRig
             _loads.AddRange(fitted.Select(open => open()));
             _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
             _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
-            _inputs = RigInputs.Open(controller, settings, time, report, inputPorts);
+            _inputs = RigInputs.Open(controller, settings, time, _report, inputPorts);
             _began = _lastApplied = time.GetTimestamp();
             _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
             _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
@@ -155,6 +155,19 @@ public sealed class GpioRig : IRig
         _ports.Dispose();
         _controller.Dispose();
     }
+
+    // It is called on threads of timers and buses, where what it throws would end the process.
+    private static Action<string> Unthrown(Action<string> report) => sentence =>
+    {
+        try
+        {
+            report(sentence);
+        }
+        catch (Exception)
+        {
+            // A sentence is lost; the loads stay steered.
+        }
+    };
 
     private HeldLine? Held(string name, int? line, HardwareSettings hardware, bool beats) =>
         line is { } number ? new HeldLine(_controller, name, number, hardware.ActiveLow, beats, _time) : null;
