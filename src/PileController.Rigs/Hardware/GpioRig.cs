@@ -20,6 +20,8 @@ public sealed class GpioRig : IRig
     // Three of the longest ticks: a loop that has not spoken for so long is not steering any more.
     private static readonly TimeSpan LongestSilence = TimeSpan.FromSeconds(180);
 
+    private static readonly TimeSpan SoonAgain = TimeSpan.FromSeconds(0.05);
+
     private readonly GpioController _controller;
     private readonly TimeProvider _time;
     private readonly Action<string> _report;
@@ -31,11 +33,12 @@ public sealed class GpioRig : IRig
     private readonly ITimer _timer;
     private readonly ITimer _due;
     private readonly Lock _gate = new();
+    private readonly Lock _held = new();
     private readonly long _began;
     private long _lastApplied;
     private RigFaultException? _fault;
     private bool _silent;
-    private bool _disposed;
+    private volatile bool _disposed;
 
     /// <summary>Opens the lines, loads off, and starts the probe buses.</summary>
     /// <param name="controller">The chip's lines (<see cref="GpioChips.Open"/>). The rig owns it and disposes it last.</param>
@@ -65,26 +68,26 @@ public sealed class GpioRig : IRig
         WiringFaults.Require(settings);
         _controller = controller;
         _time = time;
-        _report = report;
+        _report = Unthrown(report);
         _ports = ports;
-        IReadOnlyList<Func<ILoad>> fitted = Actuators.Of(settings.Hardware, motion, ports);
         try
         {
+            IReadOnlyList<Func<ILoad>> fitted = Actuators.Of(settings.Hardware, motion, ports);
             ports.RequireAll();
             _loads.AddRange(fitted.Select(open => open()));
+            _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
+            _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
+            _inputs = RigInputs.Open(controller, settings, time, _report, inputPorts);
+            _began = _lastApplied = time.GetTimestamp();
+            _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+            _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
         }
-        catch (RigFaultException)
+        catch
         {
+            RigInputs.Close(_inputs ?? []);
             ports.Dispose();
             throw;
         }
-
-        _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
-        _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
-        _inputs = RigInputs.Open(controller, settings, time, report, inputPorts);
-        _began = _lastApplied = time.GetTimestamp();
-        _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
     }
 
     /// <summary>The lamp, or null when none is fitted.</summary>
@@ -128,7 +131,7 @@ public sealed class GpioRig : IRig
     public async ValueTask DisposeAsync()
     {
         List<string> news = [];
-        lock (_gate)
+        lock (_held)
         {
             if (_disposed)
             {
@@ -138,6 +141,10 @@ public sealed class GpioRig : IRig
             _disposed = true;
             _lamp?.LetGo(news);
             _pulse?.LetGo(news);
+        }
+
+        lock (_gate)
+        {
             news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
         }
 
@@ -149,49 +156,82 @@ public sealed class GpioRig : IRig
         _controller.Dispose();
     }
 
+    // It is called on threads of timers and buses, where what it throws would end the process.
+    private static Action<string> Unthrown(Action<string> report) => sentence =>
+    {
+        try
+        {
+            report(sentence);
+        }
+        catch (Exception)
+        {
+            // A sentence is lost; the loads stay steered.
+        }
+    };
+
     private HeldLine? Held(string name, int? line, HardwareSettings hardware, bool beats) =>
         line is { } number ? new HeldLine(_controller, name, number, hardware.ActiveLow, beats, _time) : null;
 
     private void OnBeat()
     {
         List<string> news = [];
-        lock (_gate)
+        UnlessBusy(_gate, () => BeatLoads_NeedsLock(news));
+
+        // Not behind the loads: a bus that hangs under one of them must not look like a program that is dead.
+        UnlessBusy(_held, () =>
         {
-            if (_disposed)
-            {
-                return;
-            }
-
-            if (_time.GetElapsedTime(_lastApplied) > LongestSilence && !_silent)
-            {
-                _silent = true;
-                Set_NeedsLock(Outputs.Safe);
-                news.Add(
-                    $"The control loop has been silent for {LongestSilence.TotalSeconds} s: all outputs are made safe.");
-            }
-
-            Drive_NeedsLock(news);
             _lamp?.Drive(news);
             _pulse?.Drive(news);
-        }
-
+        });
         news.ForEach(_report);
     }
 
     private void OnDue()
     {
         List<string> news = [];
-        lock (_gate)
+        if (!UnlessBusy(_gate, () => Drive_NeedsLock(news)))
         {
-            if (_disposed)
-            {
-                return;
-            }
-
-            Drive_NeedsLock(news);
+            // Whoever is in there may have driven the valve a moment too early.
+            _due.Change(SoonAgain, Timeout.InfiniteTimeSpan);
         }
 
         news.ForEach(_report);
+    }
+
+    // Timers call again while a call before still waits for a bus that hangs: nobody queues up behind it.
+    private bool UnlessBusy(Lock gate, Action deed)
+    {
+        if (!gate.TryEnter())
+        {
+            return false;
+        }
+
+        try
+        {
+            if (!_disposed)
+            {
+                deed();
+            }
+
+            return true;
+        }
+        finally
+        {
+            gate.Exit();
+        }
+    }
+
+    private void BeatLoads_NeedsLock(List<string> news)
+    {
+        if (_time.GetElapsedTime(_lastApplied) > LongestSilence && !_silent)
+        {
+            _silent = true;
+            Set_NeedsLock(Outputs.Safe);
+            news.Add(
+                $"The control loop has been silent for {LongestSilence.TotalSeconds} s: all outputs are made safe.");
+        }
+
+        Drive_NeedsLock(news);
     }
 
     private void Set_NeedsLock(in Outputs outputs)

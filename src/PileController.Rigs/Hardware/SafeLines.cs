@@ -54,9 +54,10 @@ public static class SafeLines
                 faults.AddRange(Fault(load.SwitchOff()));
                 valve = load as MotorValve ?? valve;
             }
-            catch (RigFaultException fault)
+            catch (Exception error)
             {
-                faults.Add(fault.Message);
+                // Whatever it is: the other loads are switched off all the same.
+                faults.Add(error.Message);
             }
         }
 

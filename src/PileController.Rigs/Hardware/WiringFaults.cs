@@ -18,6 +18,11 @@ public static class WiringFaults
         for (int i = 0; i < settings.Probes.Count; i++)
         {
             ProbeFit fit = settings.Probes[i];
+            if (fit.OffsetKelvin != 0 && !ChannelKinds.IsThermometer(fit.Channel))
+            {
+                yield return new WiringFault(i, "offset", $"{fit.OffsetKelvin:G6} K", "thermometers only; leave it out here");
+            }
+
             if (fit.Source is not { } source)
             {
                 foreach (WiringPart part in WiringPart.All.Where(part => part.Given(fit.Wiring) is not null))

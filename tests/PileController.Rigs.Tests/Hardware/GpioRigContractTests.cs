@@ -13,6 +13,7 @@ public sealed class GpioRigContractTests : RigContract, IDisposable
 
     private readonly FakeGpioDriver _driver = new();
     private readonly ProbeTree _tree = new();
+    private readonly List<string> _reports = [];
 
     public GpioRigContractTests()
     {
@@ -23,7 +24,11 @@ public sealed class GpioRigContractTests : RigContract, IDisposable
 
     protected override bool AllIsOff => !_driver.IsHigh(Pump) && !_driver.IsHigh(Blower);
 
-    public void Dispose() => _tree.Dispose();
+    public void Dispose()
+    {
+        _tree.Dispose();
+        Assert.Empty(_reports);
+    }
 
     protected override IRig Make() => new GpioRig(
         new GpioController(_driver),
@@ -41,7 +46,7 @@ public sealed class GpioRigContractTests : RigContract, IDisposable
         },
         default,
         new FakeTimeProvider(),
-        report => Assert.Fail(report));
+        _reports.Add);
 
     protected override void BreakTank() => _tree.Remove(2);
 }

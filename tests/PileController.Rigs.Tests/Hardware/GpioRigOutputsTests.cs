@@ -139,6 +139,16 @@ public sealed class GpioRigOutputsTests : IDisposable
     }
 
     [Fact]
+    public void Ctor_SomethingAfterTheLoadsFails_LetsGoOfThePorts()
+    {
+        _driver.StubbornPins.Add(22);
+
+        Assert.Contains("lamp", Assert.Throws<RigFaultException>(() => Make(Mixed with { LampLine = 22 })).Message, StringComparison.Ordinal);
+        Assert.True(_chip.IsDisposed);
+        Assert.True(AllIsOff);
+    }
+
+    [Fact]
     public void Ctor_OutputsThatCannotBe_AreRefusedByName()
     {
         (HardwareSettings Hardware, string Words)[] bad =

@@ -9,6 +9,7 @@ public sealed class GpioRigTests : IDisposable
 {
     private const int Pump = 17;
     private const int Blower = 27;
+    private const int Lamp = 22;
 
     private readonly FakeGpioDriver _driver = new();
     private readonly FakeTimeProvider _time = new();
@@ -170,6 +171,43 @@ public sealed class GpioRigTests : IDisposable
         Assert.True(_driver.IsHigh(Pump));
     }
 
+    [Fact]
+    public async Task OnBeat_AReportThatThrows_EndsNothing()
+    {
+        await using GpioRig rig = Make(report: _ => throw new InvalidOperationException("nobody listens"));
+        await Apply(rig, 1, 1);
+        _time.Advance(TimeSpan.FromSeconds(240));
+
+        Assert.False(_driver.IsHigh(Pump));
+        Assert.False(_driver.IsHigh(Blower));
+    }
+
+    [Fact]
+    public async Task OnBeat_ALoadThatHangs_HoldsUpNoOtherBeatAndNotTheLamp()
+    {
+        await using GpioRig rig = Make(lamp: Lamp);
+        using ManualResetEventSlim hangs = new();
+        using ManualResetEventSlim over = new();
+        _driver.Writing = (pin, _) =>
+        {
+            if (pin == Pump)
+            {
+                hangs.Set();
+                over.Wait();
+            }
+        };
+        Task apply = Task.Run(() => Apply(rig, 1, 0));
+        hangs.Wait();
+        rig.Lamp!.Say(allIsWell: true);
+        _time.Advance(TimeSpan.FromSeconds(1));
+        bool lit = _driver.IsHigh(Lamp);
+        _driver.Writing = null;
+        over.Set();
+        await apply;
+
+        Assert.True(lit);
+    }
+
     [Theory]
     [InlineData(1.2)]
     [InlineData(-0.1)]
@@ -217,14 +255,14 @@ public sealed class GpioRigTests : IDisposable
     private static Task Apply(GpioRig rig, double pump, double blower) =>
         rig.ApplyAsync(new Outputs(pump, 0, blower, false), CancellationToken.None).AsTask();
 
-    private GpioRig Make(int? pump = Pump, int? blower = Blower, bool activeLow = false)
+    private GpioRig Make(int? pump = Pump, int? blower = Blower, bool activeLow = false, int? lamp = null, Action<string>? report = null)
     {
         RigSettings settings = new()
         {
             Simulated = false,
             Probes = [],
-            Hardware = new HardwareSettings { PumpPin = pump, BlowerPin = blower, ActiveLow = activeLow },
+            Hardware = new HardwareSettings { PumpPin = pump, BlowerPin = blower, ActiveLow = activeLow, LampLine = lamp },
         };
-        return new GpioRig(new GpioController(_driver), settings, default, _time, _reports.Add);
+        return new GpioRig(new GpioController(_driver), settings, default, _time, report ?? _reports.Add);
     }
 }

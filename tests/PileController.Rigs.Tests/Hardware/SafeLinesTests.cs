@@ -90,6 +90,27 @@ public sealed class SafeLinesTests : IDisposable
     }
 
     [Fact]
+    public async Task SetAsync_LoadsThatFailInAWayNobodyThoughtOf_KeepNothingElseOn()
+    {
+        string channel = LeaveAllOn();
+
+        SafeLinesResult safe = await Set(Mixed, () => throw new InvalidOperationException("out of the blue"));
+
+        Assert.Equal((0, 0), (_tree.Share(channel), _chip.Share(5)));
+        Assert.Equal(["out of the blue", "out of the blue"], safe.Faults);
+    }
+
+    [Fact]
+    public async Task SetAsync_AnotherPwmChipThatLeadsNowhere_IsPassedOver()
+    {
+        string channel = LeaveAllOn();
+        _tree.AddBroken(9);
+
+        Assert.Empty((await Set(Mixed)).Faults);
+        Assert.Equal(0, _tree.Share(channel));
+    }
+
+    [Fact]
     public async Task SetAsync_NoI2cAndNoPwmChip_StillSwitchesLinesOff()
     {
         _chip.IsGone = true;

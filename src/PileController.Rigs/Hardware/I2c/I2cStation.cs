@@ -6,7 +6,8 @@ namespace PileController.Rigs.Hardware.I2c;
 
 /// <summary>
 /// One device of an I2C bus, opened when it is first asked. A transfer that fails is tried again at once, twice at most
-/// and only where it failed soon: a bus that hangs costs one wait. Its failures are counted and told once until it answers.
+/// and only where it failed soon: a bus that hangs costs one wait. After that it is opened anew at the next ask, since an
+/// adapter that went and came back answers only so. Its failures are counted and told once until it answers.
 /// </summary>
 /// <param name="name">Name for messages: "the converter 0x48 on I2C bus 1".</param>
 /// <param name="open">Opens the device, or throws.</param>
@@ -81,12 +82,31 @@ internal sealed class I2cStation(
             Interlocked.Increment(ref _failures);
         }
 
+        if (why.Length > 0)
+        {
+            LetGo();
+        }
+
         Tell(why);
         return answers;
     }
 
     /// <summary>Closes the device.</summary>
     public void Dispose() => _device?.Dispose();
+
+    private void LetGo()
+    {
+        try
+        {
+            _device?.Dispose();
+        }
+        catch (Exception)
+        {
+            // Nothing may pass here either; what cannot be closed is left.
+        }
+
+        _device = null;
+    }
 
     private void Tell(string why)
     {

@@ -63,6 +63,7 @@ internal sealed class BusInputs(
         }
 
         ReadingQuality quality = answer.Quality == ReadingQuality.Good && age > limits.Fresh ? ReadingQuality.Late : answer.Quality;
-        return Reading.FromValue(place.Fit.Channel, answer.Value + place.Fit.OffsetKelvin, quality, milliseconds);
+        double offset = ChannelKinds.IsThermometer(place.Fit.Channel) ? place.Fit.OffsetKelvin : 0;
+        return Reading.FromValue(place.Fit.Channel, answer.Value + offset, quality, milliseconds);
     }
 }

@@ -4,7 +4,7 @@ namespace PileController.Rigs.Hardware.Inputs;
 internal sealed record BusLimits
 {
     /// <summary>An I2C device is through within a third of a second; the kernel gives a hung one up after a second (from memory).</summary>
-    public static BusLimits I2c { get; } = new() { Device = TimeSpan.FromSeconds(0.8) };
+    public static BusLimits I2c { get; } = new() { Device = TimeSpan.FromSeconds(0.8), SlowRunning = 2 };
 
     /// <summary>Longest a tick waits for the probes; what has not answered then is shown with its age.</summary>
     public TimeSpan Deadline { get; init; } = TimeSpan.FromSeconds(2);
@@ -14,6 +14,9 @@ internal sealed record BusLimits
     /// 042208); a kernel that tries three times needs the rest.
     /// </summary>
     public TimeSpan Device { get; init; } = TimeSpan.FromSeconds(3);
+
+    /// <summary>Slow answers running after which a device sits out; one alone may be chance.</summary>
+    public int SlowRunning { get; init; } = 1;
 
     /// <summary>Sweeps a device sits out after it took longer than <see cref="Device"/>, so that it holds up no other.</summary>
     public int SweepsOut { get; init; } = 5;

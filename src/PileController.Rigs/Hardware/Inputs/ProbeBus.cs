@@ -18,6 +18,7 @@ internal sealed class ProbeBus : IDisposable
     private readonly IStation[] _stations;
     private readonly BusSample?[] _samples;
     private readonly int[] _sweepsOut;
+    private readonly int[] _slow;
     private readonly TimeProvider _time;
     private readonly BusLimits _limits;
     private readonly Action? _before;
@@ -39,6 +40,7 @@ internal sealed class ProbeBus : IDisposable
         _stations = [.. stations];
         _samples = new BusSample?[_stations.Length];
         _sweepsOut = new int[_stations.Length];
+        _slow = new int[_stations.Length];
         _time = time;
         _limits = limits;
         _before = before;
@@ -171,7 +173,8 @@ internal sealed class ProbeBus : IDisposable
 
     private void SitOutIfSlow(int i, long began)
     {
-        if (_time.GetElapsedTime(began) > _limits.Device)
+        _slow[i] = _time.GetElapsedTime(began) > _limits.Device ? _slow[i] + 1 : 0;
+        if (_slow[i] >= _limits.SlowRunning)
         {
             _sweepsOut[i] = _limits.SweepsOut;
         }

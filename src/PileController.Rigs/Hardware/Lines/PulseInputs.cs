@@ -31,15 +31,15 @@ internal sealed class PulseInputs : IInputGroup
     }
 
     /// <inheritdoc/>
-    public Task ReadAsync(Reading[] readings, CancellationToken cancellation)
-    {
-        foreach ((Channel channel, PulseMeter meter) in _meters)
+    public Task ReadAsync(Reading[] readings, CancellationToken cancellation) => Task.Run(
+        () =>
         {
-            readings[(int)channel] = Shown(channel, meter.Look());
-        }
-
-        return Task.CompletedTask;
-    }
+            foreach ((Channel channel, PulseMeter meter) in _meters)
+            {
+                readings[(int)channel] = Shown(channel, meter.Look());
+            }
+        },
+        cancellation);
 
     /// <summary>Stops counting.</summary>
     public void Dispose() => _meters.ForEach(meter => meter.Meter.Dispose());

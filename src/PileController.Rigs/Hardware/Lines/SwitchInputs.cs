@@ -4,7 +4,7 @@ using PileController.Rigs.Hardware.Inputs;
 
 namespace PileController.Rigs.Hardware.Lines;
 
-/// <summary>All switches on lines. Reading a line takes microseconds, so the tick does it itself.</summary>
+/// <summary>All switches on lines. Reading a line takes microseconds, but on a chip that hangs for ever: the tick waits beside it.</summary>
 internal sealed class SwitchInputs : IInputGroup
 {
     private readonly GpioController _controller;
@@ -23,15 +23,15 @@ internal sealed class SwitchInputs : IInputGroup
     }
 
     /// <inheritdoc/>
-    public Task ReadAsync(Reading[] readings, CancellationToken cancellation)
-    {
-        foreach (ProbeFit fit in _fits)
+    public Task ReadAsync(Reading[] readings, CancellationToken cancellation) => Task.Run(
+        () =>
         {
-            readings[(int)fit.Channel] = Read(fit);
-        }
-
-        return Task.CompletedTask;
-    }
+            foreach (ProbeFit fit in _fits)
+            {
+                readings[(int)fit.Channel] = Read(fit);
+            }
+        },
+        cancellation);
 
     /// <summary>Nothing to end: the lines go with their controller.</summary>
     public void Dispose()

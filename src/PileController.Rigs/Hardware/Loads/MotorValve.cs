@@ -40,8 +40,11 @@ internal sealed class MotorValve : ILoad
     /// <summary>Where it is believed to stand, 0 (shut) to 1 (open); null until it was driven against a stop.</summary>
     public double? Believed => _place.IsKnown ? _place.Believed : null;
 
-    /// <summary>Takes the opening. All off and shut is what a rig is told when all else fails: then it does what is safe.</summary>
-    public void Want(in Outputs outputs) => _target = outputs == Outputs.Safe
+    /// <summary>
+    /// Takes the opening. No water wanted and shut is what a rig is told when it is to be safe, whatever air and backup heat do
+    /// beside it: then the valve does what is safe.
+    /// </summary>
+    public void Want(in Outputs outputs) => _target = outputs is { PumpDuty: 0, ValveOpening: 0 }
         ? _safe switch { ValveSafe.Shut => 0, ValveSafe.Open => 1, _ => null }
         : outputs.ValveOpening;
 

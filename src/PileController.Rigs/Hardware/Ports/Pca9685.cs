@@ -41,7 +41,7 @@ internal sealed class Pca9685 : IDisposable
     private readonly byte _prescale;
 
     /// <summary>Puts all channels off, sets the frequency, and proves both.</summary>
-    /// <param name="device">The chip; owned from now on.</param>
+    /// <param name="device">The chip; owned from now on, and let go where this throws.</param>
     /// <param name="hertz">Frequency of all channels, Hz.</param>
     /// <param name="rouse">Waits the 500 µs the oscillator takes to start (data sheet, from memory).</param>
     /// <exception cref="RigFaultException">It does not answer, or not as this chip does.</exception>
@@ -56,7 +56,9 @@ internal sealed class Pca9685 : IDisposable
         }
         catch (Exception error)
         {
-            throw new RigFaultException($"The {Place} cannot be set up: {error.Message}", error);
+            string place = Place;
+            device.Dispose();
+            throw new RigFaultException($"The {place} cannot be set up: {error.Message}", error);
         }
     }
 

@@ -31,14 +31,30 @@ internal sealed class Pca9685Output : IOutput
     public string Place => $"channel {_channel} of the {_chip.Place}";
 
     /// <inheritdoc/>
-    public void Write(double share) => _chip.Write(_channel, share);
+    public void Write(double share) => Put(share, retries: 1);
 
     /// <inheritdoc/>
     public double Read() => _chip.Read(_channel);
 
     /// <inheritdoc/>
-    public void MakeSafe() => _chip.Write(_channel, 0);
+    public void MakeSafe() => Put(0, retries: 2);
 
     /// <summary>Puts the channel off; the chip is another's.</summary>
     public void Dispose() => MakeSafe();
+
+    // A motor that starts beside the bus spoils one transfer; the next goes through (common practice, no source).
+    private void Put(double share, int retries)
+    {
+        while (true)
+        {
+            try
+            {
+                _chip.Write(_channel, share);
+                return;
+            }
+            catch (IOException) when (retries-- > 0)
+            {
+            }
+        }
+    }
 }

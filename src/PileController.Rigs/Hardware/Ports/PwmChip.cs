@@ -77,6 +77,16 @@ internal sealed class PwmChip
         }
     }
 
-    private static string Followed(string path) =>
-        Directory.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+    private static string Followed(string path)
+    {
+        try
+        {
+            return Directory.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            // A chip that goes or hides while it is looked at is not the one looked for, or shows when it is read.
+            return path;
+        }
+    }
 }

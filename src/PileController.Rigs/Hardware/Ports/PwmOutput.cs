@@ -88,13 +88,13 @@ internal sealed class PwmOutput : IOutput
 
     private void SetUp()
     {
-        // The first that is written is what stops a channel somebody left running. One without a period has no duty.
+        // The first that is written is what stops a channel somebody left running. One without a period does not run, has no
+        // duty, and older kernels take no word about enabling it either, not even that it shall be off (from memory).
         if (Get("period") > 0)
         {
             Put("duty_cycle", 0);
+            Put("enable", 0);
         }
-
-        Put("enable", 0);
 
         // The kernel takes a polarity only of a channel that has a period and is disabled.
         Put("period", _periodNanoseconds);

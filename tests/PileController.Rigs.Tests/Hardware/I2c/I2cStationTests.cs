@@ -84,6 +84,25 @@ public sealed class I2cStationTests : IDisposable
     }
 
     [Fact]
+    public void Ask_AdapterThatCameBack_IsOpenedAnew()
+    {
+        int opened = 0;
+        _open = () =>
+        {
+            opened++;
+            return _chip;
+        };
+        using I2cStation station = Make();
+        station.Ask();
+        _chip.FailNext = 3;
+        station.Ask();
+        Assert.Equal(1, opened);
+
+        Assert.Equal(ReadingQuality.Good, Assert.Single(station.Ask()).Quality);
+        Assert.Equal(2, opened);
+    }
+
+    [Fact]
     public void Glance_Fails_IsCountedAndNoMore()
     {
         _glance = device => Registers.Read(device, 2);

@@ -34,12 +34,16 @@ public sealed class ProbeBusTests : IDisposable
     }
 
     [Fact]
-    public async Task Glance_ThatHangs_SitsOutAsASweepWould()
+    public async Task Glance_ThatHangsTwiceRunning_SitsOutAsASweepWould()
     {
         _brisk.OnLook = () => _time.Advance(TimeSpan.FromSeconds(0.9));
         using ProbeBus bus = new([_brisk], _time, BusLimits.I2c);
-        _time.Advance(TimeSpan.FromSeconds(1));
-        Assert.True(await _brisk.Looks.WaitAsync(Patience));
+        for (int second = 0; second < 2; second++)
+        {
+            _time.Advance(TimeSpan.FromSeconds(1));
+            Assert.True(await _brisk.Looks.WaitAsync(Patience));
+        }
+
         for (int sweep = 0; sweep < 5; sweep++)
         {
             await bus.Sweep().WaitAsync(Patience);
@@ -47,6 +51,18 @@ public sealed class ProbeBusTests : IDisposable
 
         Assert.Equal(0, _brisk.Asked);
         await bus.Sweep().WaitAsync(Patience);
+        Assert.Equal(1, _brisk.Asked);
+    }
+
+    [Fact]
+    public async Task Glance_ThatHangsOnce_IsAskedAtTheNextSweep()
+    {
+        _brisk.OnLook = () => _time.Advance(TimeSpan.FromSeconds(0.9));
+        using ProbeBus bus = new([_brisk], _time, BusLimits.I2c);
+        _time.Advance(TimeSpan.FromSeconds(1));
+        Assert.True(await _brisk.Looks.WaitAsync(Patience));
+        await bus.Sweep().WaitAsync(Patience);
+
         Assert.Equal(1, _brisk.Asked);
     }
 

@@ -186,6 +186,28 @@ public class MotorValveTests
         Assert.Equal(0, trial.Direction);
     }
 
+    [Theory]
+    [InlineData(0.4, false)]
+    [InlineData(0, true)]
+    public void Want_WaterSafeWhileAirOrBackupRuns_DoesWhatIsSafe(double blower, bool backup)
+    {
+        using ValveTrial trial = Known(0.5, safe: ValveSafe.Open);
+        trial.Valve.Want(new Outputs(0, 0, blower, backup));
+        trial.Run(100);
+
+        Assert.Equal(1, trial.Position, 0.006);
+    }
+
+    [Fact]
+    public void Want_ShutWhileThePumpRuns_RunsShut()
+    {
+        using ValveTrial trial = Known(0.5, safe: ValveSafe.Open);
+        trial.Want(0);
+        trial.Run(100);
+
+        Assert.Equal(0, trial.Position, 0.006);
+    }
+
     [Fact]
     public void Want_AllSafeOnTheWay_StopsAtOnce()
     {

@@ -20,6 +20,9 @@ internal sealed class Pca9685Device : I2cDevice
 
     public bool IsGone { get; set; }
 
+    /// <summary>How many of the next transfers fail.</summary>
+    public int FailNext { get; set; }
+
     public bool Disobeys { get; set; }
 
     public bool IsDisposed { get; private set; }
@@ -98,7 +101,7 @@ internal sealed class Pca9685Device : I2cDevice
 
     private void Answer()
     {
-        if (IsGone)
+        if (IsGone || (FailNext > 0 && FailNext-- > 0))
         {
             throw new IOException("Error 121 performing I2C data transfer.");
         }

@@ -83,6 +83,7 @@ public sealed class Pca9685Tests : IDisposable
         RigFaultException error = Assert.Throws<RigFaultException>(() => Make(500));
         Assert.Contains("0x40 of I2C bus 1", error.Message, StringComparison.Ordinal);
         Assert.Contains("Error 121", error.Message, StringComparison.Ordinal);
+        Assert.True(_device.IsDisposed);
     }
 
     [Fact]
@@ -91,6 +92,21 @@ public sealed class Pca9685Tests : IDisposable
         using Pca9685 chip = Make(500);
 
         Assert.Contains("0 to 15", Assert.Throws<RigFaultException>(() => new Pca9685Output(chip, 16)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Output_OneTransferSpoilt_IsWrittenAllTheSame()
+    {
+        using Pca9685 chip = Make(500);
+        Pca9685Output output = new(chip, 5);
+        _device.FailNext = 1;
+        output.Write(0.5);
+        Assert.Equal(0.5, _device.Share(5));
+        _device.FailNext = 2;
+        output.MakeSafe();
+        Assert.Equal(0, _device.Share(5));
+        _device.FailNext = 2;
+        Assert.Throws<IOException>(() => output.Write(0.5));
     }
 
     private Pca9685 Make(double hertz) => new(_device, hertz, () => { });

@@ -5,7 +5,7 @@ namespace PileController.Rigs.Tests.Hardware.Ports;
 
 /// <summary>
 /// A folder that looks like the kernel's PWM class, and one channel's rules behind it: a channel without a period takes neither
-/// duty nor polarity nor enable, a duty is at most its period, a polarity is taken only of a disabled channel.
+/// duty nor polarity nor enable (older kernels refuse even 0), a duty is at most its period, a polarity is taken only of a disabled channel.
 /// </summary>
 internal sealed class PwmTree : IDisposable
 {
@@ -40,6 +40,9 @@ internal sealed class PwmTree : IDisposable
         File.CreateSymbolicLink(Path.Combine(folder, "device"), Path.Combine("..", "..", "..", Path.GetFileName(device)));
         File.CreateSymbolicLink(Path.Combine(Class, $"pwmchip{number}"), Path.GetRelativePath(Class, folder));
     }
+
+    /// <summary>Adds a chip whose device is gone.</summary>
+    public void AddBroken(int number) => File.CreateSymbolicLink(Path.Combine(Class, $"pwmchip{number}"), Path.Combine(_root, "gone"));
 
     /// <summary>What a channel puts out now, 0 to 1.</summary>
     public double Share(string channel) =>
@@ -121,7 +124,7 @@ internal sealed class PwmTree : IDisposable
         {
             "period" => long.Parse(text, CultureInfo.InvariantCulture) < Math.Max(1, Value(channel, "duty_cycle")),
             "duty_cycle" => period == 0 || long.Parse(text, CultureInfo.InvariantCulture) > period,
-            "enable" => period == 0 && text == "1",
+            "enable" => period == 0,
             _ => period == 0 || Value(channel, "enable") == 1,
         };
         if (refused)
