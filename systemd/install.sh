@@ -58,7 +58,7 @@ if ! [ -e $settings ]; then
 fi
 systemd-tmpfiles --create pile-controller.conf || true
 udevadm control --reload 2>/dev/null || true
-udevadm trigger --subsystem-match=gpio --subsystem-match=i2c-dev --subsystem-match=pwm 2>/dev/null || true
+udevadm trigger --subsystem-match=gpio --subsystem-match=i2c-dev --subsystem-match=pwm --subsystem-match=w1 2>/dev/null || true
 systemctl daemon-reload
 systemctl enable $units 2>/dev/null
 

@@ -12,7 +12,7 @@ public sealed record RigSettings
     /// <summary>The probes that are fitted.</summary>
     public IReadOnlyList<ProbeFit> Probes { get; init; } = ProbeFit.AlderBank;
 
-    /// <summary>Pulses of the flow meter a litre of water, 1/L (simulated meter and, later, the real one).</summary>
+    /// <summary>Pulses of the flow meter a litre of water, 1/L.</summary>
     public double PulsesPerLitre { get; init; } = 450;
 
     /// <summary>Seed of the simulated probes' noise.</summary>
@@ -34,6 +34,12 @@ public sealed record RigSettings
 public sealed record ProbeFit(
     Channel Channel, double RadiusM = 0, double HeightM = 0, string? Address = null, double OffsetKelvin = 0)
 {
+    /// <summary>Where it hangs on the real rig, beyond a 1-Wire address.</summary>
+    public ProbeWiring Wiring { get; init; } = ProbeWiring.None;
+
+    /// <summary>How it is read on the real rig, or null when it is wired to nothing.</summary>
+    public ProbeSource? Source => Wiring.Source ?? (Address is null ? null : ProbeSource.OneWire);
+
     /// <summary>The probes of the demo holding.</summary>
     public static IReadOnlyList<ProbeFit> AlderBank { get; } =
     [
@@ -75,6 +81,24 @@ public sealed record HardwareSettings
 
     /// <summary>Line of the blower relay or gate, or null when there is none.</summary>
     public int? BlowerPin { get; init; }
+
+    /// <summary>How the pump is driven.</summary>
+    public LoadSettings Pump { get; init; } = new();
+
+    /// <summary>How the blower is driven.</summary>
+    public LoadSettings Blower { get; init; } = new();
+
+    /// <summary>Line of the relay of backup heat, or null when there is none.</summary>
+    public int? BackupLine { get; init; }
+
+    /// <summary>Where the motor valve is wired.</summary>
+    public ValveSettings Valve { get; init; } = new();
+
+    /// <summary>Device of the board's PWM chip: the name of its folder below /sys/devices, or the end of its path; null when none is used.</summary>
+    public string? PwmChip { get; init; }
+
+    /// <summary>The PWM chip on the I2C bus; looked for only when a load is driven by it.</summary>
+    public I2cPwmSettings I2cPwm { get; init; } = new();
 
     /// <summary>Line that is held while all is well, or null when there is none: let go, it lights a lamp or sounds a buzzer.</summary>
     public int? LampLine { get; init; }

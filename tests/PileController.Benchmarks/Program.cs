@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Running;
 using PileController.Benchmarks;
 using PileController.Benchmarks.Bounds;
+using PileController.Benchmarks.Pages;
 using PileController.Benchmarks.Published;
 using PileController.Benchmarks.Records;
 using PileController.Benchmarks.Scores;
@@ -16,6 +17,7 @@ return args switch
     ["record-year", .. string[] rest] => await RecordYear.RunAsync(rest, Console.Out, Console.Error),
     ["record-replay", .. string[] rest] => await RecordReplaySpeed.RunAsync(rest, Console.Out, Console.Error),
     ["serve-again", .. string[] rest] => await ServeAgain.RunAsync(rest, Console.Out),
+    ["page", .. string[] rest] => await PageCommand.RunAsync(rest, Console.Out, Console.Error),
     _ => Usage(),
 };
 
@@ -38,6 +40,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- record-year   a year of the demo's ticks in the record, its size and the time of questions, beside SQLite and a document a sample [DIR] [--days N] [--alone] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- record-replay 30 days of the demo's ticks decided again, and how fast [DIR] [--days N] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- serve-again   how long after a kill the page answers again [--kills N]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- page          the page over most of a year of record in Chromium: first content, six channels, frames while dragging; then many watchers [DIR] [--days N] [--viewers N] [--minutes N] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;

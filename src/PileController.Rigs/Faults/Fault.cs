@@ -31,6 +31,9 @@ public enum FaultKind
 
     /// <summary>The probe bus answers late: readings are one to three ticks old.</summary>
     SlowBus,
+
+    /// <summary>The probe was taken out of its place and sits in something else, at <see cref="Fault.Size"/> °C: a hand 33, ice 0.</summary>
+    TakenOut,
 }
 
 /// <summary>One fault put into a rig on purpose, by settings or from the demo.</summary>

@@ -5,12 +5,15 @@ namespace PileController.Rigs.Faults;
 /// <summary>Which faults make sense: the channel and the size each kind takes. The one place that says so.</summary>
 public static class FaultRules
 {
+    // The palm of a hand, about (from memory).
+    private const double HandCelsius = 33;
+
     /// <summary>No size of any kind on any channel is larger, whatever its unit.</summary>
     public static double LargestSize { get; } = ChannelTable.All.Max(Span);
 
     /// <summary>True for the faults of a single probe, which need a channel; false for those of the whole rig, which take none.</summary>
     public static bool IsOfOneProbe(FaultKind kind) =>
-        kind is FaultKind.Open or FaultKind.Short or FaultKind.Stuck or FaultKind.Drift or FaultKind.Spike;
+        kind is FaultKind.Open or FaultKind.Short or FaultKind.Stuck or FaultKind.Drift or FaultKind.Spike or FaultKind.TakenOut;
 
     /// <summary>The kinds a probe can have.</summary>
     /// <param name="channel">The probe's channel.</param>
@@ -23,15 +26,17 @@ public static class FaultRules
         FaultKind.Drift => 2,
         FaultKind.Spike => 20,
         FaultKind.BlockedLine => 1,
+        FaultKind.TakenOut => HandCelsius,
         _ => 0,
     };
 
-    /// <summary>Least and most size of a kind; 0 and 0 where it takes none. Where a size is taken, 0 itself is not allowed.</summary>
+    /// <summary>Least and most size of a kind; 0 and 0 where it takes none. Where a size is taken, 0 itself is not allowed, but of what a probe was put into.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="channel">The channel, for the faults of a single probe.</param>
     public static (double Least, double Most) SizesOf(FaultKind kind, Channel? channel) => kind switch
     {
         FaultKind.BlockedLine => (0, 1),
+        FaultKind.TakenOut when channel is { } one => (ChannelTable.Of(one).Least, ChannelTable.Of(one).Most),
         FaultKind.Drift or FaultKind.Spike when channel is { } one => (-Span(ChannelTable.Of(one)), Span(ChannelTable.Of(one))),
         _ => (0, 0),
     };
@@ -61,6 +66,8 @@ public static class FaultRules
             (var kind, null) when IsOfOneProbe(kind) => "the channel of the probe that is to fail, for example \"heapCore\"",
             (FaultKind.Short, { } one) when !ChannelKinds.IsThermometer(one) =>
                 "a channel that measures a temperature: short is of the bus of the thermometers",
+            (FaultKind.TakenOut, { } one) when !ChannelKinds.IsThermometer(one) =>
+                "a channel that measures a temperature: takenOut is of a probe that can be put into a hand or into ice",
             (FaultKind.Drift or FaultKind.Spike, { } one) when ChannelKinds.IsSwitch(one) =>
                 $"a channel that measures, not a switch, for {Word(fault.Kind)}",
             _ => null,
@@ -71,7 +78,7 @@ public static class FaultRules
     private static FaultComplaint? FindInSize(Fault fault)
     {
         (double least, double most) = SizesOf(fault.Kind, fault.Channel);
-        bool good = most == 0 ? fault.Size == 0 : fault.Size != 0 && fault.Size >= least && fault.Size <= most;
+        bool good = most == 0 ? fault.Size == 0 : (fault.Size != 0 || fault.Kind == FaultKind.TakenOut) && fault.Size >= least && fault.Size <= most;
         return good ? null : new("size", $"{fault.Size}", Sizes(fault));
     }
 
@@ -80,6 +87,12 @@ public static class FaultRules
         if (fault.Kind == FaultKind.BlockedLine)
         {
             return "the share of the flow that is lost, above 0 and at most 1";
+        }
+
+        if (fault.Kind == FaultKind.TakenOut)
+        {
+            ChannelInfo taken = ChannelTable.Of(fault.Channel!.Value);
+            return $"{taken.Least} to {taken.Most} {taken.Unit}, the temperature the probe sits in";
         }
 
         if (fault.Kind is not (FaultKind.Drift or FaultKind.Spike))

@@ -7,7 +7,8 @@ namespace PileController.Rigs.Faults;
 
 /// <summary>
 /// Puts faults into any rig: the probes' into what it says, a dead pump and a jammed valve into what it is told.
-/// A blocked line is a thing of the water and shows only on a <see cref="SimulatedRig"/>.
+/// A blocked line is a thing of the
+/// water, a probe taken out one of its place: both show only on a <see cref="SimulatedRig"/>.
 /// </summary>
 /// <threadsafety>One caller at a time; only the board may be touched from other threads.</threadsafety>
 public sealed class FaultyRig : IRig

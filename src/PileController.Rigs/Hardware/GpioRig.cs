@@ -2,13 +2,15 @@ using System.Device.Gpio;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
-using PileController.Rigs.Hardware.OneWire;
+using PileController.Rigs.Hardware.Inputs;
+using PileController.Rigs.Hardware.Loads;
+using PileController.Rigs.Hardware.Ports;
 
 namespace PileController.Rigs.Hardware;
 
 /// <summary>
-/// The real rig: DS18B20 probes through the kernel's 1-Wire files, pump and blower each behind one line. Probes
-/// without an address are not fitted; valve and backup heat have no line yet and their outputs go nowhere.
+/// The real rig: probes on 1-Wire, I2C and lines (<see cref="RigInputs"/>), and the actuators, each driven as the settings
+/// say. Probes wired to nothing are not fitted; what no actuator is fitted for goes nowhere.
 /// </summary>
 /// <threadsafety>One caller at a time; its own timer runs beside the caller.</threadsafety>
 public sealed class GpioRig : IRig
@@ -21,13 +23,13 @@ public sealed class GpioRig : IRig
     private readonly GpioController _controller;
     private readonly TimeProvider _time;
     private readonly Action<string> _report;
-    private readonly Thermometers _thermometers;
-    private readonly List<SwitchedLoad> _loads = [];
-    private readonly SwitchedLoad? _pump;
-    private readonly SwitchedLoad? _blower;
+    private readonly IReadOnlyList<IInputGroup> _inputs;
+    private readonly OutputPorts _ports;
+    private readonly List<ILoad> _loads = [];
     private readonly HeldLine? _lamp;
     private readonly HeldLine? _pulse;
     private readonly ITimer _timer;
+    private readonly ITimer _due;
     private readonly Lock _gate = new();
     private readonly long _began;
     private long _lastApplied;
@@ -35,37 +37,53 @@ public sealed class GpioRig : IRig
     private bool _silent;
     private bool _disposed;
 
-    /// <summary>Opens the lines, all off, and starts the probe buses.</summary>
+    /// <summary>Opens the lines, loads off, and starts the probe buses.</summary>
     /// <param name="controller">The chip's lines (<see cref="GpioChips.Open"/>). The rig owns it and disposes it last.</param>
     /// <param name="settings">What is fitted and where.</param>
+    /// <param name="motion">How the motor valve moves, where one is wired.</param>
     /// <param name="time">Clock and timer.</param>
     /// <param name="report">Told in a sentence when a line fails, or when outputs are dropped because the loop is silent.</param>
     /// <exception cref="ArgumentException">A setting no rig can be built from; the message names it.</exception>
     /// <exception cref="RigFaultException">A line cannot be opened.</exception>
-    public GpioRig(GpioController controller, RigSettings settings, TimeProvider time, Action<string> report)
-        : this(controller, settings, time, report, new OneWireLimits(), File.ReadAllText)
+    public GpioRig(
+        GpioController controller, RigSettings settings, ValveMotion motion, TimeProvider time, Action<string> report)
+        : this(controller, settings, motion, time, report, new InputPorts(), OutputPorts.Of(settings.Hardware, () => controller))
     {
     }
 
     internal GpioRig(
         GpioController controller,
         RigSettings settings,
+        ValveMotion motion,
         TimeProvider time,
         Action<string> report,
-        OneWireLimits limits,
-        Func<string, string> readText)
+        InputPorts inputPorts,
+        OutputPorts ports)
     {
         ProbeFitCheck.Require(settings.Probes);
         HardwareCheck.Require(settings.Hardware);
+        WiringFaults.Require(settings);
         _controller = controller;
         _time = time;
         _report = report;
-        _pump = Fit("pump", settings.Hardware.PumpPin, settings.Hardware);
-        _blower = Fit("blower", settings.Hardware.BlowerPin, settings.Hardware);
+        _ports = ports;
+        IReadOnlyList<Func<ILoad>> fitted = Actuators.Of(settings.Hardware, motion, ports);
+        try
+        {
+            ports.RequireAll();
+            _loads.AddRange(fitted.Select(open => open()));
+        }
+        catch (RigFaultException)
+        {
+            ports.Dispose();
+            throw;
+        }
+
         _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
         _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
-        _thermometers = new Thermometers(settings, time, limits, readText);
+        _inputs = RigInputs.Open(controller, settings, time, report, inputPorts);
         _began = _lastApplied = time.GetTimestamp();
+        _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
     }
 
@@ -79,7 +97,7 @@ public sealed class GpioRig : IRig
     public async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
     {
         Reading[] readings = new Reading[ChannelTable.Count];
-        await _thermometers.ReadAsync(readings, cancellation).ConfigureAwait(false);
+        await Task.WhenAll(_inputs.Select(group => group.ReadAsync(readings, cancellation))).ConfigureAwait(false);
         return new RigReadings(readings);
     }
 
@@ -125,20 +143,10 @@ public sealed class GpioRig : IRig
 
         news.ForEach(_report);
         await _timer.DisposeAsync().ConfigureAwait(false);
-        _thermometers.Dispose();
+        await _due.DisposeAsync().ConfigureAwait(false);
+        RigInputs.Close(_inputs);
+        _ports.Dispose();
         _controller.Dispose();
-    }
-
-    private SwitchedLoad? Fit(string name, int? pin, HardwareSettings hardware)
-    {
-        if (pin is null)
-        {
-            return null;
-        }
-
-        SwitchedLoad load = new(_controller, name, pin.Value, hardware);
-        _loads.Add(load);
-        return load;
     }
 
     private HeldLine? Held(string name, int? line, HardwareSettings hardware, bool beats) =>
@@ -159,7 +167,7 @@ public sealed class GpioRig : IRig
                 _silent = true;
                 Set_NeedsLock(Outputs.Safe);
                 news.Add(
-                    $"The control loop has been silent for {LongestSilence.TotalSeconds} s: pump and blower are switched off.");
+                    $"The control loop has been silent for {LongestSilence.TotalSeconds} s: all outputs are made safe.");
             }
 
             Drive_NeedsLock(news);
@@ -170,19 +178,38 @@ public sealed class GpioRig : IRig
         news.ForEach(_report);
     }
 
+    private void OnDue()
+    {
+        List<string> news = [];
+        lock (_gate)
+        {
+            if (_disposed)
+            {
+                return;
+            }
+
+            Drive_NeedsLock(news);
+        }
+
+        news.ForEach(_report);
+    }
+
     private void Set_NeedsLock(in Outputs outputs)
     {
-        _pump?.Duty = outputs.PumpDuty;
-        _blower?.Duty = outputs.BlowerDuty;
+        foreach (ILoad load in _loads)
+        {
+            load.Want(outputs);
+        }
     }
 
     private void Drive_NeedsLock(List<string> news)
     {
-        long second = (long)_time.GetElapsedTime(_began).TotalSeconds;
-        foreach (SwitchedLoad load in _loads)
+        double seconds = _time.GetElapsedTime(_began).TotalSeconds;
+        double? due = null;
+        foreach (ILoad load in _loads)
         {
             bool wasFailing = load.IsFailing;
-            if (load.Drive(second) is { } fault)
+            if (load.Drive(seconds, news) is { } fault)
             {
                 _fault ??= fault;
 
@@ -192,6 +219,11 @@ public sealed class GpioRig : IRig
                     news.Add(fault.Message);
                 }
             }
+
+            due = load.DueSeconds is { } soon && !(soon >= due) ? soon : due;
         }
+
+        // A valve is stopped when it has arrived, not at the next beat.
+        _due.Change(due is { } wait ? TimeSpan.FromSeconds(wait) : Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 }

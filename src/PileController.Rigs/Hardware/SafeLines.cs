@@ -1,33 +1,58 @@
 using System.Device.Gpio;
+using PileController.Control.Decisions;
+using PileController.Rigs.Hardware.Loads;
+using PileController.Rigs.Hardware.Ports;
 
 namespace PileController.Rigs.Hardware;
 
 /// <summary>Puts every output of a real rig at its safe value without running it: for when the program that held them is gone.</summary>
 public static class SafeLines
 {
-    /// <summary>Switches the loads off, one after another; a line that cannot be taken keeps no other from being switched off.</summary>
-    /// <param name="controller">The chip's lines.</param>
+    // How often the end switches are looked at while the valve runs.
+    private static readonly TimeSpan Look = TimeSpan.FromSeconds(0.2);
+
+    /// <summary>How long the valve may run until it is where it is safe, s; 0 when it stays or there is none.</summary>
+    /// <param name="hardware">What is fitted.</param>
+    /// <param name="motion">How the valve moves.</param>
+    public static double LongestSeconds(HardwareSettings hardware, ValveMotion motion) =>
+        hardware.Valve.IsFitted && hardware.Valve.Safe != ValveSafe.Stays
+            ? hardware.Valve.DeadTimeSeconds + (motion.TravelSeconds * (1 + ValveTravel.OverTravel)) + 1
+            : 0;
+
+    /// <summary>
+    /// Switches the loads off, one after another, then runs the valve where it is safe. What cannot be taken keeps nothing else
+    /// from being switched off.
+    /// </summary>
+    /// <param name="lines">Opens the chip of the lines; asked only when a line is wired.</param>
     /// <param name="hardware">Where the loads are.</param>
-    /// <returns>What went wrong, one sentence a line; empty when all is safe.</returns>
-    /// <exception cref="ArgumentException">Lines that cannot be used together.</exception>
-    public static IReadOnlyList<string> Set(GpioController controller, HardwareSettings hardware)
+    /// <param name="motion">How the valve moves.</param>
+    /// <param name="time">Clock, for the valve.</param>
+    /// <param name="cancellation">Stops the valve where it is.</param>
+    /// <returns>What went wrong, and what a person should look at besides.</returns>
+    /// <exception cref="ArgumentException">Wiring that cannot be used together.</exception>
+    public static async Task<SafeLinesResult> SetAsync(
+        Func<GpioController> lines, HardwareSettings hardware, ValveMotion motion, TimeProvider time, CancellationToken cancellation)
+    {
+        using OutputPorts ports = OutputPorts.Of(hardware, lines);
+        return await SetAsync(ports, hardware, motion, time, Task.Delay, cancellation).ConfigureAwait(false);
+    }
+
+    internal static async Task<SafeLinesResult> SetAsync(
+        OutputPorts ports, HardwareSettings hardware, ValveMotion motion, TimeProvider time,
+        Func<TimeSpan, CancellationToken, Task> wait, CancellationToken cancellation)
     {
         HardwareCheck.Require(hardware);
         List<string> faults = [];
-        foreach ((string name, int? pin) in Loads(hardware))
+        List<string> news = [];
+        MotorValve? valve = null;
+        foreach (Func<ILoad> open in Actuators.Of(hardware, motion, ports))
         {
-            if (pin is not { } line)
-            {
-                continue;
-            }
-
             try
             {
-                // Opening a load puts its line off in the same call.
-                if (new SwitchedLoad(controller, name, line, hardware).SwitchOff() is { } fault)
-                {
-                    faults.Add(fault.Message);
-                }
+                // Opening a load puts it off in the same deed.
+                ILoad load = open();
+                faults.AddRange(Fault(load.SwitchOff()));
+                valve = load as MotorValve ?? valve;
             }
             catch (RigFaultException fault)
             {
@@ -35,8 +60,48 @@ public static class SafeLines
             }
         }
 
-        return faults;
+        if (valve is not null && hardware.Valve.Safe != ValveSafe.Stays)
+        {
+            await RunAsync(valve, time, wait, faults, news, cancellation).ConfigureAwait(false);
+        }
+
+        return new SafeLinesResult(faults, news);
     }
 
-    private static (string Name, int? Pin)[] Loads(HardwareSettings hardware) => [("pump", hardware.PumpPin), ("blower", hardware.BlowerPin)];
+    private static async Task RunAsync(
+        MotorValve valve, TimeProvider time, Func<TimeSpan, CancellationToken, Task> wait, List<string> faults, List<string> news,
+        CancellationToken cancellation)
+    {
+        long began = time.GetTimestamp();
+        valve.Want(Outputs.Safe);
+        try
+        {
+            while (true)
+            {
+                RigFaultException? fault = valve.Drive(time.GetElapsedTime(began).TotalSeconds, news);
+                faults.AddRange(Fault(fault));
+                if (fault is not null || valve.DueSeconds is not { } due)
+                {
+                    return;
+                }
+
+                await wait(TimeSpan.FromSeconds(Math.Min(due, Look.TotalSeconds)), cancellation).ConfigureAwait(false);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            faults.Add("The valve was stopped on its way to where it is safe.");
+        }
+        finally
+        {
+            faults.AddRange(Fault(valve.SwitchOff()));
+        }
+    }
+
+    private static IEnumerable<string> Fault(RigFaultException? fault) => fault is null ? [] : [fault.Message];
 }
+
+/// <summary>What came of putting the outputs at their safe values.</summary>
+/// <param name="Faults">One sentence for each output that could not be; empty when all is safe.</param>
+/// <param name="News">What a person should look at although all is safe.</param>
+public sealed record SafeLinesResult(IReadOnlyList<string> Faults, IReadOnlyList<string> News);

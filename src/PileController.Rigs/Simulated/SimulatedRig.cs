@@ -20,7 +20,7 @@ public sealed class SimulatedRig : IRig
     // How far a motor valve's two directions differ from the time told for it (common practice, no source).
     private const double ValveStray = 0.02;
 
-    private readonly IPlant _plant;
+    private readonly ProbePlaces _plant;
     private readonly ProbeBank _bank;
     private readonly ProbeFit? _flowFit;
     private readonly FlowMeter _meter;
@@ -48,15 +48,15 @@ public sealed class SimulatedRig : IRig
         ValveFeedback feedback = ValveFeedback.EndSwitches)
     {
         ProbeFitCheck.Require(settings.Probes);
-        _plant = plant;
+        Faults = faults ?? new FaultBoard(settings.Faults);
+        _plantFaults = new PlantFaults(Faults);
+        _plant = new ProbePlaces(plant, _plantFaults);
         _drive = drive;
         _valve = new TravellingValve(valveTravelSeconds, feedback, ValveStray);
         _flowFit = settings.Probes.FirstOrDefault(probe => probe.Channel == Channel.Flow);
         _meter = new FlowMeter(
             settings.PulsesPerLitre, ProbeErrors.GainOf(Channel.Flow, unchecked((ulong)settings.Seed)));
         _bank = new ProbeBank(settings.Probes, settings.Seed, plant);
-        Faults = faults ?? new FaultBoard(settings.Faults);
-        _plantFaults = new PlantFaults(Faults);
         _readingFaults = new ReadingFaults(Faults);
     }
 

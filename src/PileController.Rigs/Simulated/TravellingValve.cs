@@ -4,16 +4,10 @@ namespace PileController.Rigs.Simulated;
 
 /// <summary>
 /// A motor valve driven for a time: it travels towards what it is told until it is believed to be there. Motors run a
-/// little faster one way than the other, so the belief drifts from the truth. End switches set it right whenever the
-/// valve arrives at an end; without them it is driven against its nearer stop once a day.
+/// little faster one way than the other, so the belief drifts from the truth (<see cref="ValveTravel"/> sets it right).
 /// </summary>
 internal sealed class TravellingValve
 {
-    private const double HomingSeconds = 86_400;
-
-    // How much further than believed it is driven when it is to find its stop, share of the whole way.
-    private const double OverTravel = 0.2;
-
     private readonly double _travelSeconds;
     private readonly ValveFeedback _feedback;
     private readonly double _stray;
@@ -66,7 +60,7 @@ internal sealed class TravellingValve
         // At most to the stop and back to where it is wanted.
         for (int leg = 0; leg < 3 && left > 0; leg++)
         {
-            double to = Aim(target);
+            double to = ValveTravel.Aim(target, Believed, SinceHomedSeconds, _feedback, Position == target);
             double way = to - Believed;
             double lasts = Math.Min(left, Math.Abs(way) * _travelSeconds);
             if (lasts <= 0)
@@ -81,23 +75,6 @@ internal sealed class TravellingValve
         return (felt + (left * Position)) / seconds;
     }
 
-    private double Aim(double target)
-    {
-        if (_feedback == ValveFeedback.EndSwitches)
-        {
-            // It is driven until the switch reports.
-            bool arrived = target is > 0 and < 1 || Position == target;
-            return arrived ? target : target + Math.CopySign(OverTravel, target - 0.5);
-        }
-
-        if (SinceHomedSeconds < HomingSeconds)
-        {
-            return target;
-        }
-
-        return Believed < 0.5 ? -OverTravel : 1 + OverTravel;
-    }
-
     private double Drive(double to, double way, double seconds)
     {
         double opens = way > 0 ? 1 - _stray : 1 + _stray;
@@ -110,7 +87,7 @@ internal sealed class TravellingValve
         _position = end;
         double reached = Math.Abs(way) - (seconds / _travelSeconds);
         Believed = reached <= 1e-12 ? to : Believed + Math.CopySign(seconds / _travelSeconds, way);
-        bool stopped = end is 0 or 1 && (_feedback == ValveFeedback.EndSwitches || Believed == to && to is < 0 or > 1);
+        bool stopped = end is 0 or 1 && (_feedback == ValveFeedback.EndSwitches || ValveTravel.IsAtStop(Believed, to));
         if (stopped)
         {
             Believed = end;

@@ -5,6 +5,7 @@ using PileController.Ledgers;
 using PileController.Panel.Alarms;
 using PileController.Panel.Assets;
 using PileController.Panel.Commands;
+using PileController.Panel.Commissioning;
 using PileController.Panel.Editing;
 using PileController.Panel.Guard;
 using PileController.Panel.Ledgers;
@@ -40,6 +41,8 @@ public static class PanelModule
         services.AddSingleton<PanelAssets>();
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<AheadDesk>();
+        services.AddSingleton<CommissioningDesk>();
+        services.AddHostedService(provider => provider.GetRequiredService<CommissioningDesk>());
         if (setup.Ledger is { } ledger)
         {
             services.AddSingleton(ledger);
@@ -99,6 +102,7 @@ public static class PanelModule
         TripsApi.Map(api);
         AlarmsApi.Map(api);
         ServicingApi.Map(api);
+        CommissioningApi.Map(api);
         FaultsApi.Map(api);
         ForecastApi.Map(api);
         TonightApi.Map(api);

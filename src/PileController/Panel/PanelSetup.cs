@@ -1,3 +1,4 @@
+using PileController.Commissioning.Sheets;
 using PileController.Control;
 using PileController.Control.Interlocks;
 using PileController.Ledgers;
@@ -64,6 +65,9 @@ public sealed record PanelSetup
 
     /// <summary>The grower's book; null where no folder is kept.</summary>
     internal LedgerDesk? Ledger { get; init; }
+
+    /// <summary>The commissioning sheet; null where no folder is kept.</summary>
+    internal SheetFile? Sheet { get; init; }
 
     /// <summary>The settings and the way to change them; null where they cannot be.</summary>
     internal SettingsDesk? Desk { get; init; }

@@ -1,12 +1,14 @@
+using System.Device.Gpio;
 using System.Security.Cryptography.X509Certificates;
 using PileController.Access;
+using PileController.Commissioning.Sheets;
 using PileController.Forecasts;
 using PileController.Ledgers;
 using PileController.Panel;
 using PileController.Records;
-using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Service;
+using PileController.Settings;
 using PileController.Units;
 using PileController.Watch;
 
@@ -65,6 +67,7 @@ internal static class ServeHost
             ControlOf = hash => parts.Folder.FindSettings(hash)?.Control,
             AlarmsFile = Path.Combine(parts.Folder.Path, "alarms.json"),
             Lamp = parts.Lamp,
+            Sheet = new SheetFile(parts.Folder.Path),
             Ledger = new LedgerDesk(parts.Folder.Path, parts.Record, parts.Folder.FindSettings, parts.Settings),
         }, access);
         if (parts.Settings.Forecast.File is { Length: > 0 } path)
@@ -81,6 +84,18 @@ internal static class ServeHost
     }
 
     /// <summary>The real rig.</summary>
-    public static GpioRig OpenHardware(RigSettings settings, Action<string> report) =>
-        new GpioRig(GpioChips.Open(settings.Hardware.GpioChipLabel), settings, TimeProvider.System, report);
+    public static GpioRig OpenHardware(PileSettings settings, Action<string> report)
+    {
+        GpioController controller = GpioChips.Open(settings.Rig.Hardware.GpioChipLabel);
+        try
+        {
+            return new GpioRig(controller, settings.Rig, Derived.Motion(settings), TimeProvider.System, report);
+        }
+        catch (Exception)
+        {
+            // The lines go, or the settings that are taken up again instead find them busy.
+            controller.Dispose();
+            throw;
+        }
+    }
 }

@@ -84,7 +84,7 @@ internal static class ServeRun
         PileSettings settings = standing.Desk.Effective;
 
         // Before anything else: opening the lines puts them at their safe value.
-        await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings.Rig, output.WriteLine);
+        await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings, output.WriteLine);
         standing.Folder.KeepSettings(settings.Fingerprint(), standing.Desk.Text);
         await using LiteRecord record = LiteRecord.Open(RecordOf(settings, standing.Folder));
 
@@ -109,7 +109,8 @@ internal static class ServeRun
         await app.WaitForShutdownAsync(cancellation);
     }
 
-    private static RecordOptions RecordOf(PileSettings settings, DataFolder folder) => new()
+    /// <summary>How a holding's record is opened.</summary>
+    public static RecordOptions RecordOf(PileSettings settings, DataFolder folder) => new()
     {
         DataDirectory = folder.Path,
         Origin = DataFolder.Origin(settings),

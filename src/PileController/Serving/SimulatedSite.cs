@@ -20,7 +20,8 @@ internal static class SimulatedSite
     public static async Task<Holding> OpenAsync(
         PileSettings settings, DataFolder folder, LiteRecord record, FaultBoard faults, TextWriter say, CancellationToken cancellation)
     {
-        WeatherSeries weather = Demo.Weather(HoldingBuild.Place(settings));
+        // Sped up, the demo lives through its weather within days, and is left running.
+        WeatherSeries weather = Demo.Weather(HoldingBuild.Place(settings)).GoingRound();
         int offset = HoldingBuild.StandardOffsetMinutes(settings);
         PlantBuild build = HoldingBuild.Plant(settings);
         string mark = settings.PlantFingerprint();

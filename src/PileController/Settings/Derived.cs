@@ -3,6 +3,7 @@ using PileController.Control;
 using PileController.Physics.Houses;
 using PileController.Physics.Hydraulics;
 using PileController.Physics.Plants;
+using PileController.Rigs;
 
 namespace PileController.Settings;
 
@@ -27,6 +28,9 @@ internal static class Derived
         DuctRadiusM = settings.Heap.Duct.RadiusM,
         DuctWPerK = Told(DuctBed.ConductanceWPerK(settings.Heap.Duct)),
     };
+
+    /// <summary>How the motor valve moves; one rule for the simulated valve and the real one.</summary>
+    public static ValveMotion Motion(PileSettings settings) => new(settings.Loop.ValveTravelSeconds, settings.Control.ValveFeedback);
 
     private static HouseTold House(HouseBuild house, LoopBuild loop) => new()
     {

@@ -74,4 +74,7 @@ public enum Dimension
 
     /// <summary>A speed, of wind or air.</summary>
     Speed,
+
+    /// <summary>An electric resistance.</summary>
+    Resistance,
 }

@@ -34,6 +34,7 @@ public static class DimensionTable
         new("a share", "30 %"),
         new("a density", "300 kg/m3"),
         new("a speed", "6 m/s"),
+        new("a resistance", "2.2 kohm"),
     ];
 
     /// <summary>How <paramref name="dimension"/> is spoken of.</summary>

@@ -116,6 +116,8 @@ public static class UnitTable
         Row("1/min", Dimension.Rate, 1 / Minute, "per min", "/min"),
         Row("1/h", Dimension.Rate, 1 / Hour, "per h", "/h", "ach"),
         Row("%/s", Dimension.Rate, 0.01m),
+        Row("Hz", Dimension.Rate, 1, "hertz"),
+        Row("kHz", Dimension.Rate, 1000),
         Row("%/min", Dimension.Rate, 0.01m / Minute),
 
         Row("1/L", Dimension.PulsesPerVolume, 1 / Litre, "pulses/L", "/L"),
@@ -131,6 +133,10 @@ public static class UnitTable
         Row("km/h", Dimension.Speed, 1000 / Hour, "kph"),
         Row("mi/h", Dimension.Speed, 5280 * Foot / Hour, "mph"),
         Row("ft/min", Dimension.Speed, Foot / Minute, "fpm"),
+
+        Row("ohm", Dimension.Resistance, 1, "ohms", "Ω"),
+        Row("kohm", Dimension.Resistance, 1000, "kΩ"),
+        Row("milliohm", Dimension.Resistance, 0.001m, "milliohms", "mΩ"),
     ];
 
     /// <summary>All units.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Extensions.Hosting.Systemd;
 
 namespace PileController.Watch;
@@ -28,6 +29,11 @@ internal sealed class Supervisor(Action<string> notify) : ISignOfLife
 
     /// <summary>The service ends.</summary>
     public void Stopping() => notify("STOPPING=1");
+
+    /// <summary>What is under way takes longer than the service manager's usual time.</summary>
+    /// <param name="wanted">How long from now.</param>
+    public void TakesLonger(TimeSpan wanted) =>
+        notify(string.Create(CultureInfo.InvariantCulture, $"EXTEND_TIMEOUT_USEC={(long)wanted.TotalMicroseconds}"));
 
     /// <inheritdoc/>
     public void Say(string? sickness)

@@ -9,6 +9,7 @@ namespace PileController.Benchmarks.Records;
 internal static class ServeAgain
 {
     private const int Kills = 20;
+    private const double Speed = 60;
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
@@ -41,48 +42,20 @@ internal static class ServeAgain
     {
         using CancellationTokenSource patience = new(Patience);
         long began = Stopwatch.GetTimestamp();
-        ProcessStartInfo start = new("dotnet")
+        using Served served = await Served.StartAsync(folder, Speed, patience.Token);
+        while ((await client.GetAsync(new Uri(served.Page, "/healthz"), patience.Token)).IsSuccessStatusCode is false)
         {
-            RedirectStandardOutput = true,
-            ArgumentList = { Path.Combine(AppContext.BaseDirectory, "PileController.dll"), "serve", "--data", folder, "--urls", "http://127.0.0.1:0", "--speed", "60" },
-        };
-        using Process process = Process.Start(start)!;
-        try
-        {
-            Uri page = await PageAsync(process, patience.Token);
-            while ((await client.GetAsync(new Uri(page, "/healthz"), patience.Token)).IsSuccessStatusCode is false)
-            {
-                await Task.Delay(5, patience.Token);
-            }
-
-            double seconds = Stopwatch.GetElapsedTime(began).TotalSeconds;
-            long safe = await SafeAsync(client, page, patience.Token);
-            while (await SafeAsync(client, page, patience.Token) == safe)
-            {
-                await Task.Delay(5, patience.Token);
-            }
-
-            return seconds;
-        }
-        finally
-        {
-            process.Kill();
-            await process.WaitForExitAsync(CancellationToken.None);
-        }
-    }
-
-    private static async Task<Uri> PageAsync(Process process, CancellationToken cancellation)
-    {
-        const string words = "The page is at ";
-        while (await process.StandardOutput.ReadLineAsync(cancellation) is { } line)
-        {
-            if (line.StartsWith(words, StringComparison.Ordinal))
-            {
-                return new Uri(line[words.Length..]);
-            }
+            await Task.Delay(5, patience.Token);
         }
 
-        throw new IOException("The program ended without a page.");
+        double seconds = Stopwatch.GetElapsedTime(began).TotalSeconds;
+        long safe = await SafeAsync(client, served.Page, patience.Token);
+        while (await SafeAsync(client, served.Page, patience.Token) == safe)
+        {
+            await Task.Delay(5, patience.Token);
+        }
+
+        return seconds;
     }
 
     private static async Task<long> SafeAsync(HttpClient client, Uri page, CancellationToken cancellation)

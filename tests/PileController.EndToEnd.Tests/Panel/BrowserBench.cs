@@ -115,6 +115,8 @@ public sealed class PageBench : IAsyncDisposable
         "trips" => Page.Locator("#alarms .card").First,
         "ledger" => Page.Locator("main .book .facts").First,
         "settings" => Page.Locator("main .sections details").First,
+        "rig" => Page.Locator("main .proofs li").First,
+        "commission" => Page.Locator("main details[data-test]").First,
         "more" => Page.Locator("main .more a").First,
         "plan" => Page.Locator("main .plan-figures .plan-list li").First,
         _ => Page.Locator("main .probe").First,

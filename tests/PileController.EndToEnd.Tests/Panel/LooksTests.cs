@@ -1,5 +1,6 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 
 namespace PileController.EndToEnd.Tests.Panel;
 
@@ -9,7 +10,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
     public static TheoryData<string, int, bool> Views()
     {
         TheoryData<string, int, bool> data = [];
-        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "plan", "ledger", "settings", "more", "sign-in"])
+        foreach (string view in (string[])["now", "record", "decisions", "hand", "trips", "rig", "commission", "plan", "ledger", "settings", "more", "sign-in"])
         {
             foreach (int wide in (int[])[390, 1280])
             {
@@ -62,6 +63,27 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         await open.Page.GetByText("Set one here with a code").ClickAsync();
         await Pictures.SaveAsync(open.Page, $"access-open-{wide}");
         await AssertWellMadeAsync(open);
+    }
+
+    [Theory]
+    [InlineData(390, false)]
+    [InlineData(1280, true)]
+    public async Task Commission_AStepAndWhatWasFound_AreAccessibleAndFit(int wide, bool dark)
+    {
+        await using PageBench bench = await browser.OpenAsync(wide, dark);
+        await bench.GoAsync("commission");
+        await bench.Page.GetByLabel("Your name, for the record and the sheet").FillAsync("Robin");
+        await bench.Page.Locator("[data-test=bucket] summary").ClickAsync();
+        await AssertWellMadeAsync(bench);
+        await bench.Page.Locator("[data-test=wind-down] summary").ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Begin: wind down for the summer" }).ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Yes", Exact = true }).WaitForAsync();
+        await Pictures.SaveAsync(bench.Page, $"commission-step-{wide}");
+        await AssertWellMadeAsync(bench);
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Give up" }).ClickAsync();
+        await bench.Page.Locator("[data-over=wind-down]").WaitForAsync();
+        await Pictures.SaveAsync(bench.Page, $"commission-over-{wide}");
+        await AssertWellMadeAsync(bench);
     }
 
     private static async Task AssertWellMadeAsync(PageBench bench)

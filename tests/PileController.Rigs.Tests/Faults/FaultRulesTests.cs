@@ -16,11 +16,15 @@ public class FaultRulesTests
         new Fault(FaultKind.DeadPump),
         new Fault(FaultKind.BlockedLine, Size: 1),
         new Fault(FaultKind.ValveJammed),
+        new Fault(FaultKind.TakenOut, Channel.HeapCore, 33),
+        new Fault(FaultKind.TakenOut, Channel.Supply),
         new Fault(FaultKind.SlowBus));
 
     public static TheoryData<Fault, string, string> Senseless => new()
     {
         { new Fault(FaultKind.Open), "channel", "missing" },
+        { new Fault(FaultKind.TakenOut, Channel.Flow, 33), "channel", "flow" },
+        { new Fault(FaultKind.TakenOut, Channel.House, 900), "size", "900" },
         { new Fault(FaultKind.Drift, Size: 1), "channel", "missing" },
         { new Fault(FaultKind.DeadPump, Channel.Flow), "channel", "flow" },
         { new Fault(FaultKind.SlowBus, Channel.House), "channel", "house" },
@@ -56,7 +60,7 @@ public class FaultRulesTests
     }
 
     [Theory]
-    [InlineData(Channel.HeapCore, "Open Short Stuck Drift Spike")]
+    [InlineData(Channel.HeapCore, "Open Short Stuck Drift Spike TakenOut")]
     [InlineData(Channel.Flow, "Open Stuck Drift Spike")]
     [InlineData(Channel.Level, "Open Stuck")]
     public void KindsOf_AProbe_AreThoseItCanHave(Channel channel, string kinds) =>

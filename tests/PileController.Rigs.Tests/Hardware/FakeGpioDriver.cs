@@ -17,6 +17,15 @@ internal sealed class FakeGpioDriver : GpioDriver
     /// <summary>Lines that stay inputs whatever they are told.</summary>
     public HashSet<int> StubbornPins { get; } = [];
 
+    /// <summary>Lines that take what is written and stay as they are.</summary>
+    public HashSet<int> DeafPins { get; } = [];
+
+    /// <summary>Told of every write.</summary>
+    public Action<int, PinValue>? Writing { get; set; }
+
+    /// <summary>Sets a line from outside.</summary>
+    public void Pull(int pin, PinValue value) => _values[pin] = value;
+
     public bool IsHigh(int pin) => _values.TryGetValue(pin, out PinValue value) && value == PinValue.High;
 
     protected override int PinCount => 54;
@@ -46,7 +55,7 @@ internal sealed class FakeGpioDriver : GpioDriver
 
     protected override bool IsPinModeSupported(int pinNumber, PinMode mode) => true;
 
-    protected override PinValue Read(int pinNumber) => _values[pinNumber];
+    protected override PinValue Read(int pinNumber) => _values.GetValueOrDefault(pinNumber);
 
     protected override void Write(int pinNumber, PinValue value)
     {
@@ -56,7 +65,12 @@ internal sealed class FakeGpioDriver : GpioDriver
         }
 
         Deeds.Add($"write {pinNumber} {Name(value)}");
-        _values[pinNumber] = value;
+        if (!DeafPins.Contains(pinNumber))
+        {
+            _values[pinNumber] = value;
+        }
+
+        Writing?.Invoke(pinNumber, value);
     }
 
     protected override WaitForEventResult WaitForEvent(

@@ -39,6 +39,7 @@ public sealed class GpioRigContractTests : RigContract, IDisposable
             ],
             Hardware = new HardwareSettings { OneWireRoot = _tree.Root, PumpPin = Pump, BlowerPin = Blower },
         },
+        default,
         new FakeTimeProvider(),
         report => Assert.Fail(report));
 

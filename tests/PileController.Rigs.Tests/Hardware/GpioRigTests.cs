@@ -201,6 +201,6 @@ public sealed class GpioRigTests : IDisposable
             Probes = [],
             Hardware = new HardwareSettings { PumpPin = pump, BlowerPin = blower, ActiveLow = activeLow },
         };
-        return new GpioRig(new GpioController(_driver), settings, _time, _reports.Add);
+        return new GpioRig(new GpioController(_driver), settings, default, _time, _reports.Add);
     }
 }

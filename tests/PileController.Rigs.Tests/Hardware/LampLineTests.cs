@@ -113,7 +113,7 @@ public sealed class LampLineTests : IDisposable
     {
         HardwareSettings hardware = new() { PulseLine = Pulse };
         await using GpioRig rig = new(
-            new GpioController(_driver), new RigSettings { Simulated = false, Probes = [], Hardware = hardware }, _time, _reports.Add);
+            new GpioController(_driver), new RigSettings { Simulated = false, Probes = [], Hardware = hardware }, default, _time, _reports.Add);
         string seen = "";
         for (int i = 0; i < 6; i++)
         {
@@ -144,6 +144,6 @@ public sealed class LampLineTests : IDisposable
             Probes = [],
             Hardware = new HardwareSettings { PumpPin = pump, LampLine = Lamp, LampBeats = beats, ActiveLow = activeLow },
         };
-        return new GpioRig(new GpioController(_driver), settings, _time, _reports.Add);
+        return new GpioRig(new GpioController(_driver), settings, default, _time, _reports.Add);
     }
 }

@@ -50,6 +50,36 @@ public partial class AssetsTests
         }
     }
 
+    [Fact]
+    public void Page_FirstView_NamesEveryScriptItNeedsAndNoneThatCanWait()
+    {
+        PanelAssets assets = new();
+        string index = Text(assets, "/");
+        string[] named = [.. Hint().Matches(index).Select(hint => "/" + hint.Groups["path"].Value)];
+
+        Assert.All(named, path => Assert.Contains(path, assets.Paths));
+        Assert.Equal(named.Length, named.Distinct().Count());
+        Assert.Contains("/js/views/now.js", named);
+        Assert.Contains("/js/drawings/heap.js", named);
+        Assert.DoesNotContain("/js/main.js", named);
+        Assert.DoesNotContain("/js/views/record.js", named);
+        foreach (string path in named.Append("/js/main.js"))
+        {
+            string folder = path[..(path.LastIndexOf('/') + 1)];
+            Assert.All(
+                Import().Matches(Text(assets, path)),
+                import => Assert.Contains(Path.GetFullPath(folder + import.Groups["path"].Value), named));
+        }
+    }
+
+    private static string Text(PanelAssets assets, string path) => System.Text.Encoding.UTF8.GetString(assets.Of(path).Content);
+
+    [GeneratedRegex("""<link rel="modulepreload" href="(?<path>[^"]+)">""")]
+    private static partial Regex Hint();
+
+    [GeneratedRegex("""^import .*from "(?<path>[^"]+)";""", RegexOptions.Multiline)]
+    private static partial Regex Import();
+
     [GeneratedRegex("https?://|innerHTML| style=|javascript:|eval\\(")]
     private static partial Regex Outside();
 }

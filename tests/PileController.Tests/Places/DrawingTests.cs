@@ -51,12 +51,12 @@ public sealed class DrawingTests
     }
 
     [Fact]
-    public void Drawings_AreFiveAndEachIsShownOnAPage()
+    public void Drawings_AreSixAndEachIsShownOnAPage()
     {
         string pages = string.Concat(
             Directory.EnumerateFiles(Path.Combine(Repository.Root, "hardware"), "*.md").Select(File.ReadAllText));
 
-        Assert.Equal(5, Files.Length);
+        Assert.Equal(6, Files.Length);
         Assert.All(Files, file => Assert.Contains($"](drawings/{Path.GetFileName(file)})", pages, StringComparison.Ordinal));
     }
 }

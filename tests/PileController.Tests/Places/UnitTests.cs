@@ -9,7 +9,7 @@ public sealed class UnitTests
 
     [Theory]
     [InlineData("Type=notify")]
-    [InlineData("NotifyAccess=main")]
+    [InlineData("NotifyAccess=exec")]
     [InlineData("WatchdogSec=25")]
     [InlineData("WatchdogSignal=SIGKILL")]
     [InlineData("TimeoutStopSec=20")]
@@ -26,6 +26,8 @@ public sealed class UnitTests
     [InlineData("ProtectSystem=strict")]
     [InlineData("DevicePolicy=closed")]
     [InlineData("DeviceAllow=char-gpiochip rw")]
+    [InlineData("DeviceAllow=char-i2c rw")]
+    [InlineData("ReadWritePaths=-/sys/devices")]
     [InlineData("SystemCallFilter=@system-service")]
     public void Unit_Has(string line) => Assert.Contains(line, Lines);
 
@@ -41,7 +43,8 @@ public sealed class UnitTests
     {
         string[] watcher = Repository.Read("systemd/pile-controller-watch.service").Split('\n');
         IEnumerable<string> access = Lines.Where(line =>
-            line.StartsWith("Device", StringComparison.Ordinal) || line.StartsWith("User=", StringComparison.Ordinal)
+            line.StartsWith("Device", StringComparison.Ordinal) || line.StartsWith("ReadWritePaths=", StringComparison.Ordinal)
+            || line.StartsWith("User=", StringComparison.Ordinal)
             || line.StartsWith("SupplementaryGroups=", StringComparison.Ordinal));
 
         Assert.All(access, line => Assert.Contains(line, watcher));

@@ -4,9 +4,12 @@ namespace PileController.Tests.Settings;
 
 public class BadSettingsTests
 {
+    private const string Valved =
+        """ "valve": { "openLine": 5, "shutLine": 6, "openEndLine": 7, "shutEndLine": 8, "safe": "open" } """;
+
     private const string HardwareProbes = """
         { "channel": "heapTurns", "radius": "1 m", "height": "1 m", "address": "28-000000000001" },
-        { "channel": "house", "address": "28-000000000002" }, { "channel": "flow" }
+        { "channel": "house", "address": "28-000000000002" }, { "channel": "flow", "from": "pulses", "line": 5 }
         """;
 
     /// <summary>A text, where its one fault is, how it was given, and words of what is allowed.</summary>
@@ -112,7 +115,7 @@ public class BadSettingsTests
         // Hardware.
         { """{ "rig": { "hardware": { "pumpPin": -1 } } }""", "rig.hardware.pumpPin", "-1", "a whole number, 0 to 127" },
         { """{ "rig": { "hardware": { "pumpPin": 17, "blowerPin": 17 } } }""", "rig.hardware.blowerPin", "17", "another line than rig.hardware.pumpPin" },
-        { """{ "rig": { "hardware": { "pumpPin": 17, "blowerPin": 27, "lampLine": 27 } } }""", "rig.hardware.lampLine", "27", "another line than rig.hardware.pumpPin and rig.hardware.blowerPin" },
+        { """{ "rig": { "hardware": { "pumpPin": 17, "blowerPin": 27, "lampLine": 27 } } }""", "rig.hardware.lampLine", "27", "another line than rig.hardware.blowerPin" },
 
         // Alarms.
         { """{ "alarms": { "webhook": "ftp://example.org" } }""", "alarms.webhook", "\"ftp://example.org\"", "an http or https address" },
@@ -132,9 +135,32 @@ public class BadSettingsTests
         { """{ "rig": { "hardware": { "oneWireRoot": "w1" } } }""", "rig.hardware.oneWireRoot", "\"w1\"", "an absolute path" },
         { """{ "rig": { "hardware": { "dutyPeriod": "5 s" } } }""", "rig.hardware.dutyPeriod", "5 s", "0 s, or whole seconds from 10 s to 40 s" },
         { Hardware(HardwareProbes, """ "blowerPin": 27 """), "rig.hardware.pumpPin", "none", "the line of the pump" },
+        { Outputs(""" "backupLine": 27 """), "rig.hardware.backupLine", "27", "another line than rig.hardware.blowerPin" },
+        { Outputs(""" "valve": { "openLine": 5, "shutLine": 5, "openEndLine": 7, "shutEndLine": 8, "safe": "open" } """), "rig.hardware.valve.shutLine", "5", "another line than rig.hardware.valve.openLine" },
+        { Outputs(""" "valve": { "openLine": 5, "shutLine": 6, "openEndLine": 17, "shutEndLine": 8, "safe": "open" } """), "rig.hardware.valve.openEndLine", "17", "another line than rig.hardware.pumpPin" },
+        { Outputs(""" "valve": { "openLine": 5, "safe": "open" } """), "rig.hardware.valve.shutLine", "none", "or neither" },
+        { Outputs(""" "valve": { "openLine": 5, "shutLine": 6, "openEndLine": 7, "safe": "open" } """), "rig.hardware.valve.shutEndLine", "none", "or neither" },
+        { Outputs(""" "valve": { "openLine": 5, "shutLine": 6, "safe": "open" } """), "control.valve.feedback", "\"endSwitches\"", "openEndLine and shutEndLine" },
+        { Outputs(Valved, """ "loop": { "valveTravel": "0 s" } """), "loop.valveTravel", "0 s", "shut to open" },
+        { Outputs(Valved, """ "control": { "valve": { "feedback": "none" } } """), "control.valve.feedback", "\"none\"", "\"endSwitches\"" },
+        { Outputs(Valved, """ "control": { "valve": { "shutAfter": "4 h" } } """), "control.valve.shutAfter", "above 0 h", "safe \"shut\"" },
+        { Outputs(Valved.Replace("open\"", "stays\"", StringComparison.Ordinal)), "rig.hardware.valve.safe", "a valve that may stand shut", "it freezes" },
+        { Outputs(Valved.Replace("open\"", "shut\"", StringComparison.Ordinal)), "rig.hardware.valve.safe", "a valve that may stand shut", "bleeds true" },
+        { Outputs(""" "activeLow": false """, """ "control": { "pump": { "drive": "valve" } } """), "rig.hardware.valve.openLine", "none", "control.pump.drive" },
+        { Outputs(""" "activeLow": false """, """ "control": { "told": { "backupFitted": true } } """), "rig.hardware.backupLine", "none", "backupFitted false" },
+        { Outputs(""" "pump": { "drive": "pwm", "channel": 0 } """), "rig.hardware.pwmChip", "none", "rig.hardware.pump is driven by" },
+        { Outputs(""" "pwmChip": "a.pwm", "pump": { "drive": "pwm" } """), "rig.hardware.pump.channel", "none", "the channel of the PWM chip" },
+        { Outputs(""" "pump": { "channel": 2 } """), "rig.hardware.pump.channel", "2", "none while rig.hardware.pump.drive is \"line\"" },
+        { Outputs(""" "pump": { "drive": "i2cPwm", "channel": 16 } """), "rig.hardware.pump.channel", "16", "0 to 15" },
+        { Outputs(""" "pump": { "drive": "i2cPwm", "channel": 3 }, "blower": { "drive": "i2cPwm", "channel": 3 } """), "rig.hardware.blower.channel", "3", "another channel than rig.hardware.pump.channel" },
+        { Outputs(""" "pump": { "drive": "i2cPwm", "channel": 3, "least": "60 %", "most": "50 %" } """), "rig.hardware.pump.least", "60 %", "below rig.hardware.pump.most" },
+        { Outputs(""" "blower": { "inverted": true } """), "rig.hardware.blower.inverted", "true", "activeLow" },
+        { Hardware(HardwareProbes, """ "blowerPin": 27, "pump": { "drive": "i2cPwm", "channel": 3, "inverted": true } """), "rig.hardware.pump.inverted", "true", "a relay in series" },
+        { Outputs(""" "i2cPwm": { "address": "0x3f" } """), "rig.hardware.i2cPwm.address", "\"0x3f\"", "\"0x40\" to \"0x77\"" },
+        { Outputs(""" "i2cPwm": { "frequency": "2 kHz" } """), "rig.hardware.i2cPwm.frequency", "\"2 kHz\"", "1526 Hz" },
         { Hardware(HardwareProbes, """ "pumpPin": 17, "blowerPin": 27, "standingWater": "unguarded" """).Replace("\"standingWater\": \"drainsBack\", ", "", StringComparison.Ordinal), "rig.hardware.standingWater", "unguarded", "drainsBack, antifreeze or frostDevice" },
         { Hardware(HardwareProbes, """ "pumpPin": 17 """), "rig.hardware.blowerPin", "none", "the line of the blower" },
-        { Hardware(HardwareProbes.Replace("flow", "level", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },
+        { Hardware(HardwareProbes.Replace("\"flow\", \"from\": \"pulses\"", "\"level\", \"from\": \"switch\", \"wellWhen\": \"low\"", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },
         { Hardware(HardwareProbes.Replace("heapTurns", "heapEdge", StringComparison.Ordinal)), "rig.probes", "without a heap probe", "heapTurns or heapCore" },
         { Hardware(HardwareProbes.Replace("house", "tank", StringComparison.Ordinal)), "rig.probes", "without a house probe", "a probe for house" },
         { Hardware(HardwareProbes + """, { "channel": "supply" }"""), "rig.probes[3].address", "none", "the 1-Wire address of the supply probe" },
@@ -152,6 +178,14 @@ public class BadSettingsTests
         Assert.Equal(1, fault.Line);
         Assert.Contains(allowed, fault.Sentence, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(Valved)]
+    [InlineData(""" "valve": { "openLine": 5, "shutLine": 6, "openEndLine": 7, "shutEndLine": 8, "bleeds": true } """)]
+    [InlineData(""" "pwmChip": "a.pwm", "pump": { "drive": "pwm", "channel": 0, "frequency": "25 kHz", "inverted": true } """)]
+    [InlineData(""" "pump": { "drive": "i2cPwm", "channel": 0 }, "blower": { "drive": "i2cPwm", "channel": 1, "least": "20 %" } """)]
+    [InlineData(""" "backupLine": 22 """)]
+    public void Settings_OfSoundOutputs_HaveNoFault(string hardware) => Assert.Empty(SettingsFile.Parse(Outputs(hardware)).Faults);
 
     [Fact]
     public void Settings_OfASoundHardwareRig_HaveNoFault() =>
@@ -224,6 +258,9 @@ public class BadSettingsTests
         Assert.Equal(
             "line 4: heap.radius is \"60 m\"; allowed: 0.5 m to 6 m.",
             new SettingsFault("heap.radius", "\"60 m\"", "0.5 m to 6 m", 4).Sentence);
+
+    private static string Outputs(string hardware, string? more = null) =>
+        Hardware(HardwareProbes, $""" "pumpPin": 17, "blowerPin": 27, {hardware} """).Insert(1, more is null ? "" : $"{more}, ");
 
     private static string Hardware(string probes, string pins = """ "pumpPin": 17, "blowerPin": 27 """) =>
         $$"""{ "rig": { "kind": "hardware", "probes": [ {{probes.ReplaceLineEndings(" ")}} ], "hardware": { "standingWater": "drainsBack", {{pins}} } } }""";

@@ -31,6 +31,9 @@ public class FieldTableTests
         [typeof(InterlockLimits)] = (s, f) => s with { Control = s.Control with { Limits = (InterlockLimits)f(s.Control.Limits) } },
         [typeof(RigSettings)] = (s, f) => s with { Rig = (RigSettings)f(s.Rig) },
         [typeof(HardwareSettings)] = (s, f) => s with { Rig = s.Rig with { Hardware = (HardwareSettings)f(s.Rig.Hardware) } },
+        [typeof(LoadSettings)] = (s, f) => s with { Rig = s.Rig with { Hardware = s.Rig.Hardware with { Pump = (LoadSettings)f(s.Rig.Hardware.Pump) } } },
+        [typeof(ValveSettings)] = (s, f) => s with { Rig = s.Rig with { Hardware = s.Rig.Hardware with { Valve = (ValveSettings)f(s.Rig.Hardware.Valve) } } },
+        [typeof(I2cPwmSettings)] = (s, f) => s with { Rig = s.Rig with { Hardware = s.Rig.Hardware with { I2cPwm = (I2cPwmSettings)f(s.Rig.Hardware.I2cPwm) } } },
         [typeof(RecordSettings)] = (s, f) => s with { Record = (RecordSettings)f(s.Record) },
         [typeof(Spreads)] = (s, f) => s with { Plan = s.Plan with { Spreads = (Spreads)f(s.Plan.Spreads) } },
         [typeof(Prices)] = (s, f) => s with { Plan = s.Plan with { Prices = (Prices)f(s.Plan.Prices) } },
@@ -88,6 +91,7 @@ public class FieldTableTests
         string text => $"{text}a",
         Enum word => Enum.ToObject(type, Convert.ToInt32(word) == 1 ? 0 : 1),
         null when type == typeof(int?) => 5,
+        null when type == typeof(string) => "a",
         _ => throw new NotSupportedException($"Say how to change a {type}."),
     };
 }

@@ -48,7 +48,16 @@ public class RoundTripTests
             {
                 Probes = [new(Channel.HeapTurns, 0.9, 1.1, "28-0123456789ab", -0.25), new(Channel.House, Address: "28-ffffffffffff"), new(Channel.Flow)],
                 Faults = [new(FaultKind.Drift, Channel.House, 0.5), new(FaultKind.BlockedLine, Size: 0.4), new(FaultKind.DeadPump)],
-                Hardware = new() { PumpPin = 17, BlowerPin = 27, ActiveLow = true },
+                Hardware = new()
+                {
+                    PumpPin = 17,
+                    BlowerPin = 27,
+                    ActiveLow = true,
+                    PwmChip = "clock.pwm",
+                    Pump = new() { Drive = LoadDrive.Pwm, Channel = 3, FrequencyHz = 2500, Least = 0.2, Inverted = true },
+                    I2cPwm = new() { Bus = 3, Address = 0x5f, FrequencyHz = 200 },
+                    Valve = new() { OpenLine = 5, ShutLine = 6, Safe = ValveSafe.Open, DeadTimeSeconds = 2 },
+                },
             },
         };
 

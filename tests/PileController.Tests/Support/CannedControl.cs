@@ -72,7 +72,8 @@ public sealed class CannedControl
     {
         double Of(string series) => MadeUp.Value(series, at.UtcMilliseconds);
         bool off = mode is Mode.Tripped or Mode.Servicing;
-        double pump = _hands.FirstOrDefault(hand => hand.Actuator == Actuator.Pump)?.Value ?? Of("pumpDuty");
+        double Held(Actuator actuator, double otherwise) => _hands.FirstOrDefault(hand => hand.Actuator == actuator)?.Value ?? otherwise;
+        double pump = Held(Actuator.Pump, Of("pumpDuty"));
         bool whole = readings[Channel.HeapCore].IsGood || !readings[Channel.House].IsGood;
         return new Decision
         {
@@ -96,7 +97,7 @@ public sealed class CannedControl
             Verdicts = [.. MadeUp.Interlocks.Select(row => _latched.Contains(row.Id) ? Verdict.Latched : Verdict.Clear)],
             FirstActing = -1,
             Hands = [.. _hands],
-            Outputs = off ? Outputs.Safe : new Outputs(pump, 0.8, Of("blowerDuty"), false),
+            Outputs = off ? Outputs.Safe : new Outputs(pump, Held(Actuator.Valve, 0.8), Held(Actuator.Blower, Of("blowerDuty")), Held(Actuator.Backup, 0) > 0.5),
             Tonight = new Tonight(
                 2.1, 4.6, 6.3, Midnight(at) + (6 * Hour), 0.62, 900, Midnight(at) + Hour, Midnight(at) + (9 * Hour), at.UtcMilliseconds, 1.4, 1,
                 1.9, false),

@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using PileController.Access;
+using PileController.Commissioning.Sheets;
 using PileController.Control;
 using PileController.Ledgers;
 using PileController.Panel;
@@ -120,6 +121,7 @@ public sealed class PanelHost : IAsyncDisposable
             Faults = simulated ? rig : null,
             Sketch = sketch.Of,
             Season = seasons.Run,
+            Sheet = new SheetFile(folder),
             Ledger = new LedgerDesk(folder, record, _ => null, PileSettings.AlderBank),
             Desk = desk,
             ControlOf = _ => told,

@@ -8,11 +8,14 @@ public sealed class WeatherSeries
 {
     internal const long HourMilliseconds = 3_600_000;
 
+    private const long DayMilliseconds = 24 * HourMilliseconds;
+
     private readonly double[] _outsideC;
     private readonly double[] _sunWPerM2;
     private readonly double[] _windMPerS;
     private readonly double[] _humidity;
     private readonly double[] _pressurePa;
+    private readonly bool _goesRound;
 
     internal WeatherSeries(HourGrid grid, WeatherOrigins origins, IReadOnlyList<WeatherGap> gaps)
     {
@@ -26,8 +29,9 @@ public sealed class WeatherSeries
         Gaps = gaps;
     }
 
-    private WeatherSeries(WeatherSeries like, double[] outsideC)
+    private WeatherSeries(WeatherSeries like, double[] outsideC, bool goesRound)
     {
+        _goesRound = goesRound;
         FirstHourUtcMilliseconds = like.FirstHourUtcMilliseconds;
         _outsideC = outsideC;
         _sunWPerM2 = like._sunWPerM2;
@@ -82,7 +86,13 @@ public sealed class WeatherSeries
 
     /// <summary>The same weather, all hours warmer or colder; sun, wind and relative humidity stay.</summary>
     /// <param name="kelvin">How much warmer, K.</param>
-    public WeatherSeries Warmer(double kelvin) => new(this, Rounded([.. _outsideC.Select(t => t + kelvin)], 100));
+    public WeatherSeries Warmer(double kelvin) => new(this, Rounded([.. _outsideC.Select(t => t + kelvin)], 100), _goesRound);
+
+    /// <summary>
+    /// The same weather, which begins again where it ends, at the same hour of the day: for a holding that is left
+    /// running for longer than its weather. <see cref="CoversTo"/> stays the end of what is known.
+    /// </summary>
+    public WeatherSeries GoingRound() => new(this, _outsideC, goesRound: true);
 
     /// <summary>
     /// The same hours twice, one after the other: a typical year has no year before or after it, so a winter in it
@@ -91,10 +101,16 @@ public sealed class WeatherSeries
     public WeatherSeries Twice() => new(this);
 
     /// <summary>Weather at an instant, straight between the hours.</summary>
-    /// <param name="utcMilliseconds">Instant, ms since 1970-01-01 UTC, from <see cref="CoversFrom"/> to <see cref="CoversTo"/>.</param>
+    /// <param name="utcMilliseconds">Instant, ms since 1970-01-01 UTC, from <see cref="CoversFrom"/> to <see cref="CoversTo"/>, or later where it goes round.</param>
     /// <exception cref="ArgumentOutOfRangeException">The series does not cover that instant.</exception>
     public WeatherSample At(long utcMilliseconds)
     {
+        if (_goesRound && utcMilliseconds > CoversTo && CoversTo - CoversFrom >= DayMilliseconds)
+        {
+            long wholeDays = (CoversTo - CoversFrom) / DayMilliseconds * DayMilliseconds;
+            utcMilliseconds = CoversFrom + ((utcMilliseconds - CoversFrom) % wholeDays);
+        }
+
         if (utcMilliseconds < CoversFrom || utcMilliseconds > CoversTo)
         {
             throw new ArgumentOutOfRangeException(

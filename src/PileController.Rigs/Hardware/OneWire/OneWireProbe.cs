@@ -1,16 +1,24 @@
 using PileController.Control.Readings;
+using PileController.Rigs.Hardware.Inputs;
 
 namespace PileController.Rigs.Hardware.OneWire;
 
 /// <summary>One DS18B20 behind its kernel file. Reading it blocks for as long as the bus takes.</summary>
 /// <param name="path">The probe's file.</param>
 /// <param name="readText">Reads a file's text, or throws.</param>
-internal sealed class OneWireProbe(string path, Func<string, string> readText)
+internal sealed class OneWireProbe(string path, Func<string, string> readText) : IStation
 {
     // A heap probe moves by hundredths of a kelvin between ticks; a probe in water by a few kelvin.
     private const int NearSixteenths = 3 * 16;
 
     private int? _lastGood;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Measured> Ask()
+    {
+        ProbeAnswer answer = Read();
+        return [new Measured(answer.Quality, answer.Celsius)];
+    }
 
     /// <summary>Reads the probe; once more where the first answer may be the power-on value.</summary>
     public ProbeAnswer Read()

@@ -1,92 +1,51 @@
 using PileController.Control.Readings;
+using PileController.Rigs.Hardware.Inputs;
 
 namespace PileController.Rigs.Hardware.OneWire;
 
 /// <summary>All DS18B20 of a rig, by the channel each was given in the settings.</summary>
 /// <threadsafety>One reader at a time.</threadsafety>
-internal sealed class Thermometers : IDisposable
+internal sealed class Thermometers : IInputGroup
 {
     private const string ProbeFile = "w1_slave";
 
-    private readonly List<(ProbeFit Fit, OneWireBus Bus, int Place)> _places = [];
-    private readonly List<OneWireBus> _buses = [];
-    private readonly TimeProvider _time;
-    private readonly OneWireLimits _limits;
+    private readonly BusInputs _inputs;
 
     /// <summary>Takes the probes that have an address; whether they are there shows when they are read.</summary>
+    /// <param name="settings">The probes, and where the kernel's files are.</param>
+    /// <param name="time">Clock.</param>
+    /// <param name="limits">How long the wires may take.</param>
+    /// <param name="readText">Reads a file's text, or throws.</param>
+    /// <param name="writeText">Writes a file's text, or throws; it starts a conversion of all probes at once.</param>
     /// <exception cref="ArgumentException">An address that is none, is given twice, or is of a probe that is no thermometer.</exception>
-    public Thermometers(RigSettings settings, TimeProvider time, OneWireLimits limits, Func<string, string> readText)
+    public Thermometers(
+        RigSettings settings, TimeProvider time, BusLimits limits, Func<string, string> readText, Action<string, string> writeText)
     {
-        _time = time;
-        _limits = limits;
         ProbeFit[] fits = [.. settings.Probes.Where(fit => fit.Address is not null)];
         Require(fits);
         string root = settings.Hardware.OneWireRoot;
+        List<BusPlace> places = [];
+        List<ProbeBus> buses = [];
         foreach (IGrouping<string, ProbeFit> wire in fits.GroupBy(fit => WireOf(Path.Combine(root, fit.Address!))))
         {
             ProbeFit[] onWire = [.. wire];
-            OneWireBus bus = new(
+            ProbeBus bus = new(
                 [.. onWire.Select(fit => new OneWireProbe(Path.Combine(root, fit.Address!, ProbeFile), readText))],
                 time,
-                limits);
-            _buses.Add(bus);
-            _places.AddRange(onWire.Select((fit, place) => (fit, bus, place)));
-        }
-    }
-
-    /// <summary>Asks all probes and writes what is known at the deadline into their channels' places.</summary>
-    public async Task ReadAsync(Reading[] readings, CancellationToken cancellation)
-    {
-        long askedAt = _time.GetTimestamp();
-        try
-        {
-            await Task.WhenAll(_buses.Select(bus => bus.Sweep()))
-                .WaitAsync(_limits.Deadline, _time, cancellation).ConfigureAwait(false);
-        }
-        catch (TimeoutException)
-        {
-            // Too slow for this tick: what is there is shown with its age, and the sweep goes on behind.
+                limits,
+                new BulkConversion(wire.Key, writeText).Run);
+            buses.Add(bus);
+            places.AddRange(onWire.Select((fit, place) => new BusPlace(fit, bus, place, 0)));
         }
 
-        long now = _time.GetTimestamp();
-        foreach ((ProbeFit fit, OneWireBus bus, int place) in _places)
-        {
-            readings[(int)fit.Channel] = Shown(fit, bus.Last(place), askedAt, now);
-        }
+        _inputs = new BusInputs(buses, places, time, limits);
     }
+
+    /// <inheritdoc/>
+    public Task ReadAsync(Reading[] readings, CancellationToken cancellation) => _inputs.ReadAsync(readings, cancellation);
 
     /// <summary>Ends the buses' threads.</summary>
-    public void Dispose()
-    {
-        foreach (OneWireBus bus in _buses)
-        {
-            bus.Dispose();
-        }
-    }
-
-    private Reading Shown(ProbeFit fit, ProbeSample? sample, long askedAt, long now)
-    {
-        if (sample is null)
-        {
-            return new Reading(0, ReadingQuality.NoAnswer, 0);
-        }
-
-        TimeSpan age = sample.AskedAt >= askedAt ? TimeSpan.Zero : _time.GetElapsedTime(sample.AskedAt, now);
-        int milliseconds = (int)Math.Min(age.TotalMilliseconds, int.MaxValue);
-        ReadingQuality quality = sample.Answer.Quality;
-        if (age > _limits.Dead)
-        {
-            quality = ReadingQuality.NoAnswer;
-        }
-        else if (sample.Answer.IsGood && age > _limits.Fresh)
-        {
-            quality = ReadingQuality.Late;
-        }
-
-        return quality is ReadingQuality.Good or ReadingQuality.Late or ReadingQuality.PowerOnValue
-            ? Reading.FromValue(fit.Channel, sample.Answer.Celsius + fit.OffsetKelvin, quality, milliseconds)
-            : new Reading(0, quality, milliseconds);
-    }
+    public void Dispose() => _inputs.Dispose();
 
     private static void Require(ProbeFit[] fits)
     {

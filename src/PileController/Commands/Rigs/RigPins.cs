@@ -44,7 +44,8 @@ internal static class RigPins
             {
                 Chip = hardware.GpioChipLabel,
                 settings.Rig.Simulated,
-                Lines = PinMap.Of(hardware),
+                Lines = InputPins.AndOutputs(settings.Rig),
+                Channels = SignalList.Of(hardware),
                 Unwired = PinMap.Unwired(hardware),
             });
             return ExitCodes.Done;
@@ -53,11 +54,11 @@ internal static class RigPins
         TextWriter output = parse.InvocationConfiguration.Output;
         if (parse.GetValue(Markdown))
         {
-            PinText.WriteMarkdown(output, hardware);
+            PinText.WriteMarkdown(output, settings.Rig);
         }
         else
         {
-            PinText.WriteColumns(output, hardware);
+            PinText.WriteColumns(output, settings.Rig);
         }
 
         if (settings.Rig.Simulated)

@@ -1,7 +1,10 @@
 using System.CommandLine;
 using System.Device.Gpio;
 using PileController.Commands.Shell;
+using PileController.Rigs;
 using PileController.Rigs.Hardware;
+using PileController.Settings;
+using PileController.Watch;
 
 namespace PileController.Commands.Rigs;
 
@@ -9,6 +12,9 @@ namespace PileController.Commands.Rigs;
 internal static class RigSafeCommand
 {
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file of the rig." };
+
+    // For a start of the program on a slow board.
+    private const double Spare = 15;
 
     public static Command Create()
     {
@@ -18,11 +24,11 @@ internal static class RigSafeCommand
         {
             SettingsPath,
         };
-        command.SetAction((parse, _) => Task.FromResult(Run(parse)));
+        command.SetAction(RunAsync);
         return command;
     }
 
-    private static int Run(ParseResult parse)
+    private static async Task<int> RunAsync(ParseResult parse, CancellationToken cancellation)
     {
         TextWriter output = parse.InvocationConfiguration.Output;
         TextWriter error = parse.InvocationConfiguration.Error;
@@ -37,23 +43,27 @@ internal static class RigSafeCommand
             return ExitCodes.Done;
         }
 
-        try
+        HardwareSettings hardware = settings.Rig.Hardware;
+        ValveMotion motion = Derived.Motion(settings);
+        if (SafeLines.LongestSeconds(hardware, motion) is > 0 and double seconds)
         {
-            using GpioController controller = GpioChips.Open(settings.Rig.Hardware.GpioChipLabel);
-            IReadOnlyList<string> faults = SafeLines.Set(controller, settings.Rig.Hardware);
-            foreach (string fault in faults)
-            {
-                error.WriteLine(fault);
-            }
+            Supervisor.Find().TakesLonger(TimeSpan.FromSeconds(seconds + Spare));
+        }
 
-            output.WriteLine(faults.Count == 0 ? "All outputs are off." : "Not all outputs could be switched off: cut their supply by hand.");
-            return faults.Count == 0 ? ExitCodes.Done : ExitCodes.No;
-        }
-        catch (RigFaultException fault)
+        // Asked for by the first line: what hangs on other chips is made safe even when this one is not there.
+        Lazy<GpioController> lines = new(() => GpioChips.Open(hardware.GpioChipLabel));
+        SafeLinesResult safe = await SafeLines.SetAsync(() => lines.Value, hardware, motion, TimeProvider.System, cancellation);
+        if (lines.IsValueCreated)
         {
-            error.WriteLine(fault.Message);
-            error.WriteLine("The outputs could not be switched off: cut their supply by hand.");
-            return ExitCodes.No;
+            lines.Value.Dispose();
         }
+
+        foreach (string sentence in safe.News.Concat(safe.Faults).Distinct())
+        {
+            error.WriteLine(sentence);
+        }
+
+        output.WriteLine(safe.Faults.Count == 0 ? "All outputs are off." : "Not all outputs could be switched off: cut their supply by hand.");
+        return safe.Faults.Count == 0 ? ExitCodes.Done : ExitCodes.No;
     }
 }

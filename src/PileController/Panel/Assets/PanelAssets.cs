@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Reflection;
 using System.Security.Cryptography;
+using System.Text;
 
 namespace PileController.Panel.Assets;
 
@@ -34,7 +35,7 @@ internal sealed class PanelAssets
             _byPath["/" + name[Prefix.Length..]] = Make(copy.ToArray(), Types[Path.GetExtension(name)]);
         }
 
-        _byPath["/"] = _byPath["/index.html"];
+        _byPath["/"] = _byPath["/index.html"] = Hinted(_byPath["/index.html"]);
     }
 
     /// <summary>The paths that are served.</summary>
@@ -42,6 +43,16 @@ internal sealed class PanelAssets
 
     /// <summary>One file.</summary>
     public PanelAsset Of(string path) => _byPath[path];
+
+    // Found one behind the other, the scripts of the first view would take a round trip a level.
+    private PanelAsset Hinted(PanelAsset index)
+    {
+        string text = Encoding.UTF8.GetString(index.Content);
+        string hints = string.Concat(ModuleTree
+            .Below("/js/main.js", path => Encoding.UTF8.GetString(_byPath[path].Content))
+            .Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n"));
+        return Make(Encoding.UTF8.GetBytes(text.Replace("</head>", hints + "</head>", StringComparison.Ordinal)), index.Type);
+    }
 
     private static PanelAsset Make(byte[] content, string type)
     {

@@ -7,7 +7,8 @@ internal static class CrossChecks
 {
     private static readonly Check[] All =
     [
-        .. OrderChecks.All, .. HeapChecks.All, .. ProbeChecks.All, .. FaultChecks.All, .. HardwareChecks.All, .. PanelChecks.All,
+        .. OrderChecks.All, .. HeapChecks.All, .. ProbeChecks.All, .. FaultChecks.All, .. HardwareChecks.All, .. WiringChecks.All,
+        .. OutputChecks.All, .. ValveChecks.All, .. PanelChecks.All,
         .. AlarmChecks.All,
     ];
 

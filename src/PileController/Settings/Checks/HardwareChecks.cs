@@ -1,6 +1,5 @@
 using PileController.Control.Readings;
 using PileController.Rigs;
-using PileController.Settings.Fields;
 
 namespace PileController.Settings.Checks;
 
@@ -10,34 +9,17 @@ internal static class HardwareChecks
     public static readonly Check[] All =
     [
         Check.That(
-            "rig.hardware.blowerPin", ["rig.hardware.pumpPin"],
-            s => s.Rig.Hardware.BlowerPin is int pin && pin == s.Rig.Hardware.PumpPin ? "another line than rig.hardware.pumpPin" : null,
-            s => $"{s.Rig.Hardware.BlowerPin}"),
-        Check.That(
-            "rig.hardware.lampLine", ["rig.hardware.pumpPin", "rig.hardware.blowerPin"],
-            s => s.Rig.Hardware.LampLine is int line && (line == s.Rig.Hardware.PumpPin || line == s.Rig.Hardware.BlowerPin)
-                ? "another line than rig.hardware.pumpPin and rig.hardware.blowerPin"
-                : null,
-            s => $"{s.Rig.Hardware.LampLine}"),
-        Check.That(
-            "rig.hardware.pulseLine", ["rig.hardware.pumpPin", "rig.hardware.blowerPin", "rig.hardware.lampLine"],
-            s => s.Rig.Hardware.PulseLine is int line
-                && (line == s.Rig.Hardware.PumpPin || line == s.Rig.Hardware.BlowerPin || line == s.Rig.Hardware.LampLine)
-                ? "another line than rig.hardware.pumpPin, blowerPin and lampLine"
-                : null,
-            s => $"{s.Rig.Hardware.PulseLine}"),
-        Check.That(
             "rig.hardware.dutyPeriod", [],
             s => s.Rig.Hardware.DutyPeriodSeconds is 0 || (s.Rig.Hardware.DutyPeriodSeconds >= 10 && double.IsInteger(s.Rig.Hardware.DutyPeriodSeconds))
                 ? null
                 : "0 s, or whole seconds from 10 s to 40 s",
             s => $"{s.Rig.Hardware.DutyPeriodSeconds:G6} s"),
         OnHardware(
-            "rig.hardware.pumpPin", ["rig.hardware.pumpPin"],
-            s => s.Rig.Hardware.PumpPin is null, "the line of the pump, 0 to 127"),
+            "rig.hardware.pumpPin", ["rig.hardware.pumpPin", "rig.hardware.pump.drive"],
+            s => s.Rig.Hardware.PumpPin is null && s.Rig.Hardware.Pump.Drive == LoadDrive.Line, "the line of the pump, 0 to 127"),
         OnHardware(
-            "rig.hardware.blowerPin", ["rig.hardware.blowerPin", "control.told.blowerFitted"],
-            s => s.Control.BlowerFitted && s.Rig.Hardware.BlowerPin is null,
+            "rig.hardware.blowerPin", ["rig.hardware.blowerPin", "rig.hardware.blower.drive", "control.told.blowerFitted"],
+            s => s.Control.BlowerFitted && s.Rig.Hardware.BlowerPin is null && s.Rig.Hardware.Blower.Drive == LoadDrive.Line,
             "the line of the blower, 0 to 127, or control.told.blowerFitted false"),
         OnHardware(
             "rig.probes", ["rig.probes"], s => !Fitted(s, Channel.Flow, Channel.PumpPower),
@@ -50,30 +32,23 @@ internal static class HardwareChecks
             "a probe for house among them", "without a house probe"),
         OnHardware(
             "rig.hardware.standingWater", ["rig.hardware.standingWater", "loop.lineLength", "loop.lineExposure"],
-            s => s.Rig.Hardware.StandingWater == StandingWater.Unguarded && s.Loop.LineLengthM > 0 && s.Loop.LineExposure > SafeExposure,
+            s => s.Rig.Hardware.StandingWater == StandingWater.Unguarded && LinesFreeze(s),
             "drainsBack, antifreeze or frostDevice, since at a fault all outputs go off and water would freeze in lines that follow the air outside",
             "unguarded"),
-        new(["rig.kind", "rig.probes"], NoAddress),
     ];
 
     // Lines below the frost's reach follow the air outside by no more than this (common practice, no source).
     private const double SafeExposure = 0.1;
 
+    /// <summary>Whether lines lie where frost reaches them.</summary>
+    public static bool LinesFreeze(PileSettings settings) => settings.Loop.LineLengthM > 0 && settings.Loop.LineExposure > SafeExposure;
+
     private static bool Fitted(PileSettings settings, params IReadOnlyList<Channel> anyOf) =>
         settings.Rig.Probes.Any(p => anyOf.Contains(p.Channel));
 
-    private static Check OnHardware(
+    /// <summary>A check of what only a real rig cannot do without.</summary>
+    public static Check OnHardware(
         string path, IReadOnlyList<string> paths, Predicate<PileSettings> broken, string allowed, string given = "none") =>
         new(["rig.kind", .. paths], (s, _) =>
             !s.Rig.Simulated && broken(s) ? [new Finding(path, given, $"{allowed} (a hardware rig)")] : []);
-
-    /// <summary>Every temperature of a real rig comes from a 1-Wire probe, which is known by its address only.</summary>
-    private static IEnumerable<Finding> NoAddress(PileSettings settings, FileReading reading) =>
-        settings.Rig.Simulated
-            ? []
-            : settings.Rig.Probes
-                .Select((p, i) => (Probe: p, Path: $"rig.probes[{i}].address", Channel: ChannelTable.Of(p.Channel)))
-                .Where(p => p.Channel.Unit == "°C" && p.Probe.Address is null)
-                .Select(p => new Finding(
-                    p.Path, "none", $"the 1-Wire address of the {p.Channel.Name} probe, \"28-\" and twelve digits 0-9 or a-f"));
 }

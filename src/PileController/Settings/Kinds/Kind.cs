@@ -60,9 +60,15 @@ internal static class Kind
 
     public static ValueKind<double> Amperes(double least, double most) => Quantity(Dimension.Current, "A", "A", least, most);
 
+    public static ValueKind<double> Ohms(double least, double most) => Quantity(Dimension.Resistance, "ohm", "ohm", least, most);
+
+    public static ValueKind<double> PulsesPerSecond(double least, double most) => Quantity(Dimension.Rate, "1/s", "1/s", least, most);
+
     public static ValueKind<double> PerHour(double least, double most) => Quantity(Dimension.Rate, "1/h", "1/h", least, most);
 
     public static ValueKind<double> PerSecond(double least, double most) => Quantity(Dimension.Rate, "1/s", "%/s", least, most);
+
+    public static ValueKind<double> Hertz(double least, double most) => Quantity(Dimension.Rate, "1/s", "Hz", least, most);
 
     public static ValueKind<double> PulsesPerLitre(double least, double most) =>
         Quantity(Dimension.PulsesPerVolume, "1/L", "1/L", least, most);
@@ -80,6 +86,12 @@ internal static class Kind
     public static ValueKind<long?> Whole(long least, long most) => new WholeKind(least, most);
 
     public static ValueKind<long?> OptionalWhole(long least, long most) => new WholeKind(least, most, optional: true);
+
+    /// <summary>An address of an I2C device, 7 bit, or none.</summary>
+    public static ValueKind<int?> BusAddress { get; } = new AddressKind();
+
+    /// <summary>An address on a bus, in hexadecimal digits.</summary>
+    public static ValueKind<int> Hex(int least, int most) => new HexKind(least, most);
 
     public static ValueKind<T> Word<T>(params IReadOnlyList<(string Word, T Meaning)> words) => new WordKind<T>(words);
 

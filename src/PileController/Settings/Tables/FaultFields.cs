@@ -15,6 +15,6 @@ internal static class FaultFields
     {
         { "kind", WordOf<FaultKind>(), f => f.Kind, (f, v) => f with { Kind = v }, "What goes wrong.", true },
         { "channel", Word<Channel?>([.. ChannelTable.All.Select(c => (c.Name, (Channel?)c.Channel))]), f => f.Channel, (f, v) => f with { Channel = v }, "Which probe, for the faults of a single probe." },
-        { "size", Number(-FaultRules.LargestSize, FaultRules.LargestSize, "of the channel's unit an hour (drift), of its unit (spike) or of the flow (blockedLine)"), f => f.Size, (f, v) => f with { Size = v }, "How bad." },
+        { "size", Number(-FaultRules.LargestSize, FaultRules.LargestSize, "of the channel's unit an hour (drift), of its unit (spike), °C (takenOut) or of the flow (blockedLine)"), f => f.Size, (f, v) => f with { Size = v }, "How bad." },
     };
 }

@@ -1,11 +1,12 @@
 // Calls to the controller.
 
 import * as session from "./session.js";
+import * as say from "./words/frame.js";
 
 /** Why a call was refused, in words for a person. */
 export class Refusal extends Error {
   constructor(status, problem) {
-    super(problem?.detail ?? problem?.title ?? `The controller answered ${status}.`);
+    super(problem?.detail ?? problem?.title ?? say.answered(status));
     this.status = status;
     this.answer = problem;
     this.field = problem?.field ?? null;
@@ -42,7 +43,7 @@ async function call(method, path, body, signal, again = false) {
     if (signal?.aborted) {
       throw fault;
     }
-    throw new Refusal(0, { detail: "The controller cannot be reached." });
+    throw new Refusal(0, { detail: say.notReached });
   }
   const type = response.headers.get("Content-Type") ?? "";
   const answer = type.includes("json") ? await response.json() : null;
@@ -92,6 +93,12 @@ export const unshelveAlarm = (body) => call("POST", "/api/alarms/unshelve", body
 export const addFault = (body) => call("POST", "/api/faults", body);
 export const removeFault = (fields) => call("DELETE", query("/api/faults", fields));
 export const servicing = (on) => call(on ? "POST" : "DELETE", "/api/servicing");
+/** The tests of the rig, the one that runs, and what was proven. */
+export const commissioning = () => call("GET", "/api/commissioning");
+export const beginTest = (body) => call("POST", "/api/commissioning", body);
+export const answerTest = (body) => call("POST", "/api/commissioning/answer", body);
+export const keepTest = (body) => call("POST", "/api/commissioning/keep", body);
+export const endTest = () => call("DELETE", "/api/commissioning");
 export const settings = () => call("GET", "/api/settings");
 export const trySettings = (edit) => call("POST", "/api/settings/try", edit);
 export const applySettings = (edit) => call("POST", "/api/settings", edit);

@@ -2,6 +2,7 @@
 
 import { full } from "./units.js";
 import { dayAndClock } from "./time.js";
+import * as say from "./words/judge.js";
 
 /** The reading of one channel, or undefined when no such probe is fitted. */
 export const reading = (now, channel) => now.readings.find((one) => one.channel === channel);
@@ -13,45 +14,45 @@ export const value = (now, channel) => reading(now, channel)?.value ?? null;
 export function houseAnswer(now) {
   const air = value(now, "house");
   const below = [
-    `Minimum ${full("temperature", now.houseMinimumC)}`,
-    `Set point ${full("temperature", now.houseSetPointC)}`,
-    `Outside ${full("temperature", value(now, "outside"))}`,
+    say.minimum(full("temperature", now.houseMinimumC)),
+    say.setPoint(full("temperature", now.houseSetPointC)),
+    say.outside(full("temperature", value(now, "outside"))),
   ];
-  const say = (tone, says) => ({ tone, says, value: air, plusMinus: null, below });
+  const answer = (tone, says) => ({ tone, says, value: air, plusMinus: null, below });
   if (air === null) {
-    return say("bad", "House not known: its probe cannot be believed");
+    return answer("bad", say.houseUnknown);
   }
   if (air < now.houseMinimumC) {
-    return say("bad", "House below its minimum");
+    return answer("bad", say.houseBelow);
   }
-  return air < now.houseMinimumC + 1 ? say("warn", "House close to its minimum") : say("good", "House is safe");
+  return air < now.houseMinimumC + 1 ? answer("warn", say.houseClose) : answer("good", say.houseSafe);
 }
 
 /** Is the heap well? */
 export function heapAnswer(now) {
   const e = now.estimate;
-  const trend = e.trendKPerDay === null ? "–" : `${e.trendKPerDay >= 0 ? "+" : ""}${full("kelvin", e.trendKPerDay)}\u00a0a\u00a0day`;
+  const trend = e.trendKPerDay === null ? "–" : say.aDay(`${e.trendKPerDay >= 0 ? "+" : ""}${full("kelvin", e.trendKPerDay)}`);
   const below = [
-    `Floor ${full("temperature", now.heapFloorC)}, reserve ${full("energy", e.reserveMJ === null ? null : e.reserveMJ / 3.6)}`,
+    say.floorAndReserve(full("temperature", now.heapFloorC), full("energy", e.reserveMJ === null ? null : e.reserveMJ / 3.6)),
     // While heat is drawn the bed at the turns cools first: what the trend then says is of the moment.
-    now.outputs.pumpDuty > 0 ? `Of this moment, while drawing: ${trend}` : `Trend ${trend}`,
-    `Makes ${full("power", e.generationWatts)} net`,
+    now.outputs.pumpDuty > 0 ? say.trendDrawing(trend) : say.trend(trend),
+    say.makes(full("power", e.generationWatts)),
   ];
-  const say = (tone, says) => ({ tone, says, value: e.activeZoneC, plusMinus: e.uncertaintyK, below });
+  const answer = (tone, says) => ({ tone, says, value: e.activeZoneC, plusMinus: e.uncertaintyK, below });
   const hottest = Math.max(...["heapCore", "heapMiddle", "heapTurns", "heapEdge"].map((name) => value(now, name) ?? -Infinity));
   if (hottest >= now.heapFireC) {
-    return say("bad", "Heap too hot: fire watch");
+    return answer("bad", say.heapHot);
   }
   if (!e.trusted) {
-    return say("warn", "Heap not well known: too few probes");
+    return answer("warn", say.heapUnknown);
   }
   if (!e.lit) {
-    return say("plain", "Heap has not lit yet");
+    return answer("plain", say.heapNotLit);
   }
   if (e.activeZoneC < now.heapFloorC) {
-    return say("bad", "Heap below its floor");
+    return answer("bad", say.heapBelow);
   }
-  return e.activeZoneC < now.heapFloorC + 2 ? say("warn", "Heap near its floor") : say("good", "Heap is well");
+  return e.activeZoneC < now.heapFloorC + 2 ? answer("warn", say.heapNear) : answer("good", say.heapWell);
 }
 
 /** The tone of what is being done. */
@@ -60,35 +61,26 @@ export function workTone(now) {
   return tones[now.mode] ?? (now.trips.length > 0 ? "bad" : "good");
 }
 
-/** What of the record is damaged, in sentences. */
-export function damageWords(damage, offsetMinutes) {
-  const { filesSetAside: files, damagedParts: parts } = damage;
-  const aside = files === 1 ? "1 damaged file was set aside" : `${files} damaged files were set aside`;
-  const unread = parts === 1 ? "1 part cannot be read" : `${parts} parts cannot be read`;
-  const what = files === 0 ? unread : parts === 0 ? aside : `${aside}, ${unread}`;
-  const since = dayAndClock(damage.sinceUtcMs, offsetMinutes);
-  return `${what}, first found on ${since}; everything else can be read. The newest: ${damage.newest.replace(/\.$/, "")}.`;
-}
-
 /** The cautions that apply at this moment. */
 export function cautions(now) {
   const list = [];
   const hottest = Math.max(...["supply", "return", "tank"].map((name) => value(now, name) ?? -Infinity));
   if (hottest > 50) {
-    list.push(`Scald: loop water is at ${full("temperature", hottest)}. Open nothing by hand without gloves and face cover.`);
+    list.push(say.scald(full("temperature", hottest)));
   }
   const tank = value(now, "tank");
   if (tank !== null && tank >= 20 && tank <= 50) {
-    list.push(`Tank at ${full("temperature", tank)}: warm still water can breed Legionella. Not for drinking or spray.`);
+    list.push(say.warmTank(full("temperature", tank)));
   }
   if (now.heap.throughHeap) {
-    list.push("The blower draws air through the heap: carbon dioxide, ammonia and spores. Air the house before anyone works in it.");
+    list.push(say.heapAir);
   }
   if (value(now, "heapCore") >= now.heapFireC) {
-    list.push("Heap above its fire-watch limit: do not open it without water at hand.");
+    list.push(say.fireWatch);
   }
-  if (now.record.damage) {
-    list.push(`Record: ${damageWords(now.record.damage, now.offsetMinutes)}`);
+  const { damage } = now.record;
+  if (damage) {
+    list.push(say.damage(damage.filesSetAside, damage.damagedParts, dayAndClock(damage.sinceUtcMs, now.offsetMinutes), damage.newest));
   }
   return list;
 }

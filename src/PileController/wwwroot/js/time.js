@@ -1,16 +1,16 @@
 // Times of the place, not of the browser: the offset comes with the news.
 
-const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+import * as say from "./words/calendar.js";
+
 const two = (number) => String(number).padStart(2, "0");
 
 /** The parts of a moment at the place. */
 export function parts(utcMs, offsetMinutes) {
   const local = new Date(utcMs + offsetMinutes * 60000);
   return {
-    day: DAYS[local.getUTCDay()],
+    day: say.DAYS[local.getUTCDay()],
     date: local.getUTCDate(),
-    month: MONTHS[local.getUTCMonth()],
+    month: say.MONTHS[local.getUTCMonth()],
     year: local.getUTCFullYear(),
     hour: local.getUTCHours(),
     time: `${two(local.getUTCHours())}:${two(local.getUTCMinutes())}`,
@@ -21,30 +21,25 @@ export function parts(utcMs, offsetMinutes) {
 export const clock = (utcMs, offset) => parts(utcMs, offset).time;
 
 /** "Tue 27 Jan, 05:10". */
-export function dayAndClock(utcMs, offset) {
-  const p = parts(utcMs, offset);
-  return `${p.day} ${p.date} ${p.month}, ${p.time}`;
-}
+export const dayAndClock = (utcMs, offset) => say.dayAndClock(parts(utcMs, offset));
 
 /** "27 Jan". */
-export function dayOnly(utcMs, offset) {
-  const p = parts(utcMs, offset);
-  return `${p.date} ${p.month}`;
-}
+export const dayOnly = (utcMs, offset) => say.dayOnly(parts(utcMs, offset));
 
 /** "3 h 20 min", "4 min", "12 s", "2 d 3 h". */
 export function span(ms) {
   const seconds = Math.max(0, Math.round(ms / 1000));
   if (seconds < 60) {
-    return `${seconds}\u00a0s`;
+    return say.seconds(seconds);
   }
   const minutes = Math.floor(seconds / 60);
   if (minutes < 60) {
-    return `${minutes}\u00a0min`;
+    return say.minutes(minutes);
   }
   const hours = Math.floor(minutes / 60);
   if (hours < 24) {
-    return minutes % 60 === 0 ? `${hours}\u00a0h` : `${hours}\u00a0h ${minutes % 60}\u00a0min`;
+    return minutes % 60 === 0 ? say.hours(hours) : `${say.hours(hours)} ${say.minutes(minutes % 60)}`;
   }
-  return hours % 24 === 0 ? `${Math.floor(hours / 24)}\u00a0d` : `${Math.floor(hours / 24)}\u00a0d ${hours % 24}\u00a0h`;
+  const days = say.days(Math.floor(hours / 24));
+  return hours % 24 === 0 ? days : `${days} ${say.hours(hours % 24)}`;
 }

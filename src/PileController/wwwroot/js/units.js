@@ -1,14 +1,20 @@
 // Everything arrives in SI; this is the one place where it is turned into what a person chose to read.
 
+import { LOCALE, wattsPer } from "./words/calendar.js";
+
 const KEY = "units";
 const DASH = "–";
 
+/** A count with its thousands set apart. */
+export const many = (count) => count.toLocaleString(LOCALE);
+
 const round = (digits) => (value) => value.toFixed(digits);
-const whole = (value) => Math.round(value).toLocaleString("en-US");
+const whole = (value) => many(Math.round(value));
 
 const METRIC = {
   temperature: { unit: "°C", of: (x) => x, write: round(1) },
   kelvin: { unit: "K", of: (x) => x, write: round(1) },
+  fineKelvin: { unit: "K", of: (x) => x, write: round(2) },
   power: { unit: "W", of: (x) => x, write: whole },
   flow: { unit: "L/min", of: (x) => x, write: round(1) },
   energy: { unit: "kWh", of: (x) => x, write: round(1) },
@@ -23,13 +29,14 @@ const METRIC = {
   speed: { unit: "m/s", of: (x) => x, write: round(2) },
   airFlow: { unit: "m³/h", of: (x) => x * 3600, write: whole },
   conductance: { unit: "W/K", of: (x) => x, write: round(1) },
-  pumping: { unit: "W per L/min", of: (x) => x, write: round(1) },
+  pumping: { unit: wattsPer("L/min"), of: (x) => x, write: round(1) },
   degreeHours: { unit: "K·h", of: (x) => x, write: whole },
 };
 
 const AMERICAN = {
   temperature: { unit: "°F", of: (x) => x * 1.8 + 32, write: round(1) },
   kelvin: { unit: "°F", of: (x) => x * 1.8, write: round(1) },
+  fineKelvin: { unit: "°F", of: (x) => x * 1.8, write: round(2) },
   power: { unit: "BTU/h", of: (x) => x * 3.412142, write: whole },
   flow: { unit: "gal/min", of: (x) => x / 3.785412, write: round(2) },
   energy: { unit: "kBTU", of: (x) => x * 3.412142, write: round(1) },
@@ -44,7 +51,7 @@ const AMERICAN = {
   speed: { unit: "ft/s", of: (x) => x / 0.3048, write: round(1) },
   airFlow: { unit: "ft³/min", of: (x) => x * 2118.880, write: whole },
   conductance: { unit: "BTU/h·°F", of: (x) => x * 1.895634, write: round(1) },
-  pumping: { unit: "W per gal/min", of: (x) => x * 3.785412, write: round(1) },
+  pumping: { unit: wattsPer("gal/min"), of: (x) => x * 3.785412, write: round(1) },
   degreeHours: { unit: "°F·h", of: (x) => x * 1.8, write: whole },
 };
 
@@ -101,6 +108,10 @@ export function back(kind, shown) {
 
 /** A power in both systems, where the two are to be seen side by side. */
 export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.power.of(watts))}\u00a0BTU/h`.replaceAll("-", "−");
+
+/** A sentence of the controller's with each figure and its unit on one line. */
+export const together = (text) =>
+  text.replace(/(\d) (?=\d{3}\b|W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
 
 /** The kind that goes with a unit on the wire. */
 export const kindOf = (wire, channel) =>

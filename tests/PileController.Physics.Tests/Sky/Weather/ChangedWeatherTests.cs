@@ -27,4 +27,23 @@ public class ChangedWeatherTests
         Assert.Equal(once.CoversTo + (hours * 3_600_000L), twice.CoversTo);
         Assert.Equal(once.At(once.CoversFrom + 7_200_000), twice.At(once.CoversFrom + ((hours + 2) * 3_600_000L)));
     }
+
+    [Fact]
+    public void GoingRound_AfterItsEnd_BeginsAgainAtTheSameHourOfTheDay()
+    {
+        WeatherSeries plain = Sample.File("new-york-daily-2012-2013.csv", Sample.NewYork);
+        WeatherSeries round = plain.GoingRound();
+        const long day = 86_400_000;
+        long days = (plain.CoversTo - plain.CoversFrom) / day;
+        long soon = plain.CoversFrom + (2 * day) + 5_400_000;
+
+        Assert.Equal(plain.At(plain.CoversTo), round.At(plain.CoversTo));
+        Assert.Equal(plain.At(soon), round.At(soon));
+        Assert.Equal(plain.At(soon), round.At(soon + (days * day)));
+        Assert.Equal(plain.At(soon), round.At(soon + (7 * days * day)));
+        Assert.Equal(plain.CoversTo, round.CoversTo);
+        Assert.Equal(plain.Warmer(1).At(soon), round.Warmer(1).At(soon + (days * day)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => plain.At(soon + (days * day)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => round.At(plain.CoversFrom - 1));
+    }
 }

@@ -28,6 +28,9 @@ internal sealed class ProbeTree : IDisposable
         Directory.CreateSymbolicLink(Path.Combine(Root, Address(number)), real);
     }
 
+    /// <summary>Lays the file by which a master converts all its probes at once.</summary>
+    public void OfferBulk(string master) => File.WriteAllText(Path.Combine(_folder.FullName, master, "therm_bulk_read"), "0\n");
+
     public void Remove(int number) => Directory.Delete(Path.Combine(Root, Address(number)), recursive: true);
 
     public void Dispose() => _folder.Delete(recursive: true);

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Microsoft.Extensions.Time.Testing;
 using PileController.Control.Readings;
+using PileController.Rigs.Hardware.Inputs;
 using PileController.Rigs.Hardware.OneWire;
 
 namespace PileController.Rigs.Tests.Hardware.OneWire;
@@ -143,7 +144,7 @@ public sealed class ThermometersTests : IDisposable
     {
         _tree.WriteLinked(1, "w1_bus_master1", 57.25);
         _tree.WriteLinked(2, "w1_bus_master2", 8);
-        using Thermometers thermometers = Make(Two, new OneWireLimits { Dead = TimeSpan.FromDays(1) });
+        using Thermometers thermometers = Make(Two, new BusLimits { Dead = TimeSpan.FromDays(1) });
         await Read(thermometers);
         ManualResetEventSlim hold = Hold(1);
         _time.Advance(TimeSpan.FromSeconds(20));
@@ -201,11 +202,12 @@ public sealed class ThermometersTests : IDisposable
         return new RigReadings(readings);
     }
 
-    private Thermometers Make(RigSettings settings, OneWireLimits? limits = null) => new(
+    private Thermometers Make(RigSettings settings, BusLimits? limits = null) => new(
         settings with { Hardware = new HardwareSettings { OneWireRoot = _tree.Root } },
         _time,
-        limits ?? new OneWireLimits(),
-        ReadText);
+        limits ?? new BusLimits(),
+        ReadText,
+        (_, _) => Assert.Fail("these wires offer no conversion of all probes at once"));
 
     /// <summary>Lets the deadline pass once the bus hangs, as it would by itself on a real clock.</summary>
     private async Task<RigReadings> ReadPastTheDeadline(Thermometers thermometers, Task hung)

@@ -2,14 +2,15 @@
 
 import { h } from "../dom.js";
 import { dayAndClock } from "../time.js";
-import { ALARM_EVENTS, PRIORITIES } from "../words.js";
+import * as say from "../words/alarms.js";
+import { PRIORITIES } from "../words/names.js";
 
 /** The table; filled by set(). */
 export function recentTable() {
   const body = h("tbody", {});
-  const none = h("p", { class: "muted" }, "Nothing yet.");
-  const table = h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": "What happened lately", hidden: true },
-    h("table", {}, h("thead", {}, h("tr", {}, ...["When", "What", "Alarm"].map((text) => h("th", { scope: "col" }, text)))), body));
+  const none = h("p", { class: "muted" }, say.nothingYet);
+  const table = h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": say.latelyAll, hidden: true },
+    h("table", {}, h("thead", {}, h("tr", {}, ...say.RECENT_COLUMNS.map((text) => h("th", { scope: "col" }, text)))), body));
   let newest = 0;
   return {
     node: h("div", {}, none, table),
@@ -23,8 +24,8 @@ export function recentTable() {
       table.hidden = events.length === 0;
       body.replaceChildren(...events.map((one) => h("tr", {},
         h("td", { class: "num" }, dayAndClock(Date.parse(one.atUtc), offset)),
-        h("td", {}, `${ALARM_EVENTS[one.event] ?? one.event}${one.who ? `, ${one.who}` : ""}${one.event === "raised" && one.firstUp ? ", first up" : ""}`),
-        h("td", {}, `${one.name} (${PRIORITIES[one.priority].toLowerCase()})${one.detail && one.event !== "returned" ? `: ${one.detail}` : ""}`))));
+        h("td", {}, say.event(say.EVENTS[one.event] ?? one.event, one.who, one.event === "raised" && one.firstUp)),
+        h("td", {}, say.eventOf(one.name, PRIORITIES[one.priority], one.event === "returned" ? null : one.detail)))));
     },
   };
 }

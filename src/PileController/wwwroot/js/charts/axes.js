@@ -1,7 +1,8 @@
 import { dayAndClock } from "../time.js";
+import { time, week, weekOf } from "../words/charts.js";
 
 /** What stands along the bottom of a chart: its name and how a place on it is said. */
-export const TIME = { name: "Time", say: dayAndClock };
+export const TIME = { name: time, say: dayAndClock };
 
 function weekTicks(from, to, wanted) {
   const step = [1, 2, 4, 8].find((one) => (to - from) / one <= wanted) ?? 13;
@@ -9,4 +10,4 @@ function weekTicks(from, to, wanted) {
 }
 
 /** Weeks of a season, counted from 1, with the marks between two of them. */
-export const WEEKS = { name: "Week", say: (week) => `week ${week}`, ticks: weekTicks };
+export const WEEKS = { name: week, say: weekOf, ticks: weekTicks };

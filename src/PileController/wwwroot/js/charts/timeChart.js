@@ -1,6 +1,7 @@
 import { h, s, put, mark } from "../dom.js";
 import { convert, full, unit } from "../units.js";
 import { dayAndClock } from "../time.js";
+import * as say from "../words/charts.js";
 import { limits as rounded, linear, ticks, timeTicks } from "./scale.js";
 import { bandPath, FRAME, linePath, nearestIndex } from "./paths.js";
 import { TIME } from "./axes.js";
@@ -34,7 +35,7 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
   const inner = s("svg", { overflow: "hidden", preserveAspectRatio: "none" }, frame);
   const marks = s("g", {});
   const cursor = s("line", { class: "cursor", y1: EDGE.top, y2: HIGH - EDGE.bottom, visibility: "hidden" });
-  const empty = s("text", { class: "empty", y: HIGH / 2, "text-anchor": "middle", visibility: "hidden" }, "Nothing recorded in this time");
+  const empty = s("text", { class: "empty", y: HIGH / 2, "text-anchor": "middle", visibility: "hidden" }, say.nothing);
   const pens = series.map(pen);
   const floor = level === null ? null : s("line", { class: "series series-limit c-bad", x1: 0, x2: FRAME, "stroke-dasharray": "12 4", visibility: "hidden" });
   frame.append(...pens.map((one) => one.node), ...(floor === null ? [] : [floor]));
@@ -44,8 +45,8 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
   const rows = series.map(legendRow);
   const levelRow = level === null ? null : legendRow({ label: level.label, color: "c-bad", dash: "12 4" });
   const table = dataTable(title, kind, series, TIME);
-  const csv = h("a", { class: "button quiet", download: `${title.toLowerCase().replace(/\W+/g, "-")}.csv`, "aria-label": `${title} as CSV` }, "CSV");
-  const stage = h("div", { class: "chart-plot", role: "slider", tabindex: 0, "aria-label": `${title}: cursor in time`, "aria-valuemin": 0, "aria-valuemax": 0, "aria-valuenow": 0 }, plot);
+  const csv = h("a", { class: "button quiet", download: `${title.toLowerCase().replace(/\W+/g, "-")}.csv`, "aria-label": say.asCsv(title) }, say.csv);
+  const stage = h("div", { class: "chart-plot", role: "slider", tabindex: 0, "aria-label": say.cursorInTime(title), "aria-valuemin": 0, "aria-valuemax": 0, "aria-valuenow": 0 }, plot);
   const node = h("section", { class: "card chart" }, h("div", { class: "spread" }, h("h2", {}, title), csv),
     h("ul", { class: "chart-legend" }, ...rows.map((row) => row.node), levelRow?.node), when, stage, table.node);
 
@@ -128,8 +129,10 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
       mark(cursor, "x2", x()(found));
     }
     const near = found === null ? null : decisions.find((one) => Math.abs(x()(one.at) - x()(found)) < 5);
-    put(when, found === null ? "" : `${moment === null ? "Newest" : "At"}: ${dayAndClock(found, data.offset)}${moment !== null && near ? `. ${near.text}` : ""}`);
-    const said = series.map((one, number) => {
+    const clock = found === null ? "" : dayAndClock(found, data.offset);
+    const decided = near ? say.decidedThen(near.text) : "";
+    put(when, found === null ? "" : moment === null ? say.newest(clock) : `${say.at(clock)}${decided}`);
+    const figures = series.map((one, number) => {
       const text = full(kind, data.columns[number].get(found) ?? null);
       put(rows[number].value, text);
       return `${one.label} ${text}`;
@@ -139,7 +142,7 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
     }
     mark(stage, "aria-valuemax", Math.max(0, known.length - 1));
     mark(stage, "aria-valuenow", Math.max(0, index));
-    mark(stage, "aria-valuetext", found === null ? "no data" : `${dayAndClock(found, data.offset)}: ${said.join(", ")}${near ? `. ${near.text}` : ""}`);
+    mark(stage, "aria-valuetext", found === null ? say.noData : `${say.told(clock, figures.join(", "))}${decided}`);
   }
 
   return {

@@ -1,5 +1,6 @@
 import { h, s, put, mark } from "../dom.js";
 import { convert, full, unit } from "../units.js";
+import * as say from "../words/charts.js";
 import { WEEKS } from "./axes.js";
 import { limits, linear, ticks } from "./scale.js";
 import { dataTable } from "./table.js";
@@ -43,7 +44,7 @@ export function weekChart({ title, kind, series, level = null, zero = false }) {
   const table = dataTable(title, kind, series, WEEKS);
   let data = null;
 
-  const steer = cursor(`${title}: cursor in weeks`, plot, (index) => tell(index));
+  const steer = cursor(say.cursorInWeeks(title), plot, (index) => tell(index));
   const node = h("section", { class: "card chart" }, h("h2", {}, title),
     h("ul", { class: "chart-legend" }, ...rows.map((row) => row.node), levelRow?.node), when, steer.node, table.node);
 
@@ -51,8 +52,8 @@ export function weekChart({ title, kind, series, level = null, zero = false }) {
   function tell(index) {
     const at = index ?? data.times.length - 1;
     const moment = data.times[at];
-    put(when, moment === undefined ? "" : `${index === null ? "At its end" : "In"}: ${WEEKS.say(moment)}`);
-    const said = series.map((one, number) => {
+    put(when, moment === undefined ? "" : (index === null ? say.atItsEnd : say.during)(WEEKS.say(moment)));
+    const figures = series.map((one, number) => {
       const text = full(kind, data.columns[number].get(moment) ?? null);
       put(rows[number].value, text);
       return `${one.label} ${text}`;
@@ -60,7 +61,7 @@ export function weekChart({ title, kind, series, level = null, zero = false }) {
     if (levelRow !== null) {
       put(levelRow.value, full(kind, data.level));
     }
-    steer.say(at, data.times.length, moment === undefined ? "no data" : `${WEEKS.say(moment)}: ${said.join(", ")}`);
+    steer.say(at, data.times.length, moment === undefined ? say.noData : say.told(WEEKS.say(moment), figures.join(", ")));
   }
 
   function draw() {
@@ -68,7 +69,7 @@ export function weekChart({ title, kind, series, level = null, zero = false }) {
     const values = data.points.flat().map((one) => one[2]).filter((one) => one !== null);
     mark(plot, "viewBox", `0 0 ${width} ${HIGH}`);
     if (values.length === 0) {
-      plot.replaceChildren(s("text", { class: "empty", x: width / 2, y: HIGH / 2, "text-anchor": "middle" }, "Nothing recorded in this time"));
+      plot.replaceChildren(s("text", { class: "empty", x: width / 2, y: HIGH / 2, "text-anchor": "middle" }, say.nothing));
       steer.scale([], null, EDGE, HIGH);
       return;
     }

@@ -1,19 +1,13 @@
 import { h, s, put, mark } from "../dom.js";
 import { bare, full, unit } from "../units.js";
+import * as say from "../words/drawings.js";
 
-const ROWS = [
-  ["want", "Want", "what the house would like"],
-  ["means", "Means", "what the heap can bear"],
-  ["grant", "Grant", "what is allowed"],
-  ["draw", "Draw", "what is taken now"],
-];
-
-function bar(name, explained, parts) {
+function bar({ name, about }, parts) {
   const rects = parts.map((part) => s("rect", { class: `bar-${part}`, y: 0, height: 10, x: 0, width: 0 }));
   const error = s("line", { class: "bar-error", y1: 5, y2: 5, x1: 0, x2: 0 });
   const value = h("span", { class: "value num" });
   const node = h("div", { class: "bar" },
-    h("span", { class: "name" }, name, " ", h("small", {}, explained)), value,
+    h("span", { class: "name" }, name, " ", h("small", {}, about)), value,
     s("svg", { viewBox: "0 0 100 10", preserveAspectRatio: "none", "aria-hidden": "true" },
       s("rect", { class: "bar-track", width: 100, height: 10 }), ...rects, error));
   return { node, rects, error, value };
@@ -21,7 +15,7 @@ function bar(name, explained, parts) {
 
 /** Want, means, grant and draw on one scale. */
 export function drawBars() {
-  const bars = Object.fromEntries(ROWS.map(([id, name, explained]) => [id, bar(name, explained, id === "draw" ? ["water", "air"] : [id])]));
+  const bars = Object.fromEntries(Object.entries(say.BARS).map(([id, words]) => [id, bar(words, id === "draw" ? ["water", "air"] : [id])]));
   const split = h("p", { class: "hint num" });
   const node = h("div", { class: "bars" }, ...Object.values(bars).map((one) => one.node), split);
 
@@ -42,7 +36,7 @@ export function drawBars() {
     mark(bars.draw.error, "x1", place(watts.draw - error));
     mark(bars.draw.error, "x2", place(watts.draw + error));
     put(bars.draw.value, `${bare("power", watts.draw)}${error > 0 ? `\u00a0±\u00a0${bare("power", error)}` : ""}\u00a0${unit("power")}`);
-    put(split, `Water ${full("power", now.waterDrawWatts)}${now.drawInferred ? " (inferred: a probe is missing)" : ""}, air ${full("power", now.airDrawWatts)}. The fine line on the draw is its error band.`);
+    put(split, say.split(full("power", now.waterDrawWatts), now.drawInferred, full("power", now.airDrawWatts)));
   }
 
   return { node, set };

@@ -1,5 +1,6 @@
 import { h, s, put, mark } from "../dom.js";
 import { full, unit } from "../units.js";
+import * as say from "../words/drawings.js";
 import { at, LEAST, MOST } from "./warmth.js";
 import { anatomy, CENTRE, LABELS, place } from "./anatomy.js";
 
@@ -10,12 +11,12 @@ function probeMark(probe, index, total, scale) {
   const { x, y } = place(probe, scale);
   const path = `M${labelX} ${LABELS - 4} L${x} ${y}`;
   const number = s("text", { class: "strong", x: labelX, y: 32, "text-anchor": "middle" });
-  const name = s("text", { class: "soft", x: labelX, y: 15, "text-anchor": "middle" }, probe.name.replace(/^Heap (at the )?/, ""));
+  const name = s("text", { class: "soft", x: labelX, y: 15, "text-anchor": "middle" }, say.shortName(probe.name));
   return {
     node: s("g", {}, s("path", { class: "lead-under", d: path }), s("path", { class: "lead", d: path }),
       s("circle", { class: "probe-dot", cx: x, cy: y, r: 4.5 }), name, number),
     set(current) {
-      put(number, current.value === null ? "✕ fault" : full("temperature", current.value));
+      put(number, current.value === null ? say.fault : full("temperature", current.value));
       mark(number, "class", current.value === null ? "bad-text" : "strong");
     },
   };
@@ -77,10 +78,10 @@ export function heapDrawing() {
     const svg = s("svg", { class: "drawing", viewBox: `0 0 ${CENTRE * 2} ${parts.height}`, role: "img" },
       s("defs", {}, field.node), ...parts.nodes, ...marks.map((one) => one.node), parts.size);
     const legend = h("ul", { class: "legend-list" },
-      h("li", {}, sample(s("rect", { class: "drum-under", x: 5, y: 3, width: 12, height: 12 }), s("rect", { class: "drum", x: 5, y: 3, width: 12, height: 12 })), "drum"),
-      h("li", {}, sample(s("circle", { class: "turn", cx: 11, cy: 9, r: 4 })), "coil turns"),
-      h("li", {}, sample(s("circle", { class: "duct-under", cx: 11, cy: 9, r: 5 }), s("circle", { class: "duct", cx: 11, cy: 9, r: 5 })), "ducts"),
-      h("li", {}, sample(s("circle", { class: "probe-dot", cx: 11, cy: 9, r: 4.5 })), "probes"));
+      h("li", {}, sample(s("rect", { class: "drum-under", x: 5, y: 3, width: 12, height: 12 }), s("rect", { class: "drum", x: 5, y: 3, width: 12, height: 12 })), say.LEGEND.drum),
+      h("li", {}, sample(s("circle", { class: "turn", cx: 11, cy: 9, r: 4 })), say.LEGEND.turns),
+      h("li", {}, sample(s("circle", { class: "duct-under", cx: 11, cy: 9, r: 5 }), s("circle", { class: "duct", cx: 11, cy: 9, r: 5 })), say.LEGEND.ducts),
+      h("li", {}, sample(s("circle", { class: "probe-dot", cx: 11, cy: 9, r: 4.5 })), say.LEGEND.probes));
     figure.replaceChildren(svg, scaleKey.node, legend, caption);
     built = { probes, field, marks, svg, parts };
   }
@@ -93,10 +94,10 @@ export function heapDrawing() {
     const current = built.probes.map((probe) => now.readings.find((one) => one.channel === probe.channel));
     built.marks.forEach((one, index) => one.set(current[index]));
     scaleKey.set();
-    const size = `${full("length", now.heap.radiusM * 2)} wide, ${full("length", now.heap.heightM)} high`;
+    const size = say.size(full("length", now.heap.radiusM * 2), full("length", now.heap.heightM));
     put(built.parts.size, size);
-    mark(built.svg, "aria-label", `Heap ${size}. ${current.map((one) => `${one.name} ${one.value === null ? one.qualityText : full("temperature", one.value)}`).join(", ")}.`);
-    put(caption, `Drawn to scale, in ${unit("temperature")}. Numbers are measured; the shading is ${now.heapField === null ? "a guess from them" : "what the controller believes of the heap along its radius"}.`);
+    mark(built.svg, "aria-label", say.heapAs(size, current.map((one) => `${one.name} ${one.value === null ? one.qualityText : full("temperature", one.value)}`).join(", ")));
+    put(caption, say.toScale(unit("temperature"), now.heapField === null));
   }
 
   return { node: figure, set };

@@ -1,6 +1,7 @@
 import { h, s, put, mark } from "../dom.js";
 import { full } from "../units.js";
 import { reading, value } from "../judge.js";
+import * as say from "../words/drawings.js";
 
 const label = (x, y, anchor = "middle", kind = "") => s("text", { x, y, "text-anchor": anchor, class: kind });
 
@@ -27,8 +28,8 @@ export function loopDrawing() {
   ];
 
   const svg = s("svg", { class: "drawing loop", viewBox: "0 0 380 272", role: "img" },
-    s("path", { class: "box", d: "M6 222 V60 Q6 30 40 30 Q74 30 74 60 V222 Z" }), s("text", { x: 40, y: 132, "text-anchor": "middle", class: "strong" }, "Heap"),
-    s("path", { class: "glass", d: "M240 222 V84 L308 36 L376 84 V222 Z" }), s("text", { x: 313, y: 90, "text-anchor": "middle", class: "soft" }, "House"),
+    s("path", { class: "box", d: "M6 222 V60 Q6 30 40 30 Q74 30 74 60 V222 Z" }), s("text", { x: 40, y: 132, "text-anchor": "middle", class: "strong" }, say.heap),
+    s("path", { class: "glass", d: "M240 222 V84 L308 36 L376 84 V222 Z" }), s("text", { x: 313, y: 90, "text-anchor": "middle", class: "soft" }, say.house),
     s("path", { class: "pipe idle", d: "M251 49.5 V202.5" }),
     warm, cool, ...marks, valveBody, pumpBody, pumpBlade,
     supply, back, flow, pump, valve, house, set, least, tank, air);
@@ -37,20 +38,20 @@ export function loopDrawing() {
   function update(now) {
     const running = (now.flowLitresPerMinute ?? 0) > 0.1;
     const told = now.outputs;
-    const say = (name, channel) => {
+    const at = (name, channel) => {
       const one = reading(now, channel);
-      return one === undefined ? `${name}: no probe` : one.value === null ? `${name}: ${one.qualityText}` : `${name} ${full("temperature", one.value)}`;
+      return one === undefined ? say.noProbe(name) : one.value === null ? say.notRead(name, one.qualityText) : `${name} ${full("temperature", one.value)}`;
     };
-    put(supply, say("Supply", "supply"));
-    put(back, say("Return", "return"));
-    put(flow, running ? `Flow ${full("flow", now.flowLitresPerMinute)}` : "No flow");
-    put(pump, told.pumpDuty > 0 ? `Pump ${full("share", told.pumpDuty)}, ${full("electric", value(now, "pumpPower"))}` : "Pump off");
-    put(valve, `Valve ${told.valveOpening > 0 ? `open ${full("share", told.valveOpening)}` : "shut"}`);
-    put(house, `Air ${full("temperature", value(now, "house"))}`);
-    put(set, `Set point ${full("temperature", now.houseSetPointC)}`);
-    put(least, `Minimum ${full("temperature", now.houseMinimumC)}`);
-    put(tank, `Tank ${full("temperature", value(now, "tank"))}`);
-    put(air, `Blower ${told.blowerDuty > 0 ? full("share", told.blowerDuty) : "off"}, duct air ${full("temperature", value(now, "ductAir"))}`);
+    put(supply, at(say.supply, "supply"));
+    put(back, at(say.back, "return"));
+    put(flow, running ? say.flow(full("flow", now.flowLitresPerMinute)) : say.noFlow);
+    put(pump, told.pumpDuty > 0 ? say.pump(full("share", told.pumpDuty), full("electric", value(now, "pumpPower"))) : say.pumpOff);
+    put(valve, told.valveOpening > 0 ? say.valveOpen(full("share", told.valveOpening)) : say.valveShut);
+    put(house, say.air(full("temperature", value(now, "house"))));
+    put(set, say.setPoint(full("temperature", now.houseSetPointC)));
+    put(least, say.minimum(full("temperature", now.houseMinimumC)));
+    put(tank, say.tank(full("temperature", value(now, "tank"))));
+    put(air, say.blower(told.blowerDuty > 0 ? full("share", told.blowerDuty) : null, full("temperature", value(now, "ductAir"))));
     mark(warm, "class", running ? "pipe warm" : "pipe idle");
     mark(cool, "class", running ? "pipe cool" : "pipe idle");
     marks.forEach((one) => mark(one, "visibility", running ? "visible" : "hidden"));

@@ -1,6 +1,7 @@
 import { h, s, put, mark } from "../dom.js";
 import { full } from "../units.js";
 import { turnsOf } from "../plan/changes.js";
+import * as say from "../words/plan.js";
 import { anatomy, CENTRE, fit } from "./anatomy.js";
 import { at } from "./warmth.js";
 
@@ -23,18 +24,18 @@ export function trialDrawing() {
     // Both stand on the same ground.
     const down = Math.max(0, was.base - now.base);
     const up = Math.max(0, now.base - was.base);
-    const size = `${full("length", tried.radiusM * 2)} wide, ${full("length", tried.heightM)} high`;
+    const size = say.size(full("length", tried.radiusM * 2), full("length", tried.heightM));
     put(now.size, size);
     svg.replaceChildren(
       s("g", { transform: `translate(0 ${down})` }, ...now.nodes, now.size),
       ...(differs ? [s("path", { class: "as-built", d: was.outline, transform: `translate(0 ${up})` })] : []));
     const turns = turnsOf(tried);
     const pipe = tried.coilLengthM > 0
-      ? `${turns.toFixed(1).replace(/\.0$/, "")} turns at ${full("length", tried.coilRadiusM)}, ${full("pipe", tried.coilLengthM)} of pipe`
-      : "no pipe in it";
-    put(words, `${pipe}; cover ${full("length", tried.coverM)}.${differs ? " The broken line is the heap as it is built." : ""}`);
-    put(shade, activeZoneC === null ? "" : `Shaded as warm as its hot zone is on the mean while it is lit, ${full("temperature", activeZoneC)}.`);
-    mark(svg, "aria-label", `Heap cut through the middle, to scale: ${size}, ${pipe}.`);
+      ? say.pipe(turns.toFixed(1).replace(/\.0$/, ""), full("length", tried.coilRadiusM), full("pipe", tried.coilLengthM))
+      : say.noPipe;
+    put(words, say.pipeAndCover(pipe, full("length", tried.coverM), differs));
+    put(shade, activeZoneC === null ? "" : say.shaded(full("temperature", activeZoneC)));
+    mark(svg, "aria-label", say.cutThrough(size, pipe));
   }
 
   return { node, set };

@@ -1,9 +1,8 @@
 import { h, put } from "../dom.js";
 import * as api from "../api.js";
 import { worded } from "../refusal.js";
-
-const NAME = "who";
-const FIELDS = { text: "What", name: "Name", who: "Your name", kilograms: "Kilograms", priceEach: "Price of one", count: "How many", how: "How it is known", heapBuilt: "Heap built on", closedOn: "Last day" };
+import { FIELDS, written, yourName } from "../words/bookForms.js";
+import { nameInput, remember } from "../who.js";
 
 let count = 0;
 
@@ -18,20 +17,20 @@ export const text = (most) => h("input", { type: "text", maxlength: most, autoco
 export const number = (step = "any") => h("input", { type: "number", min: 0, step, inputmode: "decimal" });
 export const amount = (input) => (input.value === "" ? undefined : Number(input.value));
 export const date = () => h("input", { type: "date" });
-export const select = (options) => h("select", {}, ...options.map(([value, name]) => h("option", { value }, name)));
+export const select = (options) => h("select", {}, ...Object.entries(options).map(([value, name]) => h("option", { value }, name)));
 
 /** A form behind a summary that writes one thing into the book. */
 export function bookForm(title, button, path, fields, extra, done) {
   const trouble = h("p", { class: "error", role: "alert" });
   const said = h("p", { role: "status" });
-  const who = field("Your name, for the book", h("input", { type: "text", maxlength: 40, autocomplete: "name", value: localStorage.getItem(NAME) ?? "" }));
+  const who = field(yourName, nameInput());
   const form = h("form", {
     novalidate: true,
     onsubmit: async (event) => {
       event.preventDefault();
       put(trouble, "");
       put(said, "");
-      localStorage.setItem(NAME, who.read() ?? "");
+      remember(who.read() ?? "");
       const body = { ...extra, who: who.read() };
       for (const [key, one] of Object.entries(fields)) {
         const value = one.read();
@@ -42,7 +41,7 @@ export function bookForm(title, button, path, fields, extra, done) {
       try {
         const page = await api.writeLedger(path, body);
         Object.values(fields).forEach((one) => one.clear());
-        put(said, "Written.");
+        put(said, written);
         done(page);
       } catch (refusal) {
         put(trouble, worded(refusal, FIELDS));

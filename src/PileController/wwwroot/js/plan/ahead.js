@@ -1,45 +1,47 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { full, system } from "../units.js";
+import * as say from "../words/ahead.js";
+import { notAllowed } from "../words/shared.js";
 import { table } from "./parts.js";
 
 const ROWS = [
-  ["Heat drawn, mean", "power", ({ ahead }) => ahead.drawnWatts],
-  ["Heat drawn, all season", "seasonEnergy", ({ ahead }) => ahead.drawnKWh],
-  ["Of use to the house", "seasonEnergy", ({ ahead }) => ahead.usefulKWh],
-  ["Coldest in the house", "temperature", ({ ahead }) => ahead.coldestC],
-  ["Hours below its minimum", "count", ({ ahead }) => ahead.hoursBelowMinimum],
-  ["Lights on day", "count", ({ ahead }) => ahead.litOnDay],
-  ["Past half of its best on day", "count", ({ ahead }) => ahead.fadedOnDay],
-  ["Water it loses", "volume", ({ ahead }) => ahead.waterLostKg],
+  [say.ROWS.drawn, "power", ({ ahead }) => ahead.drawnWatts],
+  [say.ROWS.drawnAll, "seasonEnergy", ({ ahead }) => ahead.drawnKWh],
+  [say.ROWS.useful, "seasonEnergy", ({ ahead }) => ahead.usefulKWh],
+  [say.ROWS.coldest, "temperature", ({ ahead }) => ahead.coldestC],
+  [say.ROWS.below, "count", ({ ahead }) => ahead.hoursBelowMinimum],
+  [say.ROWS.lights, "count", ({ ahead }) => ahead.litOnDay],
+  [say.ROWS.fades, "count", ({ ahead }) => ahead.fadedOnDay],
+  [say.ROWS.waterLost, "volume", ({ ahead }) => ahead.waterLostKg],
 ];
 
 // Sums in the grower's own money, against the fuel that the settings say the heap stands in for.
 function money({ money: { money: sign, replacedFuel, savedASeason, paybackSeasons } }) {
-  const shown = (value) => (value === null ? "never" : value.toFixed(1).replace("-", "−"));
+  const shown = (value) => (value === null ? say.never : value.toFixed(1).replace("-", "−"));
   return [
-    [`Saved a season against ${replacedFuel}, ${sign}`, shown, () => savedASeason],
-    ["Seasons until what was bought is paid", shown, () => paybackSeasons],
+    [say.saved(replacedFuel, sign), shown, () => savedASeason],
+    [say.payback, shown, () => paybackSeasons],
   ];
 }
 
 // A percentile that is none is a day that does not come within the season.
-const told = (kind, value) => (typeof kind === "function" ? kind(value) : value === null ? "not" : full(kind, value));
+const told = (kind, value) => (typeof kind === "function" ? kind(value) : value === null ? say.notWithin : full(kind, value));
 
 /** Many winters with the real controller: started here, run behind the ticks, told as what may be relied on. */
 export function aheadCard() {
   const said = h("p", { role: "status" });
   const trouble = h("p", { class: "error", role: "alert" });
-  const bar = h("progress", { max: 1, value: 0, "aria-label": "Seasons done", hidden: true });
+  const bar = h("progress", { max: 1, value: 0, "aria-label": say.done, hidden: true });
   const count = h("input", { type: "number", id: "ahead-seasons", min: 1, max: 200, step: 1, value: 20, inputmode: "numeric" });
-  const start = h("button", { type: "button", onclick: () => act(() => api.startAhead(count.valueAsNumber)) }, "Run the seasons");
-  const stop = h("button", { type: "button", class: "quiet", hidden: true, onclick: () => act(api.endAhead) }, "Give it up");
-  const rows = table("What the seasons came to");
+  const start = h("button", { type: "button", onclick: () => act(() => api.startAhead(count.valueAsNumber)) }, say.start);
+  const stop = h("button", { type: "button", class: "quiet", hidden: true, onclick: () => act(api.endAhead) }, say.stop);
+  const rows = table(say.cameTo);
   const words = h("p", { class: "hint" });
   rows.node.hidden = true;
-  const node = h("section", { class: "card w12", "data-card": "ahead" }, h("h2", {}, "Seasons ahead"),
-    h("p", { class: "hint" }, "Runs whole winters of the heap as it is built, each with a heap and a house drawn a little otherwise and the real controller at work. It takes seconds a season on a desk machine and longer on a small board, and gives way to the ticks."),
-    h("div", { class: "field" }, h("label", { class: "head", for: "ahead-seasons" }, "How many seasons"), h("div", { class: "row" }, count, start, stop)),
+  const node = h("section", { class: "card w12", "data-card": "ahead" }, h("h2", {}, say.title),
+    h("p", { class: "hint" }, say.about),
+    h("div", { class: "field" }, h("label", { class: "head", for: "ahead-seasons" }, say.howMany), h("div", { class: "row" }, count, start, stop)),
     bar, trouble, said, rows.node, words);
   let latest = null;
   let ended = false;
@@ -56,17 +58,17 @@ export function aheadCard() {
     }
     bar.hidden = !running;
     bar.value = latest.share;
-    put(said, running ? `Running ${latest.seasons} seasons…` : latest.state === "done" ? `${latest.seasons} seasons are done.` : "");
+    put(said, running ? say.running(latest.seasons) : latest.state === "done" ? say.ended(latest.seasons) : "");
     mark(node, "aria-busy", running ? "true" : null);
     if (latest.fault !== null) {
-      put(trouble, `The run ended: ${latest.fault}`);
+      put(trouble, say.failed(latest.fault));
     }
     rows.node.hidden = latest.result === null;
     if (latest.result !== null) {
       const { result } = latest;
-      rows.set(["Figure", "P10", "P50", "P90"], [...ROWS, ...money(result)].map(([name, kind, of]) => [name, ...["p10", "p50", "p90"].map((at) => told(kind, of(result)[at]))]));
+      rows.set(say.COLUMNS, [...ROWS, ...money(result)].map(([name, kind, of]) => [name, ...["p10", "p50", "p90"].map((at) => told(kind, of(result)[at]))]));
       const wish = result.wish === null ? "" : ` ${system() === "metric" ? result.wish.metric : result.wish.us}`;
-      put(words, `The house holds its minimum all winter in ${full("share", result.ahead.chanceOfHoldingMinimum)} of the seasons. A tenth of the seasons lie below P10, half below P50, nine tenths below P90.${wish}`);
+      put(words, `${say.holds(full("share", result.ahead.chanceOfHoldingMinimum))}${wish}`);
     }
   }
 
@@ -91,7 +93,7 @@ export function aheadCard() {
     try {
       await call();
     } catch (refusal) {
-      put(trouble, refusal.field === "seasons" ? `How many seasons: ${refusal.given} is not allowed. Allowed: ${refusal.allowed}.` : refusal.message);
+      put(trouble, refusal.field === "seasons" ? notAllowed(say.howMany, refusal.given, refusal.allowed) : refusal.message);
     }
     await look();
   }

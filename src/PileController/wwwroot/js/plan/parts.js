@@ -1,15 +1,16 @@
 import { h, put } from "../dom.js";
+import { old } from "../words/plan.js";
 
 /** A card of figures with the mark that shows while they are from before a change. */
 export function card(title, width, ...children) {
   return h("section", { class: `card ${width}` },
-    h("div", { class: "spread" }, h("h2", {}, title), h("span", { class: "old-mark" }, "from before your change")), ...children);
+    h("div", { class: "spread" }, h("h2", {}, title), h("span", { class: "old-mark" }, old)), ...children);
 }
 
 /** The same, folded away on a phone behind its heading; the card stands open where there is room beside it. */
 export function folded(title, width, ...children) {
   const node = h("details", { class: `card fold ${width}` },
-    h("summary", {}, h("h2", {}, title), h("span", { class: "old-mark" }, "from before your change")), ...children);
+    h("summary", {}, h("h2", {}, title), h("span", { class: "old-mark" }, old)), ...children);
   node.open = window.matchMedia("(min-width: 60rem)").matches;
   return node;
 }

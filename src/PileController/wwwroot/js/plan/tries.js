@@ -1,13 +1,14 @@
 import { h, put, mark } from "../dom.js";
 import { back, bare, convert, full, system, unit } from "../units.js";
+import * as say from "../words/plan.js";
 import { NOTHING, apply, turnsOf } from "./changes.js";
 
 // Least and most are in SI and depend on the heap as tried; steps are round in either system.
 const FIELDS = [
-  { id: "turns", name: "Turns of pipe", kind: "count", of: turnsOf, step: { metric: 1, american: 1 }, least: () => 1, most: (heap, limit) => limit("turns").most },
-  { id: "radiusM", name: "Radius of the turns", kind: "length", of: (heap) => heap.coilRadiusM, step: { metric: 0.1, american: 0.25 }, least: (heap, limit) => limit("radiusM").least, most: (heap) => heap.radiusM - 0.1 },
-  { id: "heapRadiusM", name: "Radius of the heap", kind: "length", of: (heap) => heap.radiusM, step: { metric: 0.1, american: 0.25 }, least: (heap) => Math.max(heap.coilRadiusM, heap.ductRadiusM) + 0.1, most: () => 3.5 },
-  { id: "coverM", name: "Cover", kind: "length", of: (heap) => heap.coverM, step: { metric: 0.05, american: 0.1 }, least: () => 0, most: () => 1 },
+  { id: "turns", kind: "count", of: turnsOf, step: { metric: 1, american: 1 }, least: () => 1, most: (heap, limit) => limit("turns").most },
+  { id: "radiusM", kind: "length", of: (heap) => heap.coilRadiusM, step: { metric: 0.1, american: 0.25 }, least: (heap, limit) => limit("radiusM").least, most: (heap) => heap.radiusM - 0.1 },
+  { id: "heapRadiusM", kind: "length", of: (heap) => heap.radiusM, step: { metric: 0.1, american: 0.25 }, least: (heap) => Math.max(heap.coilRadiusM, heap.ductRadiusM) + 0.1, most: () => 3.5 },
+  { id: "coverM", kind: "length", of: (heap) => heap.coverM, step: { metric: 0.05, american: 0.1 }, least: () => 0, most: () => 1 },
 ];
 
 const onStep = (value, step, round = Math.round) => Number((round(Number((value / step).toFixed(6))) * step).toFixed(4));
@@ -18,7 +19,7 @@ function field(one, changed) {
   const number = h("input", { type: "number", inputmode: "decimal", oninput: () => changed(number.value === "" ? NaN : number.valueAsNumber) });
   const said = h("output", { for: id, class: "num" });
   const node = h("div", { class: "field", "data-field": one.id },
-    h("div", { class: "spread" }, h("label", { class: "head", for: id }, one.name), said),
+    h("div", { class: "spread" }, h("label", { class: "head", for: id }, say.FIELDS[one.id]), said),
     h("div", { class: "try" }, slider, number));
 
   function set(built, heap, value, limit) {
@@ -36,10 +37,10 @@ function field(one, changed) {
     if (document.activeElement !== number) {
       number.value = now;
     }
-    const text = value === null ? `${full(one.kind, one.of(built))}, as built` : `${full(one.kind, value)}, built ${bare(one.kind, one.of(built))}`;
+    const text = value === null ? say.fieldAsBuilt(full(one.kind, one.of(built))) : say.fieldTried(full(one.kind, value), bare(one.kind, one.of(built)));
     put(said, text);
     mark(slider, "aria-valuetext", text);
-    mark(number, "aria-label", `${one.name}, ${unit(one.kind) || "number"}`);
+    mark(number, "aria-label", say.typed(say.FIELDS[one.id], unit(one.kind)));
     mark(node, "data-changed", value === null ? null : "");
   }
 
@@ -53,11 +54,11 @@ export function tries(changed, ...told) {
   let tried = NOTHING;
   const limit = (name) => limits.find((one) => one.field === name);
   const rows = FIELDS.map((one) => field(one, (shown) => take(one, shown)));
-  const reset = h("button", { type: "button", class: "quiet", onclick: () => settle(NOTHING) }, "Back to as built");
+  const reset = h("button", { type: "button", class: "quiet", onclick: () => settle(NOTHING) }, say.reset);
   const fields = h("div", { class: "tries", hidden: true }, ...rows.map((row) => row.node),
-    h("p", { class: "hint" }, "Turns keep their number when their radius changes, so the pipe gets longer or shorter. A wider heap is more of the same chips. The number beside a slider may be typed."),
+    h("p", { class: "hint" }, say.tryAbout),
     h("div", { class: "row" }, reset));
-  const node = h("section", { class: "card w5", "aria-label": "What you try" }, h("h2", {}, "Try it otherwise"), ...told, fields);
+  const node = h("section", { class: "card w5", "aria-label": say.whatYouTry }, h("h2", {}, say.tryIt), ...told, fields);
 
   function take(one, shown) {
     if (!Number.isFinite(shown)) {
@@ -93,6 +94,3 @@ export function tries(changed, ...told) {
     redraw: draw,
   };
 }
-
-/** The name a field has on this page. */
-export const nameOf = (id) => FIELDS.find((one) => one.id === id)?.name ?? id;

@@ -1,28 +1,29 @@
 import { weekChart } from "../charts/weekChart.js";
 import { h } from "../dom.js";
+import * as say from "../words/planFigures.js";
 import { folded } from "./parts.js";
 
-const line = (name, label, color, dash) => ({ name, label, color: `c-${color}`, dash });
+const line = (name, color, dash) => ({ name, label: say.LINES[name], color: `c-${color}`, dash });
 
 const CHARTS = [
   {
-    title: "Heat by week",
+    title: say.heatByWeek,
     kind: "power",
     zero: true,
-    series: [line("generatedWatts", "Made", "ember"), line("lostWatts", "Lost by itself", "slate", "6 3"), line("drawnWatts", "Drawn", "moss", "9 3")],
+    series: [line("generatedWatts", "ember"), line("lostWatts", "slate", "6 3"), line("drawnWatts", "moss", "9 3")],
   },
   {
-    title: "Warmth by week",
+    title: say.warmthByWeek,
     kind: "temperature",
-    series: [line("activeZoneC", "Hot zone", "ember"), line("turnsC", "At the turns", "lake", "6 2 1 2")],
-    level: { label: "Floor", color: "c-bad", dash: "12 4", of: (now) => now.heapFloorC },
+    series: [line("activeZoneC", "ember"), line("turnsC", "lake", "6 2 1 2")],
+    level: { label: say.floor, color: "c-bad", dash: "12 4", of: (now) => now.heapFloorC },
   },
 ];
 
 /** The season week by week, with tables. */
 export function weekCharts() {
   const charts = CHARTS.map(weekChart);
-  const node = folded("Week by week", "w12", h("div", { class: "charts" }, ...charts.map((one) => one.node)));
+  const node = folded(say.weeks, "w12", h("div", { class: "charts" }, ...charts.map((one) => one.node)));
   return {
     node,
     set(plan, now) {

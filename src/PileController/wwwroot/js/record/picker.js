@@ -1,5 +1,6 @@
 import { h } from "../dom.js";
 import { kindOf } from "../units.js";
+import * as say from "../words/record.js";
 import { choices } from "./series.js";
 
 const KEY = "channels";
@@ -7,9 +8,9 @@ const KEY = "channels";
 /** Which channels to show together; none chosen means the usual charts. Remembered here. */
 export function picker(changed) {
   const ticks = h("div", { class: "ticks" });
-  const node = h("details", { class: "card" }, h("summary", {}, "Choose channels"),
-    h("p", { class: "hint" }, "Those of one kind share a chart. With none chosen the usual charts are shown."), ticks,
-    h("div", { class: "row" }, h("button", { type: "button", class: "quiet", onclick: () => { boxes.forEach((one) => { one.box.checked = false; }); tell(); } }, "The usual charts")));
+  const node = h("details", { class: "card" }, h("summary", {}, say.choose),
+    h("p", { class: "hint" }, say.chooseAbout), ticks,
+    h("div", { class: "row" }, h("button", { type: "button", class: "quiet", onclick: () => { boxes.forEach((one) => { one.box.checked = false; }); tell(); } }, say.usual)));
   let boxes = [];
 
   function tell() {

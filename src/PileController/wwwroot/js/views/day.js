@@ -2,20 +2,19 @@ import { h, put } from "../dom.js";
 import * as api from "../api.js";
 import { full } from "../units.js";
 import { dayAndClock, span } from "../time.js";
+import * as say from "../words/nights.js";
 
 // Asked again after ten minutes of the place, but not oftener than this in true time.
 const AGAIN = 600000;
 const LEAST_TRUE = 10000;
 
-const times = (count) => (count === null ? "–" : count === 0 ? "not once" : count === 1 ? "once" : `${count} times`);
-
 const ROWS = [
-  ["Coldest house air", (day) => full("temperature", day.coldestC)],
-  ["That was on", (day, now) => (day.coldestC === null ? "–" : dayAndClock(day.coldestUtcMs, now.offsetMinutes))],
-  ["House below its minimum", (day) => (day.coldestC === null ? "–" : day.belowMs === 0 ? "at no time" : span(day.belowMs))],
-  ["Heat by water", (day) => full("energy", day.waterKWh)],
-  ["Heat by air", (day) => full("energy", day.airKWh)],
-  ["Pump started", (day) => times(day.starts)],
+  [say.coldest, (day) => full("temperature", day.coldestC)],
+  [say.thatWasOn, (day, now) => (day.coldestC === null ? "–" : dayAndClock(day.coldestUtcMs, now.offsetMinutes))],
+  [say.below, (day) => (day.coldestC === null ? "–" : day.belowMs === 0 ? say.atNoTime : span(day.belowMs))],
+  [say.byWater, (day) => full("energy", day.waterKWh)],
+  [say.byAir, (day) => full("energy", day.airKWh)],
+  [say.pumpStarted, (day) => (day.starts === null ? "–" : say.times(day.starts))],
 ];
 
 /** The last 24 hours: how cold the house got, what was drawn and how often the pump started. */
@@ -27,7 +26,7 @@ export function dayCard() {
     return value;
   });
   const hint = h("p", { class: "hint" });
-  const node = h("section", { class: "card live w5", "data-card": "day" }, h("h2", {}, "The last 24 hours"), list, hint);
+  const node = h("section", { class: "card live w5", "data-card": "day" }, h("h2", {}, say.lastDay), list, hint);
   let asking = false;
   let askedAt = -Infinity;
   let askedOf = -Infinity;
@@ -36,7 +35,7 @@ export function dayCard() {
   function show(now) {
     if (day !== null) {
       ROWS.forEach(([, read], index) => put(cells[index], read(day, now)));
-      put(hint, day.untoldMs > AGAIN ? `Of ${span(day.untoldMs)} of it there is no record.` : "");
+      put(hint, day.untoldMs > AGAIN ? say.noRecord(span(day.untoldMs)) : "");
       hint.hidden = day.untoldMs <= AGAIN;
     }
   }

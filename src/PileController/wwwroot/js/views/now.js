@@ -1,7 +1,8 @@
 import { h, put, mark, toneMark, setTone } from "../dom.js";
-import { bare, full, system, unit } from "../units.js";
+import { bare, full, many, system, together, unit } from "../units.js";
 import * as time from "../time.js";
-import { MODES, curbWords, together } from "../words.js";
+import * as say from "../words/now.js";
+import { MODES, curbWords } from "../words/names.js";
 import * as feed from "../feed.js";
 import { houseAnswer, heapAnswer, workTone, cautions } from "../judge.js";
 import { dayCard } from "./day.js";
@@ -12,7 +13,7 @@ import { loopDrawing } from "../drawings/loop.js";
 
 // While no news comes nothing is vouched for: the tick goes, and the words say how old they are.
 const aged = (tone) => (feed.silent() && tone === "good" ? "plain" : tone);
-const agedWords = (says) => (feed.silent() ? `${says.replace(" is ", " was ")}, ${time.span(feed.age() * 1000)} ago` : says);
+const agedWords = (says) => (feed.silent() ? say.before(says, time.span(feed.age() * 1000)) : says);
 
 function answer(title, width) {
   const icon = toneMark();
@@ -43,7 +44,7 @@ function answer(title, width) {
 
 function workAnswer() {
   const icon = toneMark();
-  const head = h("span", {}, "Waiting");
+  const head = h("span", {}, say.waiting);
   const why = h("p", { class: "why" });
   const note = h("p", { class: "line" });
   const since = h("p", { class: "line num" });
@@ -57,8 +58,8 @@ function workAnswer() {
       setTone(icon, tone);
       put(head, agedWords(MODES[now.mode] ?? now.mode));
       put(why, together(system() === "american" ? now.whyAmerican : now.why));
-      put(curb, `Limited by ${curbWords(now.curb, now.mode)}.`);
-      put(since, `Since ${time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes)} (${time.span(now.utcMs - now.modeSinceUtcMs)}).`);
+      put(curb, say.limitedBy(curbWords(now.curb, now.mode)));
+      put(since, say.since(time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes), time.span(now.utcMs - now.modeSinceUtcMs)));
       put(note, now.note ?? "");
       note.hidden = !now.note;
     },
@@ -78,19 +79,19 @@ function facts(rows) {
 const plusMinus = (now) => (now.totals.waterErrorKWh === null ? "" : ` ± ${bare("energy", now.totals.waterErrorKWh)}`);
 
 const TOTALS = [
-  ["Heat by water", (now) => `${bare("energy", now.totals.waterKWh)}${plusMinus(now)} ${unit("energy")}`],
-  ["Heat by air", (now) => full("energy", now.totals.airKWh)],
-  ["Pump and blower, electric", (now) => full("electricEnergy", (now.totals.pumpKWh ?? 0) + (now.totals.blowerKWh ?? 0))],
-  ["Water moved", (now) => full("volume", now.totals.litres)],
-  ["Record", (now) => `${now.record.accepting ? "writing" : `not writing: ${now.record.fault ?? "no reason known"}`}${now.record.damage ? "; damaged, see above" : ""}`],
-  ["Ticks dropped by the record", (now) => now.record.droppedTicks.toLocaleString("en-US")],
-  ["Ticks missed", (now) => now.service.missedTicks.toLocaleString("en-US")],
+  [say.byWater, (now) => `${bare("energy", now.totals.waterKWh)}${plusMinus(now)} ${unit("energy")}`],
+  [say.byAir, (now) => full("energy", now.totals.airKWh)],
+  [say.electric, (now) => full("electricEnergy", (now.totals.pumpKWh ?? 0) + (now.totals.blowerKWh ?? 0))],
+  [say.waterMoved, (now) => full("volume", now.totals.litres)],
+  [say.record, (now) => `${now.record.accepting ? say.writing : say.notWriting(now.record.fault)}${now.record.damage ? say.damaged : ""}`],
+  [say.dropped, (now) => many(now.record.droppedTicks)],
+  [say.missed, (now) => many(now.service.missedTicks)],
 ];
 
 /** The moment: is the house safe, is the heap well, what is done and why. */
 export function nowView() {
-  const house = answer("House", "w3");
-  const heap = answer("Heap", "w3");
+  const house = answer(say.house, "w3");
+  const heap = answer(say.heap, "w3");
   const work = workAnswer();
   const bars = drawBars();
   const section = heapDrawing();
@@ -99,17 +100,17 @@ export function nowView() {
   const day = dayCard();
   const totals = facts(TOTALS);
   const warned = h("ul", { class: "small" });
-  const warnings = h("section", { class: "notice w12", "aria-label": "Cautions" }, warned);
+  const warnings = h("section", { class: "notice w12", "aria-label": say.cautions }, warned);
   const grid = h("div", { class: "now-grid" },
     house.node, heap.node, work.node, warnings, tonight.node,
     day.node,
-    h("section", { class: "card live w7 deep" }, h("h2", {}, "Heap, cut through the middle"), section.node),
-    h("section", { class: "card live w5" }, h("h2", {}, "Draw"), bars.node),
-    h("section", { class: "card live w5" }, h("h2", {}, "Loop and house"), loop.node),
-    h("section", { class: "card live w7" }, h("h2", {}, "Since the record began"), totals.node));
+    h("section", { class: "card live w7 deep" }, h("h2", {}, say.heapCut), section.node),
+    h("section", { class: "card live w5" }, h("h2", {}, say.draw), bars.node),
+    h("section", { class: "card live w5" }, h("h2", {}, say.loopAndHouse), loop.node),
+    h("section", { class: "card live w7" }, h("h2", {}, say.sinceBeginning), totals.node));
 
   return {
-    nodes: [h("h1", { class: "unseen" }, "Now"), grid],
+    nodes: [h("h1", { class: "unseen" }, say.title), grid],
     update(now) {
       house.set(houseAnswer(now));
       heap.set(heapAnswer(now));

@@ -3,7 +3,7 @@ import * as api from "../api.js";
 import * as feed from "../feed.js";
 import { full, system } from "../units.js";
 import { NOTHING, apply, fieldsOf } from "../plan/changes.js";
-import { nameOf, tries } from "../plan/tries.js";
+import { tries } from "../plan/tries.js";
 import { litMean } from "../plan/season.js";
 import { giveCard } from "../plan/give.js";
 import { compareCard } from "../plan/compare.js";
@@ -13,8 +13,10 @@ import { placesCard } from "../plan/places.js";
 import { airCard } from "../plan/air.js";
 import { houseCard } from "../plan/house.js";
 import { loopCard, stuffCard } from "../plan/build.js";
-import { adviceCard, cautionsCard, wordsCard } from "../plan/words.js";
+import { adviceCard, cautionsCard, wordsCard } from "../plan/advice.js";
 import { trialDrawing } from "../drawings/trial.js";
+import * as say from "../words/plan.js";
+import { notAllowed } from "../words/shared.js";
 
 // Long enough that a slider in motion asks now and then, short enough to be answered within the second.
 const REST_MS = 120;
@@ -33,13 +35,13 @@ export function planView() {
   const advice = adviceCard();
   const parts = [
     advice,
-    wordsCard("Wishes and what the heap holds", (sketch) => sketch.claims, "No wish is set."),
+    wordsCard(say.claims, (sketch) => sketch.claims, say.noClaims),
     placesCard(), airCard(), houseCard(), loopCard(), stuffCard(), cautionsCard(),
   ];
   const state = h("p", { class: "plan-state", role: "status" });
   const trouble = h("p", { class: "error", role: "alert" });
   const controls = tries((next) => change(next), state);
-  const sheet = h("a", { class: "button", target: "_blank", rel: "noopener" }, "Open the build sheet to print");
+  const sheet = h("a", { class: "button", target: "_blank", rel: "noopener" }, say.sheetOpen);
   const figures = h("div", { class: "plan-figures", hidden: true }, compare.node, advice.node, weeks.node, ...parts.slice(1).map((one) => one.node));
   const top = h("div", { class: "plan-figures" }, give.node);
   let tried = NOTHING;
@@ -80,7 +82,7 @@ export function planView() {
     picture();
     old(plan !== null ? "" : null);
     put(trouble, "");
-    put(state, "Reckoning…");
+    put(state, say.reckoning);
     link();
     asking?.abort();
     clearTimeout(timer);
@@ -89,8 +91,8 @@ export function planView() {
 
   function done() {
     const more = base === null || plan.changed.length === 0 ? null : plan.sketch.coil.meanDrawnWatts - base.sketch.coil.meanDrawnWatts;
-    const beside = more === null ? "as it is built" : `${full("power", Math.abs(more))} ${more >= 0 ? "more" : "less"} than as built`;
-    put(state, `${full("power", plan.sketch.coil.meanDrawnWatts)} on the season's mean, ${beside}.`);
+    const beside = more === null ? say.asBuilt : (more >= 0 ? say.moreThanBuilt : say.lessThanBuilt)(full("power", Math.abs(more)));
+    put(state, say.mean(full("power", plan.sketch.coil.meanDrawnWatts), beside));
   }
 
   async function ask() {
@@ -117,22 +119,22 @@ export function planView() {
           put(state, "");
         }
         put(trouble, refusal.field === null || refusal.field === undefined ? refusal.message
-          : `${nameOf(refusal.field)}: ${refusal.given} is not allowed. Allowed: ${refusal.allowed}.`);
+          : notAllowed(say.FIELDS[refusal.field] ?? refusal.field, refusal.given, refusal.allowed));
       }
     }
   }
 
   return {
     nodes: [
-      h("div", { class: "view-head" }, h("h1", {}, "Plan"),
-        h("p", { class: "hint" }, "Try other turns or another heap and see what it would give. Trying changes nothing on the rig and nothing in the settings.")),
+      h("div", { class: "view-head" }, h("h1", {}, say.title),
+        h("p", { class: "hint" }, say.about)),
       trouble,
       h("div", { class: "now-grid" },
         top,
-        h("section", { class: "card w7" }, h("h2", {}, "Heap as tried, cut through the middle"), drawing.node),
+        h("section", { class: "card w7" }, h("h2", {}, say.drawing), drawing.node),
         controls.node, figures, ahead.node,
-        h("section", { class: "card w12" }, h("h2", {}, "Build sheet"),
-          h("p", { class: "hint" }, "One page with the heap, the turns, the pipe list and the order of building, for what is tried above."),
+        h("section", { class: "card w12" }, h("h2", {}, say.sheet),
+          h("p", { class: "hint" }, say.sheetAbout),
           h("div", { class: "row" }, sheet))),
     ],
     update(now) {

@@ -9,12 +9,13 @@ import { chosenCharts, USUAL } from "../record/series.js";
 import { store } from "../record/store.js";
 import * as windows from "../record/window.js";
 import { dayAndClock, span } from "../time.js";
+import * as say from "../words/record.js";
 
 const HOUR = 3600000;
 const DAY = 24 * HOUR;
 const RENEW_MS = 15000;
 
-const SPANS = [["6 hours", 6 * HOUR], ["Day", DAY], ["3 days", 3 * DAY], ["14 days", 14 * DAY], ["Season", 240 * DAY]];
+const SPANS = [[say.SPANS.sixHours, 6 * HOUR], [say.SPANS.day, DAY], [say.SPANS.threeDays, 3 * DAY], [say.SPANS.fortnight, 14 * DAY], [say.SPANS.season, 240 * DAY]];
 
 /** The record: any channels together, over hours or a season. */
 export function recordView() {
@@ -22,7 +23,7 @@ export function recordView() {
   const seenText = h("p", { class: "num", role: "status" });
   const holder = h("div", { class: "charts" });
   const spanButtons = SPANS.map(([name, ms]) => h("button", { type: "button", class: "quiet", onclick: () => seen !== null && choose(ms) }, name));
-  const tools = [["Earlier", () => page(-0.5)], ["Later", () => page(0.5)], ["Closer", () => zoom(0.5)], ["Wider", () => zoom(2)], ["Newest", () => newest()]]
+  const tools = [[say.TOOLS.earlier, () => page(-0.5)], [say.TOOLS.later, () => page(0.5)], [say.TOOLS.closer, () => zoom(0.5)], [say.TOOLS.wider, () => zoom(2)], [say.TOOLS.newest, () => newest()]]
     .map(([name, act]) => h("button", { type: "button", class: "quiet", onclick: () => seen !== null && act() }, name));
   const marks = decisionMarks((list) => charts.forEach((chart) => chart.mark(list)));
   const pick = picker((list) => { build(list.length === 0 ? USUAL : chosenCharts(list)); ask(true); });
@@ -70,7 +71,7 @@ export function recordView() {
 
   function tellSeen() {
     const offset = feed.now().offsetMinutes;
-    put(seenText, `${dayAndClock(seen.from, offset)} to ${dayAndClock(seen.to, offset)} (${span(seen.to - seen.from)})`);
+    put(seenText, say.seen(dayAndClock(seen.from, offset), dayAndClock(seen.to, offset), span(seen.to - seen.from)));
     spanButtons.forEach((button, index) => mark(button, "aria-pressed", SPANS[index][1] === chosen));
   }
 
@@ -137,10 +138,10 @@ export function recordView() {
   build(USUAL);
   return {
     nodes: [
-      h("div", { class: "view-head" }, h("h1", {}, "Record"),
-        h("p", { class: "hint" }, "Drag to move, pinch or Ctrl and wheel to zoom. By keyboard: Tab to a chart, arrows for the cursor, Shift and arrows to move, + and − to zoom.")),
-      h("div", { class: "row", role: "group", "aria-label": "How long" }, ...spanButtons),
-      h("div", { class: "row", role: "group", "aria-label": "Move and zoom" }, ...tools),
+      h("div", { class: "view-head" }, h("h1", {}, say.title),
+        h("p", { class: "hint" }, say.about)),
+      h("div", { class: "row", role: "group", "aria-label": say.howLong }, ...spanButtons),
+      h("div", { class: "row", role: "group", "aria-label": say.moveAndZoom }, ...tools),
       seenText, pick.node, trouble, holder, marks.node,
     ],
     update(now) {

@@ -2,7 +2,8 @@ import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { full, kindOf } from "../units.js";
 import { span } from "../time.js";
-import { PROBE_FAULTS, RIG_FAULTS, RIG_FAULT_SHOWS, showsWhen } from "../words.js";
+import { offsetWords, provenWords } from "../rig/tests.js";
+import { ACTUATORS, PROBE_FAULTS, RIG_FAULTS, RIG_FAULT_SHOWS, showsWhen } from "../words.js";
 
 const worded = (reading) => {
   if (reading.channel === "leak") {
@@ -48,10 +49,15 @@ function faultTools(first, act) {
 function probeRow(first, demo, act) {
   const value = h("p", { class: "value" });
   const state = h("p", { class: "state num" });
+  const proof = h("p", { class: "state num", hidden: true });
   const tools = demo ? faultTools(first, act) : null;
-  const node = h("li", { class: "probe", "data-channel": first.channel }, h("div", {}, h("h3", {}, first.name), state), value, ...(tools?.nodes ?? []));
+  const node = h("li", { class: "probe", "data-channel": first.channel }, h("div", {}, h("h3", {}, first.name), state, proof), value, ...(tools?.nodes ?? []));
   return {
     node,
+    prove(calibration, offset) {
+      proof.hidden = calibration === undefined;
+      put(proof, calibration === undefined ? "" : `${offsetWords(calibration.offsetK)}, ${provenWords("calibrated", calibration.calibratedUtcMs, calibration.verdict, offset)}`);
+    },
     set(now, reading) {
       const good = reading.quality === "good";
       const faults = (now.faults ?? []).filter((one) => one.channel === reading.channel);
@@ -90,6 +96,13 @@ export function rigView() {
     h("ul", { class: "hint" }, ...Object.entries(RIG_FAULT_SHOWS).map(([kind, text]) => h("li", {}, `${RIG_FAULTS[kind]}: ${text}`))),
     h("div", { class: "row" }, h("button", { type: "button", onclick: () => act(() => api.removeFault({})) }, "Mend everything")));
   let rows = null;
+  let proven = null;
+  const proofs = h("ul", { class: "hint proofs", "aria-label": "Last proof of each actuator" });
+
+  // Without it the view still tells what it is for.
+  api.commissioning().then((answer) => {
+    proven = answer;
+  }, () => {});
 
   async function act(call) {
     put(trouble, "");
@@ -121,7 +134,7 @@ export function rigView() {
       trouble, said,
       h("div", { class: "two live" },
         h("section", {}, h("h2", { class: "unseen" }, "Probes"), probes),
-        h("div", { class: "now-grid" }, h("section", { class: "card w12" }, h("h2", {}, "What the actuators are told"), told), h("div", { class: "w12" }, faults))),
+        h("div", { class: "now-grid" }, h("section", { class: "card w12" }, h("h2", {}, "What the actuators are told"), told, proofs, h("p", { class: "hint" }, h("a", { class: "button quiet", href: "#commission" }, "Commission: find, calibrate, prove"))), h("div", { class: "w12" }, faults))),
     ],
     update(now) {
       if (rows === null) {
@@ -129,6 +142,11 @@ export function rigView() {
         probes.replaceChildren(...rows.map((row) => row.node));
       }
       rows.forEach((row, index) => row.set(now, now.readings[index]));
+      if (proven !== null && proofs.children.length === 0) {
+        proofs.append(...proven.actuators.filter((one) => now.fitted[one.actuator])
+          .map((one) => h("li", {}, `${ACTUATORS[one.actuator]}: ${provenWords("proven", one.provenUtcMs, one.verdict, now.offsetMinutes)}`)));
+      }
+      rows.forEach((row, index) => row.prove(proven?.probes.find((one) => one.channel === now.readings[index].channel), now.offsetMinutes));
       switches.forEach((one) => one.set(now));
       faults.hidden = now.faults === null;
       actuators(now);

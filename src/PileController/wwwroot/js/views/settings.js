@@ -1,10 +1,10 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { dayAndClock } from "../time.js";
-import { SECTIONS, SETTINGS as WORDS } from "../words.js";
+import * as say from "../words/settings.js";
+import { yourName } from "../words/shared.js";
+import { nameInput, remember } from "../who.js";
 import * as feed from "../feed.js";
-
-const NAME = "who";
 
 /** A value as a person reads and writes it: text without its quotes. */
 const shown = (value) => (value === null ? "none" : typeof value === "string" ? value : JSON.stringify(value));
@@ -28,25 +28,25 @@ function entry(setting, id, changed) {
   const field = list === null
     ? h("input", { type: "text", id, autocomplete: "off", spellcheck: "false", value: shown(setting.value), "aria-describedby": `${id}-about ${id}-wrong`, oninput: changed })
     : h("select", { id, "aria-describedby": `${id}-about ${id}-wrong`, onchange: changed },
-      ...list.map((one) => h("option", { value: one, selected: one === shown(setting.value) }, typeof setting.value === "boolean" ? (one === "true" ? "yes" : "no") : one)));
+      ...list.map((one) => h("option", { value: one, selected: one === shown(setting.value) }, typeof setting.value === "boolean" ? (one === "true" ? say.yes : say.no) : one)));
   return field;
 }
 
 function row(setting, changed, back) {
   const id = `set-${setting.path.replaceAll(".", "-")}`;
   const wrong = h("p", { class: "error", id: `${id}-wrong`, role: "alert" });
-  const about = `${setting.doc} Allowed: ${setting.allowed}.${setting.mayGo === null ? "" : ` From here only ${setting.mayGo} than ${shown(setting.file)}, which the file says.`}`;
+  const about = `${say.allowed(setting.doc, setting.allowed)}${setting.mayGo === null ? "" : say.onlyOneWay(setting.mayGo, shown(setting.file))}`;
   const fixed = setting.inTheFile !== null;
   const long = shown(setting.value).length > 60;
   const field = fixed ? (long ? null : h("p", { class: "num" }, shown(setting.value))) : entry(setting, id, changed);
   const state = setting.changed
-    ? h("p", { class: "hint" }, `Changed on this page; the file says ${shown(setting.file)}. `,
-      h("button", { type: "button", class: "quiet", onclick: () => back(setting.path) }, "Back to the file's"))
+    ? h("p", { class: "hint" }, say.changedHere(shown(setting.file)),
+      h("button", { type: "button", class: "quiet", onclick: () => back(setting.path) }, say.backToFile))
     : null;
   const node = h("div", { class: "setting", "data-path": setting.path, "data-changed": setting.changed },
     fixed ? h("p", { class: "head" }, h("span", { class: "path" }, setting.path)) : h("label", { class: "head", for: id }, h("span", { class: "path" }, setting.path)),
     h("p", { class: "hint", id: `${id}-about` }, about), field,
-    fixed ? h("p", { class: "hint" }, `In the file only: ${setting.inTheFile}.`) : null, wrong, state);
+    fixed ? h("p", { class: "hint" }, say.inFileOnly(setting.inTheFile)) : null, wrong, state);
   return {
     node,
     path: setting.path,
@@ -65,12 +65,12 @@ function row(setting, changed, back) {
 const change = (one, from, to) => h("tr", {}, h("th", { scope: "row", class: "path" }, one.path), h("td", {}, shown(one.was)), h("td", {}, shown(one.is)));
 
 function differences(list) {
-  return h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": "What would change" },
-    h("table", {}, h("thead", {}, h("tr", {}, ...["Setting", "Is now", "Would be"].map((name) => h("th", { scope: "col" }, name)))),
+  return h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": say.wouldChange },
+    h("table", {}, h("thead", {}, h("tr", {}, ...say.COLUMNS.map((name) => h("th", { scope: "col" }, name)))),
       h("tbody", {}, ...list.map((one) => change(one)))));
 }
 
-const past = (one, offset) => h("li", {}, `${dayAndClock(one.utcMs, offset)}: ${one.path} from ${shown(one.was)} to ${shown(one.is)}, by ${one.who} (from ${one.from})`);
+const past = (one, offset) => h("li", {}, say.past(dayAndClock(one.utcMs, offset), one.path, shown(one.was), shown(one.is), one.who, one.from));
 
 /** All settings: read them, change what may be changed, and see what that means before it applies. */
 export function settingsView() {
@@ -81,10 +81,10 @@ export function settingsView() {
   const sections = h("div", { class: "sections" });
   const preview = h("div", { class: "preview" });
   const made = h("ul", { class: "plain small" });
-  const who = h("input", { type: "text", id: "settings-who", maxlength: 40, autocomplete: "name", value: localStorage.getItem(NAME) ?? "" });
-  const look = h("button", { type: "button", onclick: () => tryIt() }, "See what would change");
-  const apply = h("button", { type: "button", hidden: true, onclick: () => applyIt() }, "Apply");
-  const drop = h("button", { type: "button", class: "quiet", onclick: () => { reset = []; load(); } }, "Drop my changes");
+  const who = nameInput({ id: "settings-who" });
+  const look = h("button", { type: "button", onclick: () => tryIt() }, say.look);
+  const apply = h("button", { type: "button", hidden: true, onclick: () => applyIt() }, say.apply);
+  const drop = h("button", { type: "button", class: "quiet", onclick: () => { reset = []; load(); } }, say.drop);
   let rows = [];
   let reset = [];
   let answer = null;
@@ -127,11 +127,11 @@ export function settingsView() {
       const inside = rows.filter((one) => one.path.split(".")[0] === name);
       const count = answer.settings.filter((one) => one.changed && one.path.split(".")[0] === name).length;
       return h("details", { class: "card" },
-        h("summary", {}, `${SECTIONS[name] ?? name}${count > 0 ? ` (${count} changed on this page)` : ""}`), ...inside.map((one) => one.node));
+        h("summary", {}, say.section(say.SECTIONS[name] ?? name, count)), ...inside.map((one) => one.node));
     }));
     sift();
     const offset = feed.now()?.offsetMinutes ?? 0;
-    made.replaceChildren(...(answer.changes.length === 0 ? [h("li", {}, "None yet.")] : answer.changes.map((one) => past(one, offset))));
+    made.replaceChildren(...(answer.changes.length === 0 ? [h("li", {}, say.noneYet)] : answer.changes.map((one) => past(one, offset))));
     notice.hidden = answer.trouble === null;
     put(notice, answer.trouble ?? "");
   }
@@ -150,9 +150,9 @@ export function settingsView() {
   }
 
   function tell(outcome) {
-    rows.forEach((one) => one.say(outcome.faults.filter((fault) => fault.path === one.path).map((fault) => `Not ${fault.given}. Allowed: ${fault.allowed}.`).join(" ")));
+    rows.forEach((one) => one.say(outcome.faults.filter((fault) => fault.path === one.path).map((fault) => say.wrongValue(fault.given, fault.allowed)).join(" ")));
     const others = outcome.faults.filter((fault) => !rows.some((one) => one.path === fault.path));
-    put(trouble, outcome.faults.length === 0 ? "" : `${outcome.faults.length === 1 ? "One thing is" : `${outcome.faults.length} things are`} wrong; nothing is changed. ${others.map((fault) => fault.sentence).join(" ")}`);
+    put(trouble, outcome.faults.length === 0 ? "" : say.wrong(outcome.faults.length, others.map((fault) => fault.sentence).join(" ")));
     const first = rows.find((one) => outcome.faults.some((fault) => fault.path === one.path));
     if (first !== undefined) {
       first.node.closest("details").open = true;
@@ -169,11 +169,11 @@ export function settingsView() {
         return;
       }
       if (outcome.differences.length === 0) {
-        put(said, "Nothing would change.");
+        put(said, say.nothingChanges);
         return;
       }
       preview.replaceChildren(differences(outcome.differences),
-        h("p", { class: "hint" }, WORDS.restart));
+        h("p", { class: "hint" }, say.restart));
       apply.hidden = false;
       apply.focus();
     } catch (refusal) {
@@ -182,32 +182,32 @@ export function settingsView() {
   }
 
   async function applyIt() {
-    localStorage.setItem(NAME, who.value.trim());
+    remember(who.value.trim());
     try {
       const outcome = await api.applySettings({ ...edit(), base: answer.fingerprint, who: who.value.trim() });
       awaited = outcome.fingerprint;
       touched();
-      put(said, "Written. The controller is starting with it.");
+      put(said, say.written);
     } catch (refusal) {
       if (refusal.answer?.faults !== undefined) {
         tell(refusal.answer);
         return;
       }
-      put(trouble, refusal.field === "who" ? "Your name: nothing is given. It goes into the record." : refusal.message);
+      put(trouble, refusal.field === "who" ? say.noName : refusal.message);
     }
   }
 
   load();
   return {
     nodes: [
-      h("div", { class: "view-head" }, h("h1", {}, "Settings"), h("p", { class: "hint" }, WORDS.about)),
+      h("div", { class: "view-head" }, h("h1", {}, say.title), h("p", { class: "hint" }, say.about)),
       notice,
-      h("div", { class: "field" }, h("label", { class: "head", for: "setting-search" }, "Find a setting"), search),
+      h("div", { class: "field" }, h("label", { class: "head", for: "setting-search" }, say.find), search),
       sections,
-      h("section", { class: "card settle", "aria-label": "Change" },
-        h("div", { class: "field" }, h("label", { class: "head", for: "settings-who" }, "Your name, for the record"), who),
+      h("section", { class: "card settle", "aria-label": say.change },
+        h("div", { class: "field" }, h("label", { class: "head", for: "settings-who" }, yourName), who),
         h("div", { class: "row" }, look, drop), trouble, preview, apply, said),
-      h("section", { class: "card" }, h("h2", {}, "Changes made on this page"), made),
+      h("section", { class: "card" }, h("h2", {}, say.changesMade), made),
     ],
     async update() {
       if (awaited === null || feed.silent()) {
@@ -222,9 +222,9 @@ export function settingsView() {
       }
       if (answer.waiting) {
         awaited = wanted;
-        put(said, "Written. The controller is starting with it.");
+        put(said, say.written);
       } else {
-        put(said, answer.fingerprint === wanted ? "In force." : "The controller runs with other settings than asked for; see above.");
+        put(said, answer.fingerprint === wanted ? say.inForce : say.otherInForce);
       }
     },
   };

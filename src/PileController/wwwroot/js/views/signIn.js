@@ -4,8 +4,7 @@ import * as session from "../session.js";
 import { codeForm, passphraseForm } from "../access/forms.js";
 import { keysCards } from "../access/keys.js";
 import { journalCard } from "../access/journal.js";
-
-const PLAIN = "This connection is not encrypted. Whoever is on the same network can read the passphrase as you type it, and come in as you. Use https, or sign in at the machine itself.";
+import * as say from "../words/access.js";
 
 const notice = (text) => h("p", { class: "notice" }, text);
 
@@ -35,22 +34,22 @@ export function signInView(back) {
   }
 
   const open = () => [
-    h("section", { class: "card" }, h("h2", {}, "No passphrase is set"),
-      h("p", {}, "Whoever is at this machine may change everything; no other machine is let in. The command PileController passphrase, given at the machine, sets one.")),
-    folded("Set one here with a code", codeForm((form) => enter(api.setPassphrase, form))),
+    h("section", { class: "card" }, h("h2", {}, say.noPassphrase),
+      h("p", {}, say.noPassphraseAbout)),
+    folded(say.setOneByCode, codeForm((form) => enter(api.setPassphrase, form))),
   ];
 
   const out = () => [
     passphraseForm((form) => enter(api.signIn, form)),
-    folded("Set a passphrase with a code", codeForm((form) => enter(api.setPassphrase, form))),
+    folded(say.setByCode, codeForm((form) => enter(api.setPassphrase, form))),
   ];
 
   const inside = (state) => [
-    h("section", { class: "card" }, h("h2", {}, `Signed in as ${state.name}`),
-      h("p", { class: "hint" }, "It ends by itself after twelve hours without use."),
+    h("section", { class: "card" }, h("h2", {}, say.signedInAs(state.name)),
+      h("p", { class: "hint" }, say.endsByItself),
       h("div", { class: "row" },
-        h("button", { type: "button", onclick: () => leave(api.signOut, "You are signed out.") }, "Sign out"),
-        h("button", { type: "button", class: "quiet", onclick: () => leave(api.signOutEverywhere, "Everybody is signed out, everywhere. Keys for scripts still work until they are taken back.") }, "Sign out everywhere"))),
+        h("button", { type: "button", onclick: () => leave(api.signOut, say.signedOut) }, say.signOut),
+        h("button", { type: "button", class: "quiet", onclick: () => leave(api.signOutEverywhere, say.signedOutEverywhere) }, say.signOutEverywhere))),
   ];
 
   function draw(state) {
@@ -61,8 +60,8 @@ export function signInView(back) {
     drawn = next;
     const cards = state.signedIn ? inside(state) : state.needsPassphrase ? out() : open();
     body.replaceChildren(...[
-      state.plain ? notice(PLAIN) : null,
-      state.fault ? notice(`Nobody can sign in: ${state.fault}`) : null,
+      state.plain ? notice(say.notEncrypted) : null,
+      state.fault ? notice(say.nobodyCan(state.fault)) : null,
       state.signedIn && state.whyNot ? notice(state.whyNot) : null,
       ...cards,
       ...(state.signedIn && state.maySteer ? keysCards() : []),
@@ -74,8 +73,8 @@ export function signInView(back) {
   draw(session.current());
   return {
     nodes: [
-      h("div", { class: "view-head" }, h("h1", {}, "Access"),
-        h("p", { class: "hint" }, "Looking is open at this machine; every change needs somebody who is signed in, and is recorded with who and from where.")),
+      h("div", { class: "view-head" }, h("h1", {}, say.title),
+        h("p", { class: "hint" }, say.about)),
       said, trouble, body,
     ],
     end,

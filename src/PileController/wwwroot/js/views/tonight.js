@@ -2,28 +2,24 @@ import { h, put, mark, toneMark, setTone } from "../dom.js";
 import * as api from "../api.js";
 import { bare, full, unit } from "../units.js";
 import { clock, dayAndClock } from "../time.js";
+import * as say from "../words/nights.js";
 
 // A statement is made each hour of the place; asked again after a quarter of one, not oftener than this in true time.
 const AGAIN = 900000;
 const LEAST_TRUE = 5000;
 
-const chanceWords = (chance) => {
-  const tens = Math.round(chance * 10);
-  return tens === 10 ? "nearly sure" : tens === 0 ? "hardly a chance" : `${tens} in 10`;
-};
-
 const ROWS = [
-  ["Coldest house air, most likely", (t) => full("temperature", t.minimumP50C)],
-  ["That is about", (t) => clock(t.atUtcMs, t.offsetMinutes)],
-  ["One night in ten is colder than", (t) => full("temperature", t.minimumP10C)],
-  ["One night in ten is warmer than", (t) => full("temperature", t.minimumP90C)],
-  ["Other heat to have ready", (t) => (t.backupWatts === null ? "none" : `${full("power", t.backupWatts)} from ${clock(t.backupFromUtcMs, t.offsetMinutes)}`)],
+  [say.mostLikely, (t) => full("temperature", t.minimumP50C)],
+  [say.thatIsAbout, (t) => clock(t.atUtcMs, t.offsetMinutes)],
+  [say.oneInTenColder, (t) => full("temperature", t.minimumP10C)],
+  [say.oneInTenWarmer, (t) => full("temperature", t.minimumP90C)],
+  [say.otherHeat, (t) => (t.backupWatts === null ? say.noHeat : say.heatFrom(full("power", t.backupWatts), clock(t.backupFromUtcMs, t.offsetMinutes)))],
 ];
 
 /** The night ahead: how likely the house holds its minimum, how cold it may get, and what other heat would keep it. */
 export function tonightCard() {
   const icon = toneMark();
-  const head = h("span", {}, "Tonight");
+  const head = h("span", {}, say.tonight);
   const number = h("span", {}, "–");
   const name = h("span", { class: "unit" });
   const big = h("p", { class: "big" }, number, name);
@@ -44,18 +40,18 @@ export function tonightCard() {
 
   function show() {
     if (said === null) {
-      put(lead, "Nothing is said of the night yet.");
+      put(lead, say.nothingYet);
       return;
     }
     const tone = said.poor ? (said.chanceOfHolding < 0.5 ? "bad" : "warn") : "good";
     mark(node, "data-tone", tone);
     setTone(icon, tone);
-    put(head, said.poor ? "Tonight the house may fall below its minimum" : "Tonight the house is likely to hold");
+    put(head, said.poor ? say.mayFall : say.likelyHolds);
     put(number, bare("share", said.chanceOfHolding));
     put(name, unit("share"));
-    put(lead, `The chance of staying at ${full("temperature", said.houseMinimumC)} or above until ${dayAndClock(said.untilUtcMs, said.offsetMinutes)}: ${chanceWords(said.chanceOfHolding)}.`);
+    put(lead, say.staying(full("temperature", said.houseMinimumC), dayAndClock(said.untilUtcMs, said.offsetMinutes), say.chance(Math.round(said.chanceOfHolding * 10))));
     ROWS.forEach(([, read], index) => put(cells[index], read(said)));
-    put(hint, `${said.usesForecast ? "From the forecast that was handed over" : "From the weather of the last days alone; no forecast covers the night"}. Backup heat is not counted on.`);
+    put(hint, said.usesForecast ? say.byForecast : say.byLastDays);
   }
 
   async function load(now) {

@@ -1,7 +1,8 @@
 import { h, put, toneMark } from "../dom.js";
 import * as api from "../api.js";
 import * as feed from "../feed.js";
-import { ACTIONS, VERDICTS } from "../words.js";
+import * as say from "../words/alarms.js";
+import { ACTIONS, VERDICTS } from "../words/interlocks.js";
 import { alarmCard, shelfCard } from "../alarms/card.js";
 import { recentTable } from "../alarms/recent.js";
 import { nameField } from "../alarms/name.js";
@@ -39,7 +40,7 @@ export function tripsView() {
         draw();
       }
     } catch (refusal) {
-      put(trouble, refusal.field === "who" ? "Your name is needed, for the record: 1 to 40 letters." : refusal.message);
+      put(trouble, refusal.field === "who" ? say.needName : refusal.message);
       if (refusal.field === "who") {
         who.focus();
       }
@@ -48,10 +49,10 @@ export function tripsView() {
 
   const deeds = {
     chosen,
-    see: (alarm) => act(() => api.seeAlarm({ key: alarm.key, who: who.value() }), `Noted: ${alarm.name} has been seen.`),
-    shelve: (alarm, minutes, words) => act(() => api.shelveAlarm({ key: alarm.key, minutes, who: who.value() }), `${alarm.name} is on the shelf for ${words}, and comes back by itself.`),
-    unshelve: (alarm) => act(() => api.unshelveAlarm({ key: alarm.key, who: who.value() }), `${alarm.name} is off the shelf.`),
-    clear: (id) => act(() => api.clearTrip(id), "Asked for at the next tick. If the cause still stands, the trip stays and the reason is told."),
+    see: (alarm) => act(() => api.seeAlarm({ key: alarm.key, who: who.value() }), say.seen(alarm.name)),
+    shelve: (alarm, minutes, span) => act(() => api.shelveAlarm({ key: alarm.key, minutes, who: who.value() }), say.shelved(alarm.name, span)),
+    unshelve: (alarm) => act(() => api.unshelveAlarm({ key: alarm.key, who: who.value() }), say.unshelved(alarm.name)),
+    clear: (id) => act(() => api.clearTrip(id), say.clearAsked),
   };
 
   async function look() {
@@ -70,11 +71,11 @@ export function tripsView() {
   const tripped = (row) => h("section", { class: "card answer w12", "data-tone": "bad" },
     h("h2", {}, toneMark("bad"), row.sentence),
     h("p", {}, row.remedy),
-    h("p", { class: "line" }, "It stays tripped until a person clears it, once its cause is gone."),
-    h("div", { class: "row" }, h("button", { type: "button", class: "stop", "aria-label": `Clear this trip: ${row.sentence}`, "data-focus": `clear-${row.id}`, onclick: () => deeds.clear(row.id) }, "Clear this trip")));
+    h("p", { class: "line" }, say.staysTripped),
+    h("div", { class: "row" }, h("button", { type: "button", class: "stop", "aria-label": say.clearOf(row.sentence), "data-focus": `clear-${row.id}`, onclick: () => deeds.clear(row.id) }, say.clear)));
 
-  const other = (row) => h("section", { class: "notice w12" }, h("h2", {}, `${row.sentence}`),
-    h("p", {}, `${VERDICTS[row.verdict]}; ${ACTIONS[row.action] ?? row.action}. ${row.remedy}`));
+  const other = (row) => h("section", { class: "notice w12" }, h("h2", {}, row.sentence),
+    h("p", {}, say.acts(VERDICTS[row.verdict], ACTIONS[row.action] ?? row.action, row.remedy)));
 
   const line = (row) => h("tr", {},
     h("td", {}, h("span", { class: "chips" }, toneMark(TONES[row.verdict]), VERDICTS[row.verdict] ?? row.verdict)),
@@ -82,7 +83,7 @@ export function tripsView() {
 
   function quiet(silent) {
     return h("p", { class: "notice w12", "data-tone": silent ? null : "good" },
-      silent ? "When last heard of, no alarm stood." : "No alarm stands.");
+      silent ? say.noneStood : say.noneStands);
   }
 
   function draw() {
@@ -104,7 +105,7 @@ export function tripsView() {
     standing.replaceChildren(...bare.map(tripped), ...alarms.standing.map((alarm) => alarmCard(alarm, rows.get(alarm.key), latest, deeds)),
       ...(bare.length + alarms.standing.length === 0 ? [quiet(silent)] : []));
     shelf.hidden = alarms.shelved.length === 0;
-    shelf.replaceChildren(h("h2", {}, "On the shelf"), ...alarms.shelved.map((alarm) => shelfCard(alarm, latest, deeds)));
+    shelf.replaceChildren(h("h2", {}, say.onTheShelf), ...alarms.shelved.map((alarm) => shelfCard(alarm, latest, deeds)));
     recent.set(alarms.recent, latest.offsetMinutes);
     others.replaceChildren(...latest.interlocks.filter((row) => row.verdict === "acting" || row.verdict === "blind").map(other));
     body.replaceChildren(...latest.interlocks.map(line));
@@ -115,16 +116,16 @@ export function tripsView() {
 
   return {
     nodes: [
-      h("div", { class: "view-head" }, h("h1", {}, "Trips and alarms"),
-        h("p", { class: "hint" }, "An alarm is something a person can do something about. A trip has stopped the rig, and stays until a person clears it.")),
+      h("div", { class: "view-head" }, h("h1", {}, say.title),
+        h("p", { class: "hint" }, say.about)),
       trouble, said, standing, shelf,
       h("section", { class: "card" }, who.node),
-      h("section", { class: "card" }, h("h2", {}, "Lately"), recent.node),
+      h("section", { class: "card" }, h("h2", {}, say.lately), recent.node),
       others,
-      h("section", { class: "card" }, h("h2", {}, "All interlocks"),
-        h("p", { class: "hint" }, "They look at every decision before it reaches the rig."),
-        h("div", { class: "scroll tall", tabindex: 0, role: "region", "aria-label": "All interlocks" },
-          h("table", {}, h("thead", {}, h("tr", {}, ...["Now", "Watches for", "What it does"].map((text) => h("th", { scope: "col" }, text)))), body))),
+      h("section", { class: "card" }, h("h2", {}, say.interlocks),
+        h("p", { class: "hint" }, say.interlocksAbout),
+        h("div", { class: "scroll tall", tabindex: 0, role: "region", "aria-label": say.interlocks },
+          h("table", {}, h("thead", {}, h("tr", {}, ...say.INTERLOCK_COLUMNS.map((text) => h("th", { scope: "col" }, text)))), body))),
     ],
     update(now) {
       latest = now;

@@ -1,0 +1,48 @@
+using System.Buffers.Binary;
+using System.Device.I2c;
+using PileController.Control.Readings;
+using PileController.Rigs.Hardware.Inputs;
+
+namespace PileController.Rigs.Hardware.I2c;
+
+/// <summary>
+/// The SHT4x's command for a measurement of high precision. Two words come back, temperature and humidity, each with a
+/// checksum (data sheet, from memory; checksum as in the SHT3x-DIS data sheet, May 2018, table 20). Humidity has no channel.
+/// </summary>
+/// <param name="device">The device.</param>
+/// <param name="pause">Waits on the bus's thread.</param>
+internal sealed class Sht4x(I2cDevice device, Action<TimeSpan> pause)
+{
+    private const byte MeasureFinely = 0xFD;
+    private const int AnswerLength = 6;
+
+    // The part's range, °C (from memory).
+    private const double Least = -40;
+    private const double Most = 125;
+
+    // It takes at most 8.3 ms, and does not answer before.
+    private static readonly TimeSpan Measurement = TimeSpan.FromMilliseconds(10);
+
+    /// <summary>Measures the air's temperature, °C.</summary>
+    /// <exception cref="IOException">The device does not answer.</exception>
+    public Measured Celsius()
+    {
+        device.WriteByte(MeasureFinely);
+        pause(Measurement);
+        Span<byte> answer = stackalloc byte[AnswerLength];
+        device.Read(answer);
+
+        // Nobody pulled the line low: there is no device at the other end.
+        if (!answer.ContainsAnyExcept((byte)0xFF))
+        {
+            return Measured.Failed(ReadingQuality.NoAnswer);
+        }
+
+        // Both words: a disturbed transfer is not trusted by halves.
+        return Fits(answer[..3]) && Fits(answer[3..])
+            ? Measured.Within(Least, Most, -45 + (175.0 * BinaryPrimitives.ReadUInt16BigEndian(answer) / 65535))
+            : Measured.Failed(ReadingQuality.BadChecksum);
+    }
+
+    private static bool Fits(ReadOnlySpan<byte> word) => WordChecksum.Of(word[..2]) == word[2];
+}

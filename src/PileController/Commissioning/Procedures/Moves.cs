@@ -1,0 +1,27 @@
+using PileController.Control.Decisions;
+using PileController.Settings;
+
+namespace PileController.Commissioning.Procedures;
+
+/// <summary>What the tests hold by hand.</summary>
+internal static class Moves
+{
+    /// <summary>Everything that moves water or air stands; a valve stays open, so that it makes no strokes between runs.</summary>
+    public static IReadOnlyList<Move> Rest(PileSettings settings) =>
+        [new(Actuator.Pump, 0), .. Valve(settings, 1), .. Blower(settings, 0)];
+
+    /// <summary>The pump runs at a duty through an open loop, the blower stands.</summary>
+    public static IReadOnlyList<Move> Run(PileSettings settings, double duty) =>
+        [new(Actuator.Pump, duty), .. Valve(settings, 1), .. Blower(settings, 0)];
+
+    /// <summary>The valve alone moves.</summary>
+    public static IReadOnlyList<Move> ValveAlone(PileSettings settings, double opening, double duty = 0) =>
+        [new(Actuator.Pump, duty), .. Valve(settings, opening), .. Blower(settings, 0)];
+
+    /// <summary>Whether a motor valve is fitted.</summary>
+    public static bool HasValve(PileSettings settings) => settings.Loop.ValveTravelSeconds > 0;
+
+    private static IEnumerable<Move> Valve(PileSettings settings, double opening) => HasValve(settings) ? [new(Actuator.Valve, opening)] : [];
+
+    private static IEnumerable<Move> Blower(PileSettings settings, double duty) => settings.Control.BlowerFitted ? [new(Actuator.Blower, duty)] : [];
+}

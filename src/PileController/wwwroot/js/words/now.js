@@ -1,0 +1,27 @@
+// The first view.
+
+export const title = "Now";
+export const house = "House";
+export const heap = "Heap";
+export const waiting = "Waiting";
+export const cautions = "Cautions";
+export const heapCut = "Heap, cut through the middle";
+export const draw = "Draw";
+export const loopAndHouse = "Loop and house";
+export const sinceBeginning = "Since the record began";
+
+/** What was true when the controller was last heard of. */
+export const before = (says, span) => `${says.replace(" is ", " was ")}, ${span} ago`;
+export const limitedBy = (curb) => `Limited by ${curb}.`;
+export const since = (moment, span) => `Since ${moment} (${span}).`;
+
+export const byWater = "Heat by water";
+export const byAir = "Heat by air";
+export const electric = "Pump and blower, electric";
+export const waterMoved = "Water moved";
+export const record = "Record";
+export const writing = "writing";
+export const notWriting = (fault) => `not writing: ${fault ?? "no reason known"}`;
+export const damaged = "; damaged, see above";
+export const dropped = "Ticks dropped by the record";
+export const missed = "Ticks missed";

@@ -1,0 +1,121 @@
+using System.Diagnostics;
+using Microsoft.Playwright;
+
+namespace PileController.Benchmarks.Pages;
+
+/// <summary>What a reader of the page waits for.</summary>
+/// <param name="FirstContentMilliseconds">From asking for the page to its sentence of why, median; a new visitor each time.</param>
+/// <param name="SixChannelsMilliseconds">From choosing the whole season to six channels of it drawn, median.</param>
+/// <param name="FramesPerSecond">Frames drawn a second while the charts are dragged and new data come, by the browser's tracing.</param>
+/// <param name="LongestFrameMilliseconds">The longest time between two of them.</param>
+/// <param name="DraggedMilliseconds">How long they were dragged.</param>
+internal sealed record PageTimes(
+    double FirstContentMilliseconds, double SixChannelsMilliseconds, double FramesPerSecond, double LongestFrameMilliseconds,
+    double DraggedMilliseconds)
+{
+    private const int Rounds = 9;
+    private const int Drags = 4;
+    private const int StepsADrag = 120;
+    private const string Six = "heapCore,heapTurns,house,outside,grant,waterDraw";
+
+    // The data must be those of the season: a chart may still hold the day's.
+    private const string SeasonDrawn =
+        """
+        (since) => performance.getEntriesByType('resource').some(e => e.startTime >= since && e.name.includes('/api/samples') && e.responseEnd > 0)
+          && [...document.querySelectorAll('.chart path.series')].filter(p => (p.getAttribute('d') ?? '').length > 1000).length === 6
+        """;
+
+    // One movement of the hand a frame: whatever is drawn later than that is the page's own doing.
+    private const string Drag =
+        """
+        async ({ drags, steps }) => {
+          const stage = document.querySelector('.chart [role=slider]');
+          stage.setPointerCapture = () => {};
+          const box = stage.getBoundingClientRect();
+          const at = (type, share) => stage.dispatchEvent(new PointerEvent(type,
+            { pointerId: 1, pointerType: 'touch', clientX: box.left + box.width * share, clientY: box.top + 50, bubbles: true }));
+          const frame = () => new Promise(requestAnimationFrame);
+          for (let drag = 0; drag < drags; drag++) {
+            at('pointerdown', 0.1);
+            for (let step = 1; step <= steps; step++) {
+              await frame();
+              at('pointermove', 0.1 + 0.8 * step / steps);
+            }
+            at('pointerup', 0.9);
+          }
+          await frame();
+        }
+        """;
+
+    /// <summary>Takes them with Debian's Chromium, or that of CHROMIUM_PATH.</summary>
+    public static async Task<PageTimes> TakeAsync(Uri page, TextWriter progress)
+    {
+        using IPlaywright playwright = await Playwright.CreateAsync();
+        await using IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM_PATH") ?? "/usr/bin/chromium",
+            Args = ["--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking"],
+        });
+        progress.WriteLine("opening the page");
+        double first = await MedianAsync(() => FirstContentAsync(browser, page));
+        await using IBrowserContext context = await browser.NewContextAsync(
+            new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = 1280, Height = 900 } });
+        IPage seen = await context.NewPageAsync();
+        await seen.AddInitScriptAsync($"localStorage.setItem('channels', '{Six}')");
+        progress.WriteLine("opening the season");
+        double season = await MedianAsync(() => SeasonAsync(seen, page));
+        progress.WriteLine("dragging");
+        Drawn drawn = await DraggedAsync(context, seen);
+        return new PageTimes(first, season, drawn.FramesPerSecond, drawn.LongestMilliseconds, drawn.Milliseconds);
+    }
+
+    private static async Task<double> MedianAsync(Func<Task<double>> once)
+    {
+        // The first look warms the service, as the question is for a warm one.
+        await once();
+        List<double> times = [];
+        for (int round = 0; round < Rounds; round++)
+        {
+            times.Add(await once());
+        }
+
+        times.Sort();
+        return Math.Round(times[Rounds / 2], 1);
+    }
+
+    private static async Task<double> FirstContentAsync(IBrowser browser, Uri page)
+    {
+        await using IBrowserContext context = await browser.NewContextAsync();
+        IPage fresh = await context.NewPageAsync();
+        await fresh.AddInitScriptAsync(
+            """
+            new MutationObserver((_, watch) => {
+              if (document.querySelector('main .drawing .probe-dot') !== null) { window.usefulAt = performance.now(); watch.disconnect(); }
+            }).observe(document, { childList: true, subtree: true });
+            """);
+        await fresh.GotoAsync(page.ToString());
+        await fresh.WaitForFunctionAsync("() => window.usefulAt !== undefined");
+        return await fresh.EvaluateAsync<double>("() => window.usefulAt");
+    }
+
+    private static async Task<double> SeasonAsync(IPage seen, Uri page)
+    {
+        await seen.GotoAsync("about:blank");
+        await seen.GotoAsync(new Uri(page, "/#record").ToString());
+        await seen.WaitForFunctionAsync("() => document.querySelectorAll('.chart path.series[d]').length >= 6");
+        double since = await seen.EvaluateAsync<double>("() => performance.now()");
+        long began = Stopwatch.GetTimestamp();
+        await seen.GetByRole(AriaRole.Button, new() { Name = "Season" }).ClickAsync();
+        await seen.WaitForFunctionAsync(SeasonDrawn, since);
+        return Stopwatch.GetElapsedTime(began).TotalMilliseconds;
+    }
+
+    private static async Task<Drawn> DraggedAsync(IBrowserContext context, IPage seen)
+    {
+        await seen.GetByRole(AriaRole.Button, new() { Name = "14 days" }).ClickAsync();
+        await seen.WaitForTimeoutAsync(1000);
+        FrameTrace trace = await FrameTrace.BeginAsync(await context.NewCDPSessionAsync(seen));
+        await seen.EvaluateAsync(Drag, new { drags = Drags, steps = StepsADrag });
+        return await trace.EndAsync();
+    }
+}
