@@ -20,6 +20,9 @@ internal sealed class FakeGpioDriver : GpioDriver
     /// <summary>Lines that take what is written and stay as they are.</summary>
     public HashSet<int> DeafPins { get; } = [];
 
+    /// <summary>Lines that cannot be read.</summary>
+    public HashSet<int> UnreadablePins { get; } = [];
+
     /// <summary>Told of every write.</summary>
     public Action<int, PinValue>? Writing { get; set; }
 
@@ -55,7 +58,8 @@ internal sealed class FakeGpioDriver : GpioDriver
 
     protected override bool IsPinModeSupported(int pinNumber, PinMode mode) => true;
 
-    protected override PinValue Read(int pinNumber) => _values.GetValueOrDefault(pinNumber);
+    protected override PinValue Read(int pinNumber) =>
+        UnreadablePins.Contains(pinNumber) ? throw new IOException("no such device") : _values.GetValueOrDefault(pinNumber);
 
     protected override void Write(int pinNumber, PinValue value)
     {

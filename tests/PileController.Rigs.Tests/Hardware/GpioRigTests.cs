@@ -102,6 +102,30 @@ public sealed class GpioRigTests : IDisposable
     }
 
     [Fact]
+    public async Task ApplyAsync_ChipThatCouldBeReadAndIsGone_IsAFaultThoughWritesAreTaken()
+    {
+        await using GpioRig rig = Make();
+        await Apply(rig, 1, 1);
+        _driver.UnreadablePins.Add(Pump);
+
+        RigFaultException error = await Assert.ThrowsAsync<RigFaultException>(() => Apply(rig, 1, 1));
+
+        Assert.Contains("no such device", error.Message, StringComparison.Ordinal);
+        _driver.UnreadablePins.Clear();
+    }
+
+    [Fact]
+    public async Task ApplyAsync_ChipThatNeverReadsWhatItDrives_IsBelieved()
+    {
+        _driver.UnreadablePins.Add(Pump);
+        await using GpioRig rig = Make();
+
+        await Apply(rig, 1, 1);
+
+        Assert.True(_driver.IsHigh(Pump));
+    }
+
+    [Fact]
     public async Task OnBeat_LineBreaksBetweenTicks_IsReportedOnceAndThrownAtTheNextTick()
     {
         await using GpioRig rig = Make();

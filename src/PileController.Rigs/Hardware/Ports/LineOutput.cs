@@ -9,6 +9,7 @@ internal sealed class LineOutput : IOutput
     private readonly int _line;
     private readonly bool _activeLow;
     private bool _mayBeOn;
+    private bool _hasBeenRead;
 
     /// <summary>Opens the line, off.</summary>
     /// <exception cref="RigFaultException">The line cannot be opened as an output.</exception>
@@ -70,11 +71,14 @@ internal sealed class LineOutput : IOutput
     {
         try
         {
-            return IsOn();
+            bool on = IsOn();
+            _hasBeenRead = true;
+            return on;
         }
-        catch (Exception)
+        catch (Exception) when (!_hasBeenRead)
         {
-            // Some chips cannot read a line they drive: then what was written has to be believed.
+            // Some chips cannot read a line they drive: then what was written has to be believed. One that could and
+            // no longer can has gone, and what is written to it may go nowhere without a word.
             return null;
         }
     }
