@@ -1,7 +1,7 @@
 # The pump's duty is a channel of the PWM chip on I2C, which goes on whatever becomes of the board; then the bus hangs.
 pump=i2c loads=(i2c blower)
 for register in "00 11" "01 04" "06 00" "07 00" "08 00" "09 00" "fd 00" "fe 1e"; do echo "40 $register" >$i2c/set; done
-with_settings 's/"pumpPin": 17,/"pumpPin": null, "i2cPwm": { "bus": 1, "address": "0x40", "frequency": "200 Hz" }, "pump": { "drive": "i2cPwm", "channel": 0 },/'
+with_settings -e 's/"drive": "onOff", //' -e 's/"pumpPin": 17,/"pumpPin": null, "i2cPwm": { "bus": 1, "address": "0x40", "frequency": "200 Hz" }, "pump": { "drive": "i2cPwm", "channel": 0 },/'
 draws || return
 old=$(main_pid)
 now; from=$now
