@@ -16,3 +16,4 @@ echo 1 >"$chip_config/live"
 udevadm settle
 bash /trial/guest/observe.sh &
 bash /trial/guest/plant.sh &
+bash /trial/guest/flow.sh &

@@ -3,11 +3,9 @@
 mkdir -p /run/hil
 exec 8<> <(:)
 where=$(lines)
-half=0.050
+half=0.025
 while :; do
-    pump=0
-    read -r pump 2>/dev/null <"$where/sim_gpio${line_of[pump]}/value" || where=$(lines)
-    if [ "$pump" = 1 ] && ! [ -e /run/hil/flow-stopped ]; then
+    if pump_runs && ! [ -e /run/hil/flow-stopped ]; then
         echo pull-up >"$where/sim_gpio${inputs[flow]}/pull"
         read -rt $half -u 8
         echo pull-down >"$where/sim_gpio${inputs[flow]}/pull"

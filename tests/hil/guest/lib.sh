@@ -51,7 +51,15 @@ quality() { answer /api/now | grep -o "{\"channel\":\"$1\"[^}]*" | grep -o '"qua
 quality_is() { [ "$(quality "$1")" = "$2" ]; }
 verdict_is() { answer /api/now | grep -q "{\"id\":\"$1\",\"verdict\":\"$2\""; }
 
-line() { cat "$(lines)/sim_gpio${line_of[$1]}/value"; }
+# line NAME: 1 when it is on; the name is a line's, or pwm or i2c.
+line() {
+    case $1 in
+    pwm | i2c) "$1_runs" && echo 1 || echo 0 ;;
+    *) cat "$(lines)/sim_gpio${line_of[$1]}/value" ;;
+    esac
+}
+# What drives the pump; a trial may say something else.
+pump=pump
 is_on() { [ "$(line "$1")" = 1 ]; }
 off() { local load; for load in "${loads[@]}"; do ! is_on "$load" || return 1; done; }
 main_pid() { systemctl show -P MainPID $unit; }
@@ -86,9 +94,16 @@ safe_within() {
 
 # draws: waits until heat is drawn with the pump on, which most trials begin from; ends the trial where that fails.
 draws() {
-    within "${1:-240}" eval 'mode_is drawing && is_on pump' && return
-    row NO "draws heat before the trial" "mode $(mode), pump $(line pump) after $(seconds_of $took)"
+    within "${1:-240}" eval 'mode_is drawing && is_on $pump' && return
+    row NO "draws heat before the trial" "mode $(mode), $pump $(line $pump) after $(seconds_of $took)"
     return 1
+}
+
+# with_settings SED...: starts the controller anew with settings changed so.
+with_settings() {
+    systemctl stop pile-controller-watch $unit
+    sed -i "$@" $settings
+    as_pile PileController check $settings && systemctl start $unit pile-controller-watch
 }
 
 verified() { as_pile PileController record verify --data $data; }

@@ -7,11 +7,9 @@ supply=4 return=5
 where=$(lines)
 shown=("${rest[@]}")
 while :; do
-    pump=0
-    read -r pump 2>/dev/null <"$where/sim_gpio${line_of[pump]}/value" || where=$(lines)
-    [ "$pump" = 1 ] && goal=38000 || goal=${rest[supply]}
+    pump_runs && goal=38000 below=4000 || goal=${rest[supply]} below=2000
     shown[supply]=$((shown[supply] + (goal - shown[supply]) / 15))
-    shown[return]=$((shown[supply] - (pump == 1 ? 4000 : 2000)))
+    shown[return]=$((shown[supply] - below))
     (IFS=,; echo "${shown[*]}") >"$wire/milli_c"
     read -rt 1 -u 8
 done

@@ -23,6 +23,8 @@ all_read() { local name; for name in "${probe_names[@]}"; do quality_is "$name" 
 takes 60 "all probes are read through the kernel's 1-Wire" all_read
 takes 240 "heat is drawn, pump on" eval 'mode_is drawing && is_on pump'
 takes 10 "the lamp's line is held" is_on lamp
+bulk() { as_pile sh -c 'for file in /sys/bus/w1/devices/w1_bus_master*/therm_bulk_read; do stat -c "%A %G" "$file" && : >>"$file"; done'; }
+promise "its user may ask all probes of the wire to convert at once" bulk
 beats() { local before; before=$(grep -c ' pulse ' /run/hil/outputs); sleep 10; echo "$(($(grep -c ' pulse ' /run/hil/outputs) - before)) changes in 10 s"; [ $(($(grep -c ' pulse ' /run/hil/outputs) - before)) -ge 8 ]; }
 promise "the watchdog line beats" beats
 promise "the watcher runs" systemctl is-active pile-controller-watch
