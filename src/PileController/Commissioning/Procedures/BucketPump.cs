@@ -102,7 +102,7 @@ internal static class BucketPump
             : Fit(part, restless);
     }
 
-    private static Outcome Fit(PumpPart part, IReadOnlyList<string> restless)
+    private static Outcome Fit(PumpPart part, List<string> restless)
     {
         PumpCurve curve = part.Curve();
         double miss = part.LargestMissM(curve);
