@@ -1,6 +1,6 @@
 using System.Globalization;
-using PileController.Panel.Now;
 using PileController.Control.Readings;
+using PileController.Panel.Now;
 
 namespace PileController.Commissioning;
 
