@@ -15,7 +15,7 @@ internal sealed record BusLimits
     /// </summary>
     public TimeSpan Device { get; init; } = TimeSpan.FromSeconds(3);
 
-    /// <summary>Slow answers running after which a device sits out; one alone may be chance.</summary>
+    /// <summary>Slow answers running after which a device sits out, where none took as long as <see cref="Deadline"/>; one alone may be chance.</summary>
     public int SlowRunning { get; init; } = 1;
 
     /// <summary>Sweeps a device sits out after it took longer than <see cref="Device"/>, so that it holds up no other.</summary>

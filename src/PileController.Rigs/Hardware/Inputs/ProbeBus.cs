@@ -173,8 +173,10 @@ internal sealed class ProbeBus : IDisposable
 
     private void SitOutIfSlow(int i, long began)
     {
-        _slow[i] = _time.GetElapsedTime(began) > _limits.Device ? _slow[i] + 1 : 0;
-        if (_slow[i] >= _limits.SlowRunning)
+        // One that a tick could not wait for is not given a second chance to hold up the others.
+        TimeSpan took = _time.GetElapsedTime(began);
+        _slow[i] = took > _limits.Device ? _slow[i] + 1 : 0;
+        if (_slow[i] >= _limits.SlowRunning || (_slow[i] > 0 && took >= _limits.Deadline))
         {
             _sweepsOut[i] = _limits.SweepsOut;
         }
