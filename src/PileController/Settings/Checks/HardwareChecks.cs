@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 using PileController.Rigs;
 
 namespace PileController.Settings.Checks;
@@ -17,6 +18,10 @@ internal static class HardwareChecks
         OnHardware(
             "rig.hardware.pumpPin", ["rig.hardware.pumpPin", "rig.hardware.pump.drive"],
             s => s.Rig.Hardware.PumpPin is null && s.Rig.Hardware.Pump.Drive == LoadDrive.Line, "the line of the pump, 0 to 127"),
+        OnHardware(
+            "control.pump.drive", ["control.pump.drive", "rig.hardware.dutyPeriod", "rig.hardware.pump.drive"], RelayToldDuties,
+            "onOff, or valve, while rig.hardware.dutyPeriod is 0 s: a relay stays off below half a duty, and the pump would be tripped for want of flow",
+            "\"duty\""),
         OnHardware(
             "rig.hardware.blowerPin", ["rig.hardware.blowerPin", "rig.hardware.blower.drive", "control.told.blowerFitted"],
             s => s.Control.BlowerFitted && s.Rig.Hardware.BlowerPin is null && s.Rig.Hardware.Blower.Drive == LoadDrive.Line,
@@ -42,6 +47,9 @@ internal static class HardwareChecks
 
     /// <summary>Whether lines lie where frost reaches them.</summary>
     public static bool LinesFreeze(PileSettings settings) => settings.Loop.LineLengthM > 0 && settings.Loop.LineExposure > SafeExposure;
+
+    private static bool RelayToldDuties(PileSettings settings) =>
+        settings.Control.Drive == PumpDrive.Duty && settings.Rig.Hardware.Pump.Drive == LoadDrive.Line && settings.Rig.Hardware.DutyPeriodSeconds is 0;
 
     private static bool Fitted(PileSettings settings, params IReadOnlyList<Channel> anyOf) =>
         settings.Rig.Probes.Any(p => anyOf.Contains(p.Channel));
