@@ -121,8 +121,17 @@ internal static class RigTestRun
         }
 
         GpioRig gpio = ServeHost.OpenHardware(settings, dialogue.WriteLine);
-        HardwareTestRig real = await HardwareTestRig.OpenAsync(gpio, gpio.Pulse, record!, settings, TimeProvider.System, cancellation);
-        return (real, new TypingGrower(Console.In, dialogue, () => real.Seconds));
+        try
+        {
+            HardwareTestRig real = await HardwareTestRig.OpenAsync(gpio, gpio.Pulse, record!, settings, TimeProvider.System, cancellation);
+            return (real, new TypingGrower(Console.In, dialogue, () => real.Seconds));
+        }
+        catch (Exception)
+        {
+            // Its lines would stay taken, and its timer would go on.
+            await gpio.DisposeAsync();
+            throw;
+        }
     }
 
     // Says what will move before anything does, and asks.
