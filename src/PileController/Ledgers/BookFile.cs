@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using PileController.Serving;
 
 namespace PileController.Ledgers;
@@ -11,19 +9,6 @@ internal sealed class BookFile(string folder)
 {
     /// <summary>Plain name of the file.</summary>
     public const string Name = "ledger.json";
-
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
-    {
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        AllowDuplicateProperties = false,
-        PropertyNameCaseInsensitive = false,
-        NumberHandling = JsonNumberHandling.Strict,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        WriteIndented = true,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
-    };
 
     /// <summary>The path.</summary>
     public string FullPath { get; } = Path.Combine(folder, Name);
@@ -49,7 +34,7 @@ internal sealed class BookFile(string folder)
         try
         {
             CheckSchema(text);
-            Book book = JsonSerializer.Deserialize<Book>(text, Json) ?? throw Unreadable("it holds nothing");
+            Book book = JsonSerializer.Deserialize<Book>(text, BookJson.Options) ?? throw Unreadable("it holds nothing");
             return BookChecks.Fault(book) is { } fault ? throw Unreadable(fault) : book;
         }
         catch (JsonException e)
@@ -65,7 +50,7 @@ internal sealed class BookFile(string folder)
         try
         {
             Directory.CreateDirectory(folder);
-            DataFolder.Replace(FullPath, JsonSerializer.Serialize(book, Json) + "\n");
+            DataFolder.Replace(FullPath, JsonSerializer.Serialize(book, BookJson.Options) + "\n");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,6 +1,4 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using PileController.Serving;
 
 namespace PileController.Commissioning.Sheets;
@@ -11,18 +9,6 @@ internal sealed class SheetFile(string folder)
 {
     /// <summary>Plain name of the file.</summary>
     public const string Name = "commissioning.json";
-
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
-    {
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        AllowDuplicateProperties = false,
-        NumberHandling = JsonNumberHandling.Strict,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        WriteIndented = true,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
-    };
 
     private readonly Lock _gate = new();
 
@@ -35,7 +21,7 @@ internal sealed class SheetFile(string folder)
     {
         try
         {
-            Sheet sheet = JsonSerializer.Deserialize<Sheet>(File.ReadAllText(FullPath), Json) ?? throw Unreadable("it holds nothing");
+            Sheet sheet = JsonSerializer.Deserialize<Sheet>(File.ReadAllText(FullPath), BookJson.Options) ?? throw Unreadable("it holds nothing");
             return sheet.Schema != Sheet.CurrentSchema ? throw Unreadable($"schema is {sheet.Schema}; allowed: {Sheet.CurrentSchema}")
                 : sheet.Entries.Any(entry => entry is null || entry.Outcomes.Any(one => one is null)) ? throw Unreadable("an entry is null; allowed: whole entries")
                 : sheet;
@@ -65,7 +51,7 @@ internal sealed class SheetFile(string folder)
             try
             {
                 Directory.CreateDirectory(folder);
-                DataFolder.Replace(FullPath, JsonSerializer.Serialize(sheet, Json) + "\n");
+                DataFolder.Replace(FullPath, JsonSerializer.Serialize(sheet, BookJson.Options) + "\n");
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {

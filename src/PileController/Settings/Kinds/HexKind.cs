@@ -11,7 +11,7 @@ namespace PileController.Settings.Kinds;
 internal sealed class HexKind(int least, int most) : ValueKind<int>
 {
     /// <inheritdoc/>
-    public override string Allowed => $"\"0x{least:x2}\" to \"0x{most:x2}\"";
+    public override string Allowed => $"an address in hexadecimal and in quotes, \"0x{least:x2}\" to \"0x{most:x2}\"";
 
     /// <inheritdoc/>
     public override bool TryRead(JsonEntry entry, out int value, [NotNullWhen(false)] out string? allowed)

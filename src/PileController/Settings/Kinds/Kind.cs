@@ -81,14 +81,15 @@ internal static class Kind
     public static ValueKind<double> Number(double least, double most, string meaning) => new NumberKind(least, most, meaning);
 
     /// <summary>A value that need not be there.</summary>
-    public static ValueKind<double?> Optional(ValueKind<double> kind) => new OptionalKind(kind);
+    public static ValueKind<T?> Optional<T>(ValueKind<T> kind)
+        where T : struct => new OptionalKind<T>(kind);
 
     public static ValueKind<long?> Whole(long least, long most) => new WholeKind(least, most);
 
     public static ValueKind<long?> OptionalWhole(long least, long most) => new WholeKind(least, most, optional: true);
 
-    /// <summary>An address of an I2C device, 7 bit, or none.</summary>
-    public static ValueKind<int?> BusAddress { get; } = new AddressKind();
+    /// <summary>An address of an I2C device, 7 bit; those below 0x08 and above 0x77 the bus keeps for itself (I2C-bus specification, from memory).</summary>
+    public static ValueKind<int> BusAddress { get; } = Hex(0x08, 0x77);
 
     /// <summary>An address on a bus, in hexadecimal digits.</summary>
     public static ValueKind<int> Hex(int least, int most) => new HexKind(least, most);

@@ -14,7 +14,7 @@ internal static class WiringFields
     {
         Add(table, "from", Word([.. Enum.GetValues<ProbeSource>().Select(s => (SourceTable.Word(s), (ProbeSource?)s))]), w => w.Source, (w, v) => w with { Source = v }, "How the real rig reads it; may be left out where there is an address.");
         Add(table, "bus", OptionalWhole(0, 255), w => w.Bus, (w, v) => w with { Bus = (int?)v }, "Number of the I2C bus.");
-        Add(table, "device", BusAddress, w => w.Device, (w, v) => w with { Device = v }, "Address on the I2C bus.");
+        Add(table, "device", Optional(BusAddress), w => w.Device, (w, v) => w with { Device = v }, "Address on the I2C bus.");
         Add(table, "input", OptionalWhole(0, 3), w => w.Input, (w, v) => w with { Input = (int?)v }, "Input of the converter, ads1115.");
         Add(table, "sensor", Word<ResistorKind?>(("pt1000", ResistorKind.Pt1000), ("ntc", ResistorKind.Ntc)), w => w.Sensor, (w, v) => w with { Sensor = v }, "What stands between that input and ground.");
         Add(table, "reference", Optional(Ohms(100, 1_000_000)), w => w.ReferenceOhms, (w, v) => w with { ReferenceOhms = v }, "Resistor between excitation and input.");
