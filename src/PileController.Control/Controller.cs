@@ -63,13 +63,14 @@ public static class Controller
         double house = houseKnown ? houseC : settings.HouseMinimumC;
         // Without an outside probe it is taken to be so much colder than the house: what was read last may be days old.
         double outside = sound.TryGet(Channel.Outside, out double outsideC) ? outsideC : Math.Min(estimator.OutsideC, house - UnseenKelvin);
+        GuardNeed guard = GuardRule.Step(settings, memory.Guard, weather, dwelling, forecast, at);
         (Course course, long lookedAt) =
-            HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, at);
+            HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, guard.Joules, at);
         Reach reach = Reach.Of(settings, sound, estimate, house);
         Grant grant = settings.Policy == DrawPolicy.Means
             ? MeansPolicy.Decide(
                 settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, BatteryRule.ComfortShare(settings, sound),
-                weather.Learned.DayMeanC)
+                guard.Joules)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(
@@ -150,6 +151,7 @@ public static class Controller
                 Forecast = forecast,
                 Course = course,
                 LookedAtMonotonicMilliseconds = lookedAt,
+                Guard = guard,
                 Tonight = tonight,
                 Interlocks = interlocks,
                 Verdicts = verdicts,

@@ -53,6 +53,9 @@ public sealed record Memory
     /// <summary>When the horizon last looked, monotonic; -1 while nothing can be foretold.</summary>
     public long LookedAtMonotonicMilliseconds { get => _standing.Value.LookedAtMonotonicMilliseconds; init => Standing = Standing with { LookedAtMonotonicMilliseconds = value }; }
 
+    /// <summary>What the frost guard may come to take.</summary>
+    public GuardNeed Guard { get => _standing.Value.Guard; init => Standing = Standing with { Guard = value }; }
+
     /// <summary>What is said of tonight.</summary>
     public TonightMemory Tonight { get => _standing.Value.Tonight; init => Standing = Standing with { Tonight = value }; }
 

@@ -18,6 +18,8 @@ internal readonly record struct Standing
 
     public long LookedAtMonotonicMilliseconds { get; init; }
 
+    public GuardNeed Guard { get; init; }
+
     public TonightMemory Tonight { get; init; }
 
     public InterlockMemory[] Interlocks { get; init; }
@@ -52,6 +54,7 @@ internal readonly record struct Standing
             {
                 Course = Course.Usual,
                 LookedAtMonotonicMilliseconds = -1,
+                Guard = GuardNeed.Fresh,
                 Tonight = TonightMemory.Fresh,
                 Interlocks = interlocks,
                 Verdicts = [],

@@ -11,7 +11,7 @@ namespace PileController.Control.Allocation;
 internal static class MeansPolicy
 {
     private const double LeastAirWatts = 150;
-    private const double RecoveredKelvin = 3.5;
+    private const double RecoveredKelvin = 1;
 
     // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first.
     private const double UrgentKelvin = 0.5;
@@ -22,12 +22,12 @@ internal static class MeansPolicy
 
     public static Grant Decide(
         ControlSettings settings, in HeapEstimate estimate, double leastZoneC, in Reach reach, double houseC, double outsideC, in Instant at,
-        in Course course, double powerShare, double dayMeanC)
+        in Course course, double powerShare, double guardJ)
     {
         double reserve = SeasonReserve.Kelvin(settings, at);
         double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, WantRule.BankMostKelvin);
         HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
-        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve, dayMeanC);
+        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve, guardJ);
         double frost = Math.Min(want.FrostW, means.FrostW);
         // With too few probes to trust the estimate, frost is kept out and no more is risked.
         double comfort = estimate.Trusted && course.Comfort ? powerShare * Math.Min(want.ComfortW, means.ComfortW) : 0;

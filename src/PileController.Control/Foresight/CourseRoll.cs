@@ -29,7 +29,7 @@ internal static class CourseRoll
     // A pump that runs and rests leaves the house to swing: so far above the minimum it is not quite safe, and a kelvin
     // of that for an hour is worth so much of one below.
     private const double SafeHeadKelvin = 1;
-    private const double SafeWorth = 0.3;
+    private const double SafeWorth = 0.1;
 
     // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for.
     private const double LaterShare = 0.25;
@@ -64,8 +64,8 @@ internal static class CourseRoll
 
             // What the house would want in this hour is what its own model says, the sun of the hour taken off.
             HouseState idle = task.House.Step(house, HourSeconds, outside, gain, 0, 0);
-            double frost = Wanted(task.House, frostWish, idle.AirC);
-            double comfort = course.Comfort && bank > 0 ? Wanted(task.House, set + bank, idle.AirC) : 0;
+            double frost = task.House.Wanted(frostWish, idle.AirC, HourSeconds);
+            double comfort = course.Comfort && bank > 0 ? task.House.Wanted(set + bank, idle.AirC, HourSeconds) : 0;
             double borne = above > 0 ? MeansRule.FrostWatts(capacity, above) : 0;
             double granted = Math.Min(Math.Max(frost, Math.Min(comfort, capacity * bank / (MeansRule.ComfortHours * HourSeconds))), borne);
 
@@ -91,10 +91,6 @@ internal static class CourseRoll
         double lacking = Math.Max(0, settings.HeapFloorC + task.ReserveKelvin - zone);
         return cost + (LaterShare * lacking * capacity / (task.House.LossWPerK * HourSeconds));
     }
-
-    // The air answers an hour's heat as its own store, its floor and its losses together let it.
-    private static double Wanted(in HouseModel house, double wishC, double idleC) =>
-        Math.Max(0, wishC - idleC) * ((house.AirJPerK / HourSeconds) + house.LossWPerK + house.FloorWPerK);
 
     private static double DuctWPerK(ControlSettings settings)
     {

@@ -18,10 +18,11 @@ public static class HorizonRule
     /// <param name="weather">What was learned of the air outside.</param>
     /// <param name="house">What was learned of the house.</param>
     /// <param name="forecast">A forecast, or null.</param>
+    /// <param name="guardJ">What the frost guard may come to take, J.</param>
     /// <param name="at">Now.</param>
     public static (Course Course, long LookedAtMonotonicMilliseconds) Step(
         ControlSettings settings, Memory memory, in HeapEstimate estimate, in EstimatorMemory estimator, in WeatherMemory weather,
-        in HouseMemory house, Forecast? forecast, in Instant at)
+        in HouseMemory house, Forecast? forecast, double guardJ, in Instant at)
     {
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(memory);
@@ -45,7 +46,7 @@ public static class HorizonRule
             Settings = settings,
             Heap = belief.Learned(HeapFigures.Told(settings, new HeapShape(settings))),
             HeapC = belief.Mean.AsSpan(0, HeapShape.Nodes),
-            LeastZoneC = settings.HeapFloorC + MeansRule.MarginKelvin(settings, estimate, weather.Learned.DayMeanC),
+            LeastZoneC = settings.HeapFloorC + MeansRule.MarginKelvin(settings, estimate, guardJ),
             ReserveKelvin = SeasonReserve.Kelvin(settings, at),
             House = HouseModel.Of(settings, house),
             HouseNow = house.State,

@@ -126,6 +126,13 @@ public readonly record struct HouseModel
         return new HouseState(air, floorRest + (floorPerK * air), tankRest + (tankPerK * air));
     }
 
+    /// <summary>Heat that would bring the air to a wish within a step, W: it answers as its own store, its floor and its losses together let it.</summary>
+    /// <param name="wishC">The wish, °C.</param>
+    /// <param name="idleC">Where the air comes to without it, °C.</param>
+    /// <param name="seconds">How long, s.</param>
+    internal double Wanted(double wishC, double idleC, double seconds) =>
+        Math.Max(0, wishC - idleC) * ((AirJPerK / seconds) + LossWPerK + FloorWPerK);
+
     // What the pipe gives of the water's heat at once, and what it takes from the tank a kelvin because that water runs
     // too: with supply = tank + rise, it gives ε·(ṁc·(tank − air) + heat), and the tank keeps the rest.
     private (double ToAirW, double TankWPerK) Pipe(double waterWatts)

@@ -53,21 +53,6 @@ public sealed record WeatherLearned
     /// <summary>Nothing learned.</summary>
     public static WeatherLearned Fresh { get; } = new();
 
-    /// <summary>Mean of the last hours, up to a day's, °C; 0 before the first.</summary>
-    internal double DayMeanC
-    {
-        get
-        {
-            double sum = 0;
-            foreach (double celsius in LastC)
-            {
-                sum += celsius;
-            }
-
-            return sum / Math.Max(1, LastC.Length);
-        }
-    }
-
     /// <summary>Share of a day's deviation from the mean of the last days that the next one keeps, 0.3 to 0.95.</summary>
     internal double Persistence => Math.Clamp(DayProductK2 / DaySquareK2, 0.3, 0.95);
 

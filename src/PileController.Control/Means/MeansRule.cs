@@ -20,11 +20,9 @@ public static class MeansRule
     // What the draw takes on after it is told to stop (from seasons of the simulated heap).
     private const double AfterfallKelvin = 0.4;
 
-    // What the frost guard will take for the lines while days are cold, with the house left to freeze: all of it from a
-    // daily mean of so far down, nothing above so far (from seasons of the simulated heap).
-    private const double GuardKelvin = 1.6;
-    private const double GuardAllC = -6;
-    private const double GuardNothingC = -1;
+    // Beyond that a heap would keep back for the guard what the guard will never ask.
+    private const double MostGuardKelvin = 5;
+    private const double GuardSeconds = 86_400;
 
     /// <summary>Against frost the draw is held back only within so many hours of the floor.</summary>
     internal const double FrostHours = 3;
@@ -45,10 +43,10 @@ public static class MeansRule
     /// <param name="estimate">What is believed of it.</param>
     /// <param name="leastZoneC">What the active zone would come to at rest, °C; see <see cref="RestRoll"/>.</param>
     /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
-    /// <param name="dayMeanC">Mean of the last day's air outside, °C.</param>
-    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double leastZoneC, double reserveKelvin, double dayMeanC)
+    /// <param name="guardJ">What the frost guard may come to take within a day, J; see <see cref="Foresight.GuardRule"/>.</param>
+    public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double leastZoneC, double reserveKelvin, double guardJ)
     {
-        double above = Math.Min(leastZoneC, estimate.ActiveZoneCelsius) - settings.HeapFloorC - MarginKelvin(settings, estimate, dayMeanC);
+        double above = Math.Min(leastZoneC, estimate.ActiveZoneCelsius) - settings.HeapFloorC - MarginKelvin(settings, estimate, guardJ);
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double trust = Math.Clamp(above / FullTrustKelvin, 0, 1);
         double net = estimate.GenerationWatts > 0 ? trust * estimate.GenerationWatts : estimate.GenerationWatts;
@@ -62,9 +60,17 @@ public static class MeansRule
     }
 
     /// <summary>What is kept above the floor, K: for what the estimate may be wrong by, and for what the zone still falls by itself.</summary>
-    internal static double MarginKelvin(ControlSettings settings, in HeapEstimate estimate, double dayMeanC) =>
+    internal static double MarginKelvin(ControlSettings settings, in HeapEstimate estimate, double guardJ) =>
         (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin)
-        + (GuardKelvin * Math.Clamp((GuardNothingC - dayMeanC) / (GuardNothingC - GuardAllC), 0, 1));
+        + GuardKelvin(settings, estimate, guardJ);
+
+    // What the guard takes for the lines comes out of the heap, however low it stands: all of it that the heap does not make
+    // in the same time has to be there.
+    private static double GuardKelvin(ControlSettings settings, in HeapEstimate estimate, double guardJ)
+    {
+        double stored = guardJ - (GuardSeconds * Math.Max(0, estimate.GenerationWatts));
+        return Math.Clamp(stored / (Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK), 0, MostGuardKelvin);
+    }
 
     /// <summary>What may be drawn against frost of the heat stored so far above the margin, W.</summary>
     /// <param name="capacityJPerK">Heat capacity of the inner body, J/K.</param>

@@ -13,8 +13,8 @@ public static class SeasonReserve
 
     // Days from there, between which the reserve rises and falls. A heap takes two to three weeks to warm up by itself
     // (from seasons of the simulated heap); before that, warmth only burns fuel.
-    private const double RiseFrom = -16;
-    private const double RiseTo = -12;
+    private const double RiseFrom = -11;
+    private const double RiseTo = -7;
     private const double FallFrom = 20;
     private const double FallTo = 40;
 

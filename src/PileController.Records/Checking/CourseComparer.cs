@@ -118,6 +118,7 @@ public static class CourseComparer
             Forecast = own.Forecast,
             Course = own.Course,
             LookedAtMonotonicMilliseconds = own.LookedAtMonotonicMilliseconds,
+            Guard = own.Guard,
             Tonight = own.Tonight,
         };
     }

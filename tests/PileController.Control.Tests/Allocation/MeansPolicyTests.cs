@@ -130,7 +130,7 @@ public sealed class MeansPolicyTests
 
     private static Grant Decide(
         HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, double power = 1) =>
-        MeansPolicy.Decide(Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, power, 2);
+        MeansPolicy.Decide(Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, power, 0);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }

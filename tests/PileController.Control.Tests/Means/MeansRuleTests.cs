@@ -27,14 +27,18 @@ public sealed class MeansRuleTests
 
     [Fact]
     public void Of_ZoneThatFallsOnAtRest_CountsFromWhereItWouldEnd() =>
-        Assert.Equal(Of(Settings, Heap(49, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 49, 4, 5).FrostW, 1e-6);
+        Assert.Equal(Of(Settings, Heap(49, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 49, 4, 0).FrostW, 1e-6);
 
     [Theory]
-    [InlineData(-1, 0)]
-    [InlineData(-3.5, 0.8)]
-    [InlineData(-9, 1.6)]
-    public void Of_ColdDays_KeepWhatTheFrostGuardWillTake(double dayMeanC, double kelvin) => Assert.Equal(
-        Of(Settings, Heap(50 - kelvin, 0), 4).FrostW, MeansRule.Of(Settings, Heap(50, 0), 50, 4, dayMeanC).FrostW, 1e-6);
+    [InlineData(0, 0)]
+    [InlineData(0.65 * 2.6e7 * 2, 2)]
+    [InlineData(0.65 * 2.6e7 * 20, 5)]
+    public void Of_ColdHoursAhead_KeepWhatTheFrostGuardWillTake(double guardJ, double kelvin) => Assert.Equal(
+        Of(Settings, Heap(52 - kelvin, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 52, 4, guardJ).FrostW, 1e-6);
+
+    [Fact]
+    public void Of_HeapThatMakesWhatTheFrostGuardWillTake_KeepsNothingForIt() =>
+        Assert.Equal(Of(Settings, Heap(52, 200), 4).FrostW, MeansRule.Of(Settings, Heap(52, 200), 52, 4, 200 * 86_400).FrostW, 1e-6);
 
     [Fact]
     public void Of_EstimateInDoubt_IsSpentSlowlyAndKeepsMore()
@@ -93,7 +97,7 @@ public sealed class MeansRuleTests
             });
 
     private static HeapMeans Of(ControlSettings settings, HeapEstimate heap, double reserveKelvin) =>
-        MeansRule.Of(settings, heap, heap.ActiveZoneCelsius, reserveKelvin, 5);
+        MeansRule.Of(settings, heap, heap.ActiveZoneCelsius, reserveKelvin, 0);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }
