@@ -11,7 +11,7 @@ public static class GuardRule
     private const int Hours = 24;
 
     // Water that stands takes on the air of the house: near the air at which the guard begins to run.
-    private const double HouseC = 1;
+    private const double HouseC = 1.5;
 
     private const double HourSeconds = 3600;
 

@@ -13,10 +13,10 @@ public sealed class GuardRuleTests
     [Fact]
     public void Joules_LongFrost_ComesToWhatTheHouseLosesLessWhatTheGroundGives()
     {
-        // Held at 1 °C for so long that nothing is stored any more: loss to -9 °C under the curtain, gain through the floor in
+        // Held at 1.5 °C for so long that nothing is stored any more: loss to -9 °C under the curtain, gain through the floor in
         // series with the ground. An hour's want takes no account of the curtain and so holds the air a quarter of a kelvin high.
-        double loss = (House.LossWPerK - House.CurtainWPerK) * 10;
-        double ground = 8 / ((1 / House.FloorWPerK) + (1 / House.GroundWPerK));
+        double loss = (House.LossWPerK - House.CurtainWPerK) * 10.5;
+        double ground = 7.5 / ((1 / House.FloorWPerK) + (1 / House.GroundWPerK));
         double first = Need(House, -9, 2000);
         double last = Need(House, -9, 2024);
 
