@@ -230,6 +230,15 @@ public sealed record InterlockLimits
     /// <summary>Flow that counts as none, L/min.</summary>
     public double NoFlowLitresPerMinute { get; init; } = 0.4;
 
-    /// <summary>Time without flow after which a running pump is stopped, s.</summary>
-    public double NoFlowSeconds { get; init; } = 60;
+    /// <summary>
+    /// Time without flow after which a running pump is stopped, s, counted from the last reading that showed flow. Amid two
+    /// ticks of 10 s, so that two readings without flow stop the pump however early or late the second comes.
+    /// </summary>
+    public double NoFlowSeconds { get; init; } = 15;
+
+    /// <summary>
+    /// Time a pump that was just started has to bring water, and time neither flow nor the pump's power may be readable, before
+    /// a pump is stopped for want of flow, s. A line that has drained back is filled within it (common practice, no source).
+    /// </summary>
+    public double NoFlowGraceSeconds { get; init; } = 60;
 }

@@ -136,6 +136,8 @@ public class BadSettingsTests
         { """{ "rig": { "hardware": { "dutyPeriod": "5 s" } } }""", "rig.hardware.dutyPeriod", "5 s", "0 s, or whole seconds from 10 s to 40 s" },
         { Hardware(HardwareProbes, """ "blowerPin": 27 """), "rig.hardware.pumpPin", "none", "the line of the pump" },
         { Outputs(""" "dutyPeriod": "0 s" """), "control.pump.drive", "\"duty\"", "onOff, or valve, while rig.hardware.dutyPeriod is 0 s: a relay stays off below half a duty, and the pump would be tripped for want of flow (a hardware rig)" },
+        { Outputs(""" "dutyPeriod": "40 s" """), "rig.hardware.dutyPeriod", "40 s", "at most 20 s, the ticks that interlocks.noFlowTime takes" },
+        { Outputs(""" "dutyPeriod": "20 s" """, """ "control": { "tick": "5 s" } """), "rig.hardware.dutyPeriod", "20 s", "at most 15 s" },
         { Outputs(""" "backupLine": 27 """), "rig.hardware.backupLine", "27", "another line than rig.hardware.blowerPin" },
         { Outputs(""" "valve": { "openLine": 5, "shutLine": 5, "openEndLine": 7, "shutEndLine": 8, "safe": "open" } """), "rig.hardware.valve.shutLine", "5", "another line than rig.hardware.valve.openLine" },
         { Outputs(""" "valve": { "openLine": 5, "shutLine": 6, "openEndLine": 17, "shutEndLine": 8, "safe": "open" } """), "rig.hardware.valve.openEndLine", "17", "another line than rig.hardware.pumpPin" },
