@@ -54,7 +54,7 @@ public static class Controller
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
             InterlockRule.Judge(
                 settings, signals, asked.Interlocks, memory.Standing.Verdicts,
-                new Moments(now, first ? now : memory.LastMonotonicMilliseconds, memory.Regulators.PumpSinceMilliseconds));
+                new Moments(now, first ? now : memory.LastMonotonicMilliseconds, memory.Regulators.PumpSinceMilliseconds, memory.Outputs.ValveOpening <= 0));
         if (effect.Tripped && asked.Hands.Length > 0)
         {
             asked = HandRule.EndedByTrip(asked);

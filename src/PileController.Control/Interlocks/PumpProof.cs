@@ -25,6 +25,8 @@ internal static class PumpProof
         long least = flow ? (long)(limits.NoFlowSeconds * 1000) : PowerMilliseconds;
         long grace = flow ? (long)(limits.NoFlowGraceSeconds * 1000) : row.PersistenceMilliseconds;
         long unproven = at.NowMilliseconds - since;
-        return unproven >= least && at.NowMilliseconds - at.PumpSinceMilliseconds >= grace && (!blind || unproven >= grace);
+        // Against a shut valve no water moves while nothing is broken: whoever told it so has as long as a start.
+        bool explained = blind || (flow && at.ValveIsShut);
+        return unproven >= (explained ? Math.Max(least, grace) : least) && at.NowMilliseconds - at.PumpSinceMilliseconds >= grace;
     }
 }

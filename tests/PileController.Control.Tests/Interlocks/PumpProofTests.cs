@@ -19,10 +19,10 @@ public sealed class PumpProofTests
             foreach (long second in (long[])[20_000, 20_180, 19_990])
             {
                 RowRun run = new(Settings, id);
-                run.Say(0, new Moments(0, -10_000, -600_000));
+                run.Say(0, At(0, -10_000, -600_000));
 
-                Assert.Equal(Verdict.Pending, run.Say(1, new Moments(first, 0, -600_000)));
-                Assert.Equal(Verdict.Latched, run.Say(1, new Moments(second, first, -600_000)));
+                Assert.Equal(Verdict.Pending, run.Say(1, At(first, 0, -600_000)));
+                Assert.Equal(Verdict.Latched, run.Say(1, At(second, first, -600_000)));
             }
         }
     }
@@ -33,11 +33,11 @@ public sealed class PumpProofTests
     public void Judge_OneReadingWithoutProof_NeverTripsHoweverLongTheTick(string id)
     {
         RowRun run = new(Settings, id);
-        run.Say(0, new Moments(0, -10_000, -600_000));
+        run.Say(0, At(0, -10_000, -600_000));
 
-        Assert.Equal(Verdict.Pending, run.Say(1, new Moments(60_000, 0, -600_000)));
-        Assert.Equal(Verdict.Clear, run.Say(0, new Moments(120_000, 60_000, -600_000)));
-        Assert.Equal(Verdict.Pending, run.Say(1, new Moments(180_000, 120_000, -600_000)));
+        Assert.Equal(Verdict.Pending, run.Say(1, At(60_000, 0, -600_000)));
+        Assert.Equal(Verdict.Clear, run.Say(0, At(120_000, 60_000, -600_000)));
+        Assert.Equal(Verdict.Pending, run.Say(1, At(180_000, 120_000, -600_000)));
     }
 
     [Theory]
@@ -48,10 +48,10 @@ public sealed class PumpProofTests
         RowRun run = new(Settings, id);
         for (long now = 10_000; now < grace; now += 10_000)
         {
-            Assert.Equal(Verdict.Pending, run.Say(1, new Moments(now, now - 10_000, 0)));
+            Assert.Equal(Verdict.Pending, run.Say(1, At(now, now - 10_000, 0)));
         }
 
-        Assert.Equal(Verdict.Latched, run.Say(1, new Moments(grace, grace - 10_000, 0)));
+        Assert.Equal(Verdict.Latched, run.Say(1, At(grace, grace - 10_000, 0)));
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public sealed class PumpProofTests
         for (int tick = 0; tick < none.Length; tick++)
         {
             long now = (tick + 1) * 10_000;
-            Assert.NotEqual(Verdict.Latched, run.Say(none[tick], new Moments(now, now - 10_000, 0)));
+            Assert.NotEqual(Verdict.Latched, run.Say(none[tick], At(now, now - 10_000, 0)));
         }
     }
 
@@ -70,13 +70,26 @@ public sealed class PumpProofTests
     public void Judge_MeterAndPowerUnreadable_AreGivenTheGraceInTheMiddleOfARun()
     {
         RowRun run = new(Settings, "noFlow");
-        run.Say(0, new Moments(0, -10_000, -600_000));
+        run.Say(0, At(0, -10_000, -600_000));
         for (long now = 10_000; now < 60_000; now += 10_000)
         {
-            Assert.Equal(Verdict.Pending, run.Say(double.NaN, new Moments(now, now - 10_000, -600_000)));
+            Assert.Equal(Verdict.Pending, run.Say(double.NaN, At(now, now - 10_000, -600_000)));
         }
 
-        Assert.Equal(Verdict.Latched, run.Say(double.NaN, new Moments(60_000, 50_000, -600_000)));
+        Assert.Equal(Verdict.Latched, run.Say(double.NaN, At(60_000, 50_000, -600_000)));
+    }
+
+    [Fact]
+    public void Judge_PumpRunsAgainstAValveToldShut_IsGivenTheGraceAndNotMore()
+    {
+        RowRun run = new(Settings, "noFlow");
+        run.Say(0, At(0, -10_000, -600_000));
+        for (long now = 10_000; now < 60_000; now += 10_000)
+        {
+            Assert.Equal(Verdict.Pending, run.Say(1, At(now, now - 10_000, -600_000) with { ValveIsShut = true }));
+        }
+
+        Assert.Equal(Verdict.Latched, run.Say(1, At(60_000, 50_000, -600_000) with { ValveIsShut = true }));
     }
 
     [Fact]
@@ -92,4 +105,6 @@ public sealed class PumpProofTests
         Assert.Equal("pumpSilent", InterlockTable.All[effect.First].Id);
         Assert.Equal("leak", InterlockTable.All[wet.First].Id);
     }
+
+    private static Moments At(long now, long before, long pumpSince) => new(now, before, pumpSince, ValveIsShut: false);
 }

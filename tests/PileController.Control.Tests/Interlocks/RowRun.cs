@@ -13,7 +13,7 @@ internal sealed class RowRun(ControlSettings settings, string id)
     public Interlock Row => InterlockTable.All[_index];
 
     /// <summary>A moment of a pump that has run for long, just seen to be well.</summary>
-    public static Moments At(long now) => new(now, now, now - 3_600_000);
+    public static Moments At(long now) => new(now, now, now - 3_600_000, ValveIsShut: false);
 
     /// <summary>Signals that no row minds.</summary>
     public static double[] AllSound(ControlSettings settings)

@@ -37,7 +37,8 @@ internal static class LinePromises
             {
                 double since = (tick.Now - unproven) * 0.001;
                 InterlockLimits limits = tick.Settings.Limits;
-                bool graced = (tick.Now - runSince) * 0.001 < limits.NoFlowGraceSeconds || Unreadable(tick);
+                bool graced = (tick.Now - runSince) * 0.001 < limits.NoFlowGraceSeconds || Unreadable(tick)
+                    || tick.Before.Outputs.ValveOpening <= 0;
                 double most = graced ? Math.Max(limits.NoFlowSeconds, limits.NoFlowGraceSeconds) : limits.NoFlowSeconds;
                 Assert.True(since <= most + longest, $"{since} s without proof, ticks of up to {longest} s");
             }

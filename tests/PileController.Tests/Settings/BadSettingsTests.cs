@@ -164,6 +164,7 @@ public class BadSettingsTests
         { Hardware(HardwareProbes, """ "pumpPin": 17, "blowerPin": 27, "standingWater": "unguarded" """).Replace("\"standingWater\": \"drainsBack\", ", "", StringComparison.Ordinal), "rig.hardware.standingWater", "unguarded", "drainsBack, antifreeze or frostDevice" },
         { Hardware(HardwareProbes, """ "pumpPin": 17 """), "rig.hardware.blowerPin", "none", "the line of the blower" },
         { Hardware(HardwareProbes.Replace("\"flow\", \"from\": \"pulses\"", "\"level\", \"from\": \"switch\", \"wellWhen\": \"low\"", StringComparison.Ordinal)), "rig.probes", "without proof of flow", "flow or pumpPower" },
+        { Hardware(HardwareProbes.Replace("\"flow\", \"from\": \"pulses\", \"line\": 90", "\"flow\"", StringComparison.Ordinal)), "rig.probes[2].from", "none", "\"pulses\", by which the flow probe is read" },
         { Hardware(HardwareProbes.Replace("heapTurns", "heapEdge", StringComparison.Ordinal)), "rig.probes", "without a heap probe", "heapTurns or heapCore" },
         { Hardware(HardwareProbes.Replace("house", "tank", StringComparison.Ordinal)), "rig.probes", "without a house probe", "a probe for house" },
         { Hardware(HardwareProbes + """, { "channel": "supply" }"""), "rig.probes[3].address", "none", "the 1-Wire address of the supply probe" },
