@@ -107,7 +107,8 @@ public sealed record ControlSettings
 
     /// <summary>
     /// Rest of the pump after which the valve is driven shut, h; 0 to leave it where it is. A heap that lies below the house
-    /// wants it, for its warm water rises by itself; so does a loop that drains back.
+    /// wants it, for its warm water rises by itself. Not for a loop that drains back, unless its valve has a bleed round it: a shut
+    /// one keeps the line above it full.
     /// </summary>
     public double ValveShutAfterHours { get; init; }
 
@@ -230,6 +231,15 @@ public sealed record InterlockLimits
     /// <summary>Flow that counts as none, L/min.</summary>
     public double NoFlowLitresPerMinute { get; init; } = 0.4;
 
-    /// <summary>Time without flow after which a running pump is stopped, s.</summary>
-    public double NoFlowSeconds { get; init; } = 60;
+    /// <summary>
+    /// Time without flow after which a running pump is stopped, s, counted from the last reading that showed flow. Amid two
+    /// ticks of 10 s, so that two readings without flow stop the pump however early or late the second comes.
+    /// </summary>
+    public double NoFlowSeconds { get; init; } = 15;
+
+    /// <summary>
+    /// Time a pump that was just started has to bring water, and time neither flow nor the pump's power may be readable, or the
+    /// valve is told to be shut, before a running pump is stopped for want of flow, s. A line that has drained back is filled within it (common practice, no source).
+    /// </summary>
+    public double NoFlowGraceSeconds { get; init; } = 60;
 }

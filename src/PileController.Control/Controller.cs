@@ -52,7 +52,9 @@ public static class Controller
         Span<double> signals = stackalloc double[Signals.Count];
         Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
-            InterlockRule.Judge(settings, signals, asked.Interlocks, memory.Standing.Verdicts, now);
+            InterlockRule.Judge(
+                settings, signals, asked.Interlocks, memory.Standing.Verdicts,
+                new Moments(now, first ? now : memory.LastMonotonicMilliseconds, memory.Regulators.PumpSinceMilliseconds, memory.Outputs.ValveOpening <= 0));
         if (effect.Tripped && asked.Hands.Length > 0)
         {
             asked = HandRule.EndedByTrip(asked);

@@ -14,4 +14,10 @@ public interface IRig : IAsyncDisposable
 
     /// <summary>Tells the actuators what to do. The first call after construction, and the last, is <see cref="Outputs.Safe"/>.</summary>
     ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation);
+
+    /// <summary>
+    /// As <see cref="ApplyAsync(Outputs, CancellationToken)"/>, where a person holds the valve: an opening of nothing then means
+    /// shut, and not wherever the valve is safe. A rig whose valve knows no other safe place than shut has nothing to add.
+    /// </summary>
+    ValueTask ApplyHeldAsync(Outputs outputs, CancellationToken cancellation) => ApplyAsync(outputs, cancellation);
 }

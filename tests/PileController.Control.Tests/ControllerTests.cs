@@ -56,8 +56,42 @@ public sealed class ControllerTests
         bench.RunUntil(d => d.Mode == Mode.Tripped);
 
         Assert.Equal(Outputs.Safe, bench.Last.Outputs);
-        Assert.True(bench.Now - began <= (bench.Settings.Limits.NoFlowSeconds * 1000) + 20_000);
+        Assert.True(bench.Now - began <= bench.Settings.Limits.NoFlowGraceSeconds * 1000);
         Assert.True(bench.Last.Kinds.HasFlag(DecisionKinds.Trip));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Step_FlowStopsInARun_IsSafeWithinTwentySecondsOfTheLastReadingThatShowedFlow(bool metered)
+    {
+        Bench bench = new();
+        bench.Readings = metered ? bench.Readings : bench.Readings.Without(Channel.Flow);
+        bench.RunUntil(d => d.Outputs.PumpDuty > 0);
+        Assert.True(bench.Run(120).Outputs.PumpDuty > 0);
+        long flowed = bench.Now;
+        bench.WaterMoves = false;
+        bench.PumpTakesPower = metered;
+        bench.RunUntil(d => d.Mode == Mode.Tripped);
+
+        Assert.Equal(Outputs.Safe, bench.Last.Outputs);
+        Assert.Equal(20_000, bench.Now - flowed);
+    }
+
+    [Fact]
+    public void Step_ABubbleEmptiesOneReading_DrawsOn()
+    {
+        Bench bench = new();
+        bench.RunUntil(d => d.Outputs.PumpDuty > 0);
+        bench.Run(120);
+        for (int i = 0; i < 20; i++)
+        {
+            bench.WaterMoves = i % 2 == 1;
+            bench.Tick();
+        }
+
+        Assert.NotEqual(Mode.Tripped, bench.Last.Mode);
+        Assert.True(bench.Last.Outputs.PumpDuty > 0);
     }
 
     [Fact]

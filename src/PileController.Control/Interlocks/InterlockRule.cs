@@ -21,9 +21,9 @@ internal static class InterlockRule
     /// <param name="signals">What is watched, in the order of <see cref="Signal"/>.</param>
     /// <param name="memory">What is remembered, one a row.</param>
     /// <param name="told">What was said the tick before, one a row; empty when it is not known.</param>
-    /// <param name="now">Monotonic time, ms.</param>
+    /// <param name="at">Now, the tick before, and the pump's start.</param>
     public static (Verdict[] Verdicts, InterlockMemory[] Memory, Effect Effect) Judge(
-        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, Verdict[] told, long now)
+        ControlSettings settings, ReadOnlySpan<double> signals, InterlockMemory[] memory, Verdict[] told, in Moments at)
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
         Verdict[] verdicts = told.Length == table.Count ? told : new Verdict[table.Count];
@@ -39,7 +39,7 @@ internal static class InterlockRule
         for (int i = 0; i < table.Count; i++)
         {
             Interlock row = table[i];
-            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], memory[i], now);
+            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], memory[i], at);
             if (verdict != verdicts[i])
             {
                 verdicts = ReferenceEquals(verdicts, told) ? [.. told] : verdicts;
@@ -64,7 +64,10 @@ internal static class InterlockRule
             backup |= holds && row.Source == Signal.House;
             air |= row.Action is InterlockAction.HoldAir or InterlockAction.HoldAll;
             frost |= row.Action == InterlockAction.GuardFrost;
-            if (first < 0 || (row.Action == InterlockAction.Trip && table[first].Action != InterlockAction.Trip))
+            bool outranks = row.Action == InterlockAction.Trip && (first < 0 || table[first].Action != InterlockAction.Trip);
+            // A pump that takes no power is why no water moves.
+            bool explains = row.Source == Signal.PumpSilent && first >= 0 && table[first].Source == Signal.NoFlow;
+            if (first < 0 || outranks || explains)
             {
                 first = i;
             }
@@ -78,7 +81,7 @@ internal static class InterlockRule
         [.. memory, .. Enumerable.Repeat(new InterlockMemory(-1, false, false), count - memory.Length)];
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
-        ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, long now)
+        ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, in Moments at)
     {
         bool blind = double.IsNaN(signal);
         if (blind && !row.StaleActs)
@@ -96,11 +99,12 @@ internal static class InterlockRule
             return (memory.Latched ? Verdict.Latched : Verdict.Clear, new InterlockMemory(-1, false, memory.Latched));
         }
 
-        long since = memory.SinceMilliseconds >= 0 ? memory.SinceMilliseconds : now;
-        long persistence = row.Source == Signal.NoFlow
-            ? (long)(settings.Limits.NoFlowSeconds * 1000)
-            : row.PersistenceMilliseconds;
-        bool acting = memory.Acting || now - since >= persistence;
+        bool proves = PumpProof.Concerns(row);
+        long since = memory.SinceMilliseconds >= 0 ? memory.SinceMilliseconds : proves ? at.BeforeMilliseconds : at.NowMilliseconds;
+        bool lasted = proves
+            ? memory.SinceMilliseconds >= 0 && PumpProof.HasLasted(settings.Limits, row, blind, since, at)
+            : at.NowMilliseconds - since >= row.PersistenceMilliseconds;
+        bool acting = memory.Acting || lasted;
         bool latched = memory.Latched || (acting && row.Action == InterlockAction.Trip);
         Verdict verdict = latched ? Verdict.Latched : acting ? Verdict.Acting : Verdict.Pending;
         return (verdict, new InterlockMemory(since, acting, latched));

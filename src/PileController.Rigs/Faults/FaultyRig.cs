@@ -40,7 +40,12 @@ public sealed class FaultyRig : IRig
         _readings.Distort(await _inner.ReadAsync(at, cancellation).ConfigureAwait(false), at);
 
     /// <inheritdoc/>
-    public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation)
+    public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation) => _inner.ApplyAsync(Distort(outputs), cancellation);
+
+    /// <inheritdoc/>
+    public ValueTask ApplyHeldAsync(Outputs outputs, CancellationToken cancellation) => _inner.ApplyHeldAsync(Distort(outputs), cancellation);
+
+    private Outputs Distort(Outputs outputs)
     {
         OutputsCheck.Require(outputs);
         foreach (Fault fault in _board.Active)
@@ -54,7 +59,7 @@ public sealed class FaultyRig : IRig
         }
 
         _valveOpening = outputs.ValveOpening;
-        return _inner.ApplyAsync(outputs, cancellation);
+        return outputs;
     }
 
     /// <inheritdoc/>

@@ -107,7 +107,14 @@ public sealed class GpioRig : IRig
     /// <summary>Switches the loads, and holds their duty until told otherwise or until the loop falls silent.</summary>
     /// <exception cref="ArgumentException">A value that is not 0 to 1; the outputs stay as they are.</exception>
     /// <exception cref="RigFaultException">A line could not be written now or since the call before; the others were.</exception>
-    public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation)
+    public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation) => Apply(outputs, valveIsHeld: false);
+
+    /// <inheritdoc cref="IRig.ApplyHeldAsync"/>
+    /// <exception cref="ArgumentException">As <see cref="ApplyAsync"/>.</exception>
+    /// <exception cref="RigFaultException">As <see cref="ApplyAsync"/>.</exception>
+    public ValueTask ApplyHeldAsync(Outputs outputs, CancellationToken cancellation) => Apply(outputs, valveIsHeld: true);
+
+    private ValueTask Apply(in Outputs outputs, bool valveIsHeld)
     {
         OutputsCheck.Require(outputs);
         List<string> news = [];
@@ -117,7 +124,7 @@ public sealed class GpioRig : IRig
             ObjectDisposedException.ThrowIf(_disposed, this);
             _lastApplied = _time.GetTimestamp();
             _silent = false;
-            Set_NeedsLock(outputs);
+            Set_NeedsLock(outputs, valveIsHeld);
             Drive_NeedsLock(news);
             fault = _fault;
             _fault = null;
@@ -226,7 +233,7 @@ public sealed class GpioRig : IRig
         if (_time.GetElapsedTime(_lastApplied) > LongestSilence && !_silent)
         {
             _silent = true;
-            Set_NeedsLock(Outputs.Safe);
+            Set_NeedsLock(Outputs.Safe, valveIsHeld: false);
             news.Add(
                 $"The control loop has been silent for {LongestSilence.TotalSeconds} s: all outputs are made safe.");
         }
@@ -234,11 +241,11 @@ public sealed class GpioRig : IRig
         Drive_NeedsLock(news);
     }
 
-    private void Set_NeedsLock(in Outputs outputs)
+    private void Set_NeedsLock(in Outputs outputs, bool valveIsHeld)
     {
         foreach (ILoad load in _loads)
         {
-            load.Want(outputs);
+            load.Want(outputs, valveIsHeld);
         }
     }
 

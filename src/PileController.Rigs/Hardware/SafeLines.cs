@@ -74,7 +74,7 @@ public static class SafeLines
         CancellationToken cancellation)
     {
         long began = time.GetTimestamp();
-        valve.Want(Outputs.Safe);
+        valve.Want(Outputs.Safe, valveIsHeld: false);
         try
         {
             while (true)

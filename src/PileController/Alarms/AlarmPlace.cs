@@ -32,9 +32,9 @@ public sealed record AlarmPlace(ControlSettings Control, IReadOnlyList<Interlock
             };
     }
 
-    /// <summary>How long an interlock's limit must be passed before it acts, s.</summary>
+    /// <summary>How long an interlock's limit must be passed before it acts, s; of a pump's proof the time it has just after its start.</summary>
     /// <param name="id">Its id.</param>
     internal double Persistence(string id) => id == "noFlow"
-        ? Control.Limits.NoFlowSeconds
+        ? Control.Limits.NoFlowGraceSeconds
         : (Interlocks.FirstOrDefault(row => row.Id == id)?.PersistenceMilliseconds ?? 0) * 0.001;
 }

@@ -1,7 +1,6 @@
 using PileController.Commissioning.Procedures;
 using PileController.Control.Readings;
 using PileController.Control.Regulation;
-using PileController.Rigs;
 using PileController.Settings;
 
 namespace PileController.Commissioning;
@@ -67,10 +66,6 @@ internal static class Catalogue
         "pump-curve" when settings.Control.Drive == PumpDrive.OnOff && ask.Duties.Any(duty => duty < 1) =>
             "The pump is on a relay, which knows the full duty only: measure at 100 % twice or more, the hose at another height each time.",
         "travel" when !Moves.HasValve(settings) => "No motor valve is fitted (loop.valveTravel is 0 s).",
-
-        // With the pump off, an opening of nothing means the valve's safe place to a real rig, wherever that is.
-        "travel" when !settings.Rig.Simulated && settings.Rig.Hardware.Valve.Safe != ValveSafe.Shut =>
-            "With the pump off the valve goes to its safe place only: set rig.hardware.valve.safe to shut for this test, and back after it.",
         _ => null,
     };
 }

@@ -61,7 +61,7 @@ internal sealed partial class TickRunner(
             return;
         }
 
-        await ApplyAsync(decision.Outputs).ConfigureAwait(false);
+        await ApplyAsync(decision.Outputs, ValveHeld.Of(decision)).ConfigureAwait(false);
         Append(new TickEntry(readings, commands, before, decision, _memory));
         feed.Publish(new TickNews(decision, readings, record.Health, _memory));
         Trail(at, decision, readings);
@@ -100,7 +100,7 @@ internal sealed partial class TickRunner(
         }
     }
 
-    private async ValueTask ApplyAsync(Outputs outputs)
+    private async ValueTask ApplyAsync(Outputs outputs, bool valveIsHeld = false)
     {
         if (_ended)
         {
@@ -109,19 +109,22 @@ internal sealed partial class TickRunner(
 
         try
         {
-            await rig.ApplyAsync(outputs, CancellationToken.None).ConfigureAwait(false);
+            await TellAsync(outputs, valveIsHeld).ConfigureAwait(false);
             counts.RigObeys = true;
         }
         catch (Exception fault)
         {
             counts.RigObeys = false;
             Say(counts.AddRigFault($"The rig could not be told what to do: {fault.Message}"), fault);
-            if (outputs != Outputs.Safe)
+            if (outputs != Outputs.Safe || valveIsHeld)
             {
                 await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
             }
         }
     }
+
+    private ValueTask TellAsync(Outputs outputs, bool valveIsHeld) =>
+        valveIsHeld ? rig.ApplyHeldAsync(outputs, CancellationToken.None) : rig.ApplyAsync(outputs, CancellationToken.None);
 
     private void AddReport(List<Command> commands, Instant at, long lateMilliseconds)
     {

@@ -13,13 +13,18 @@ namespace PileController.Serving;
 /// </summary>
 internal sealed class DataFolder(string path)
 {
+    /// <summary>Where the data of an installed service lies.</summary>
+    public const string Usual = "/var/lib/pile-controller";
+
     private const string SettingsFolder = "settings";
+    private const string LastFile = "last";
     private const string HoldingFile = "holding.json";
 
     /// <summary>The folder.</summary>
     public string Path => path;
 
-    /// <summary>Keeps a settings text under its fingerprint.</summary>
+    /// <summary>Keeps a settings text under its fingerprint, and that it is the one a service ran with last.</summary>
+    /// <exception cref="IOException">It cannot be written.</exception>
     public void KeepSettings(string fingerprint, string text)
     {
         string folder = System.IO.Path.Combine(path, SettingsFolder);
@@ -28,6 +33,26 @@ internal sealed class DataFolder(string path)
         if (!File.Exists(file))
         {
             Replace(file, text);
+        }
+
+        // By name and not by the files' times: a board without a clock of its own may start in the past.
+        string last = System.IO.Path.Combine(folder, LastFile);
+        if (!File.Exists(last) || File.ReadAllText(last) != fingerprint)
+        {
+            Replace(last, fingerprint);
+        }
+    }
+
+    /// <summary>The settings a service ran with last; null when there are none, they cannot be read, or no longer mean the same.</summary>
+    public PileSettings? FindLastSettings()
+    {
+        try
+        {
+            return FindSettings(File.ReadAllText(System.IO.Path.Combine(path, SettingsFolder, LastFile)));
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return null;
         }
     }
 

@@ -12,6 +12,9 @@ internal sealed class RowRun(ControlSettings settings, string id)
 
     public Interlock Row => InterlockTable.All[_index];
 
+    /// <summary>A moment of a pump that has run for long, just seen to be well.</summary>
+    public static Moments At(long now) => new(now, now, now - 3_600_000, ValveIsShut: false);
+
     /// <summary>Signals that no row minds.</summary>
     public static double[] AllSound(ControlSettings settings)
     {
@@ -24,11 +27,13 @@ internal sealed class RowRun(ControlSettings settings, string id)
         return signals;
     }
 
-    public Verdict Say(double signal, long now)
+    public Verdict Say(double signal, long now) => Say(signal, At(now));
+
+    public Verdict Say(double signal, Moments at)
     {
         double[] signals = AllSound(settings);
         signals[(int)Row.Source] = signal;
-        (_verdicts, _memory, _) = InterlockRule.Judge(settings, signals, _memory, _verdicts, now);
+        (_verdicts, _memory, _) = InterlockRule.Judge(settings, signals, _memory, _verdicts, at);
         return _verdicts[_index];
     }
 }

@@ -96,7 +96,7 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
     private static readonly Gen<ControlSettings> AnySettings = Gen.Select(
         AnyPump, Gen.Frequency((4, Gen.Const(DrawPolicy.Means)), (1, Gen.Int[0, 5].Select(p => (DrawPolicy)p))),
         Gen.Select(Gen.Bool, Gen.Bool, Usually(80, Gen.Const(0.0))), Gen.Double[0.5, 0.999],
-        Gen.Select(Usually(45, Gen.Double[35, 60]), Usually(48, Gen.Double[6, 96]), Gen.Double[0, 25]), Usually(60, Gen.Double[5, 600]),
+        Gen.Select(Usually(45, Gen.Double[35, 60]), Usually(48, Gen.Double[6, 96]), Gen.Double[0, 25]), Gen.Select(Usually(15, Gen.Double[5, 600]), Usually(60, Gen.Double[10, 600])),
         (pump, policy, fitted, confidence, heap, noFlow) => pump with
         {
             Policy = policy,
@@ -107,7 +107,7 @@ internal sealed record Scenario(ControlSettings Settings, bool Lit, Move[] Moves
             HeapFloorC = heap.Item1,
             LookAheadHours = heap.Item2,
             MidwinterReserveKelvin = heap.Item3,
-            Limits = new InterlockLimits { NoFlowSeconds = noFlow },
+            Limits = new InterlockLimits { NoFlowSeconds = noFlow.Item1, NoFlowGraceSeconds = noFlow.Item2 },
         });
 
     public static Gen<Scenario> Any { get; } = Gen.Select(

@@ -18,6 +18,9 @@ internal sealed class Bench(ControlSettings? settings = null)
     /// <summary>False for a line that is blocked.</summary>
     public bool WaterMoves { get; set; } = true;
 
+    /// <summary>False for a pump whose fuse is blown.</summary>
+    public bool PumpTakesPower { get; set; } = true;
+
     public long Now { get; private set; } = 3_600_000;
 
     public Decision Last { get; private set; } = null!;
@@ -34,7 +37,7 @@ internal sealed class Bench(ControlSettings? settings = null)
 
         if (said[Channel.PumpPower].IsGood)
         {
-            said = said.With(Channel.PumpPower, duty * Settings.PumpWatts);
+            said = said.With(Channel.PumpPower, PumpTakesPower ? duty * Settings.PumpWatts : 0);
         }
 
         foreach (Channel channel in Live)

@@ -43,6 +43,16 @@ public sealed class FaultyRigTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task ApplyHeldAsync_Wrapped_ReachesTheRigAsHeld()
+    {
+        await using FaultyRig rig = new(_inner, _board);
+        await rig.ApplyAsync(Outputs.Safe, CancellationToken.None);
+        await rig.ApplyHeldAsync(Outputs.Safe, CancellationToken.None);
+
+        Assert.Equal((2, 1), (_inner.Told.Count, _inner.Held));
+    }
+
+    [Fact]
     public async Task DisposeAsync_Wrapped_DisposesTheRig()
     {
         await new FaultyRig(_inner, _board).DisposeAsync();
@@ -65,9 +75,17 @@ public sealed class FaultyRigTests : IAsyncDisposable
 
         public List<Outputs> Told { get; } = [];
 
+        public int Held { get; private set; }
+
         public bool Disposed { get; private set; }
 
         public ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation) => ValueTask.FromResult(Says);
+
+        public ValueTask ApplyHeldAsync(Outputs outputs, CancellationToken cancellation)
+        {
+            Held++;
+            return ApplyAsync(outputs, cancellation);
+        }
 
         public ValueTask ApplyAsync(Outputs outputs, CancellationToken cancellation)
         {

@@ -84,6 +84,24 @@ public sealed class GpioRigOutputsTests : IDisposable
     }
 
     [Fact]
+    public async Task ApplyHeldAsync_NothingWithTheLoopSilentAfter_RunsShutAndThenWhereItIsSafe()
+    {
+        await using GpioRig rig = Make(Mixed);
+        await rig.ApplyAsync(new Outputs(0, 1, 0, false), CancellationToken.None);
+        Pass(40);
+        await rig.ApplyAsync(Outputs.Safe, CancellationToken.None);
+        Pass(3);
+        Assert.False(_driver.IsHigh(Shut));
+        await rig.ApplyHeldAsync(Outputs.Safe, CancellationToken.None);
+        Pass(3);
+        Assert.True(_driver.IsHigh(Shut));
+
+        // It stays where it is when made safe.
+        _time.Advance(TimeSpan.FromSeconds(240));
+        Assert.True(AllIsOff);
+    }
+
+    [Fact]
     public async Task OnBeat_LoopFallsSilent_MakesEveryKindOfOutputSafe()
     {
         await using GpioRig rig = Make(Mixed);

@@ -20,7 +20,7 @@ public sealed class UnitTests
     [InlineData("User=pile")]
     [InlineData("StateDirectory=pile-controller")]
     [InlineData("StateDirectoryMode=0700")]
-    [InlineData("ExecStopPost=/opt/pile-controller/PileController rig safe --settings /etc/pile-controller/pile.json")]
+    [InlineData("ExecStopPost=/opt/pile-controller/PileController rig safe --settings /etc/pile-controller/pile.json --data /var/lib/pile-controller")]
     [InlineData("NoNewPrivileges=yes")]
     [InlineData("CapabilityBoundingSet=")]
     [InlineData("ProtectSystem=strict")]
@@ -30,6 +30,15 @@ public sealed class UnitTests
     [InlineData("ReadWritePaths=-/sys/devices")]
     [InlineData("SystemCallFilter=@system-service")]
     public void Unit_Has(string line) => Assert.Contains(line, Lines);
+
+    [Fact]
+    public void Stop_FindsTheDataOfTheService()
+    {
+        string serve = Lines.Single(line => line.StartsWith("ExecStart=", StringComparison.Ordinal));
+        string safe = Lines.Single(line => line.StartsWith("ExecStopPost=", StringComparison.Ordinal));
+
+        Assert.Equal(serve[serve.IndexOf("--settings", StringComparison.Ordinal)..], safe[safe.IndexOf("--settings", StringComparison.Ordinal)..]);
+    }
 
     [Theory]
     [InlineData("MemoryDenyWriteExecute")] // .NET would not start

@@ -7,7 +7,7 @@ namespace PileController.Tests.Places;
 public sealed class WatchTests : IDisposable
 {
     private const string Down = "ActiveState=failed MainPID=0 WatchdogUSec=30s WatchdogTimestampMonotonic=7";
-    private const string Safe = "rig safe --settings /etc/pile-controller/pile.json";
+    private const string Safe = "rig safe --settings /etc/pile-controller/pile.json --data /var/lib/pile-controller";
 
     private readonly WatchTrial _trial = new();
 

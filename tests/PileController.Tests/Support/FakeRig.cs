@@ -20,6 +20,9 @@ public sealed class FakeRig : IRig, IFaultSwitches
     /// <summary>What the actuators were told last.</summary>
     public Outputs Told { get; private set; } = new(1, 1, 1, true);
 
+    /// <summary>Whether that came with the valve held by a person.</summary>
+    public bool ToldHeld { get; private set; }
+
     public Func<Instant, RigReadings> Reads { get; set; } = _ => RigReadings.None;
 
     /// <summary>What a reading waits for; a rig that hangs waits for ever.</summary>
@@ -69,6 +72,13 @@ public sealed class FakeRig : IRig, IFaultSwitches
         }
 
         Told = outputs;
+        ToldHeld = false;
+    }
+
+    public async ValueTask ApplyHeldAsync(Outputs outputs, CancellationToken cancellation)
+    {
+        await ApplyAsync(outputs, cancellation);
+        ToldHeld = true;
     }
 
     public void Add(Fault fault)

@@ -1,9 +1,10 @@
-# The pump runs and no water moves: a wheel that stands still. A grower who wants the half minute sets noFlowTime to 10 s and looks every 5 s.
-with_settings 's|^  "control": {|  "interlocks": { "noFlowTime": "10 s" },\n  "control": { "tick": "5 s",|'
+# The pump has run for more than its grace and no water moves: a wheel that stands still. Times as they are when nobody sets them.
+draws || return
+sleep 60
 draws || return
 now; from=$now
 touch /run/hil/flow-stopped
-safe_within "$from" 30 "no pulses, noFlowTime 10 s, tick 5 s"
+safe_within "$from" 30 "no pulses, noFlowTime left at 15 s, ticks of 10 s"
 takes 30 "it is tripped for that" eval 'answer /api/now | grep -q noFlow && ! mode_is drawing'
 rm /run/hil/flow-stopped
 sleep 60

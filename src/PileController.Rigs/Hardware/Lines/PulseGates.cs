@@ -53,11 +53,16 @@ internal sealed class PulseGates(TimeProvider time, double mostPerSecond)
         _rate = null;
     }
 
-    /// <summary>The mean since the look before; the same once more where no gate has closed since; null before the first gate.</summary>
-    public PulseRate? Look()
+    /// <summary>
+    /// The mean since the look before, up to this moment: what the open gate has seen belongs to it, or water that has stopped
+    /// would seem to have moved until a gate later. The same once more where no gate has closed since; null before the first.
+    /// </summary>
+    /// <param name="count">Pulses since the start.</param>
+    public PulseRate? Look(long count)
     {
         if (_seconds > 0)
         {
+            Close(count);
             _rate = new PulseRate(_pulses / _seconds, _bounced, _openedAt);
             _pulses = _seconds = 0;
             _bounced = false;

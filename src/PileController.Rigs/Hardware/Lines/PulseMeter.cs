@@ -64,7 +64,7 @@ internal sealed class PulseMeter : IDisposable
     {
         lock (_gate)
         {
-            return _isLost ? null : _gates.Look();
+            return _isLost ? null : _gates.Look(Interlocked.Read(ref _count));
         }
     }
 

@@ -12,7 +12,9 @@ internal interface ILoad
     double? DueSeconds { get; }
 
     /// <summary>Takes from what all actuators are told what it is told itself.</summary>
-    void Want(in Outputs outputs);
+    /// <param name="outputs">What all are told.</param>
+    /// <param name="valveIsHeld">Whether a person holds the valve, so that its opening is meant as told.</param>
+    void Want(in Outputs outputs, bool valveIsHeld);
 
     /// <summary>Brings the actuator to what is wanted at this moment; called every second at least.</summary>
     /// <param name="seconds">Time since the rig began, s, by a clock that is never set.</param>

@@ -24,7 +24,7 @@ internal sealed class ModulatedLoad(
     public double? DueSeconds => null;
 
     /// <inheritdoc/>
-    public void Want(in Outputs outputs) => _duty = wanted(outputs);
+    public void Want(in Outputs outputs, bool valveIsHeld) => _duty = wanted(outputs);
 
     /// <inheritdoc/>
     public RigFaultException? Drive(double seconds, List<string> news)

@@ -42,9 +42,9 @@ internal sealed class MotorValve : ILoad
 
     /// <summary>
     /// Takes the opening. No water wanted and shut is what a rig is told when it is to be safe, whatever air and backup heat do
-    /// beside it: then the valve does what is safe.
+    /// beside it: then the valve does what is safe, unless a person holds it there.
     /// </summary>
-    public void Want(in Outputs outputs) => _target = outputs is { PumpDuty: 0, ValveOpening: 0 }
+    public void Want(in Outputs outputs, bool valveIsHeld) => _target = !valveIsHeld && outputs is { PumpDuty: 0, ValveOpening: 0 }
         ? _safe switch { ValveSafe.Shut => 0, ValveSafe.Open => 1, _ => null }
         : outputs.ValveOpening;
 

@@ -10,7 +10,7 @@ internal sealed class SlowDuty
     /// <summary>Shortest and longest period, s. Longer ones would look like a pump that does not run.</summary>
     public const double LeastPeriodSeconds = 10;
 
-    /// <summary>Longest period, s; off-times must stay under the time after which no flow is a fault.</summary>
+    /// <summary>Longest period, s; that its off-times stay under the time after which no flow is a fault is checked with the settings.</summary>
     public const double MostPeriodSeconds = 40;
 
     private const double OnFrom = 0.5;

@@ -19,7 +19,7 @@ internal sealed class SwitchedLoad(string name, IOutput line, SlowDuty duty, Fun
     public double? DueSeconds => null;
 
     /// <inheritdoc/>
-    public void Want(in Outputs outputs) => _duty = wanted(outputs);
+    public void Want(in Outputs outputs, bool valveIsHeld) => _duty = wanted(outputs);
 
     /// <inheritdoc/>
     public RigFaultException? Drive(double seconds, List<string> news) => Write(duty.IsOn(_duty, (long)seconds), "switched");

@@ -1,16 +1,16 @@
 using System.CommandLine;
 using PileController.Access;
 using PileController.Commands.Shell;
+using PileController.Serving;
 
 namespace PileController.Commands.Access;
 
 /// <summary>passphrase: sets the passphrase of the page, makes a code for the browser, or takes the passphrase away.</summary>
 internal static class PassphraseCommand
 {
-    private const string UsualFolder = "/var/lib/pile-controller";
     private static readonly TimeSpan CodeStands = TimeSpan.FromMinutes(15);
 
-    private static readonly Option<string> Data = new Option<string>("--data") { Description = $"Folder of the data; {UsualFolder} when left out." }.Unless(UsualFolder);
+    private static readonly Option<string> Data = new Option<string>("--data") { Description = $"Folder of the data; {DataFolder.Usual} when left out." }.Unless(DataFolder.Usual);
     private static readonly Option<bool> Code = new("--code") { Description = "Make a code with which the browser may set a new passphrase, once and within 15 minutes." };
     private static readonly Option<bool> Clear = new("--clear") { Description = "Take the passphrase away: the page then lets in this machine only." };
 

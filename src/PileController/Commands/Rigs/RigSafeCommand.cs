@@ -3,6 +3,7 @@ using System.Device.Gpio;
 using PileController.Commands.Shell;
 using PileController.Rigs;
 using PileController.Rigs.Hardware;
+using PileController.Serving;
 using PileController.Settings;
 using PileController.Watch;
 
@@ -13,6 +14,8 @@ internal static class RigSafeCommand
 {
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file of the rig." };
 
+    private static readonly Option<string> Data = new Option<string>("--data") { Description = $"Folder of the data; the settings the service ran with last are taken from it when the file's cannot be; {DataFolder.Usual} when left out." }.Unless(DataFolder.Usual);
+
     // For a start of the program on a slow board.
     private const double Spare = 15;
 
@@ -22,17 +25,28 @@ internal static class RigSafeCommand
             "safe", "Switches every output off and ends. Run by the service manager after the service has ended, however it ended.",
             "PileController rig safe --settings /etc/pile-controller/pile.json")
         {
-            SettingsPath,
+            SettingsPath, Data,
         };
         command.SetAction(RunAsync);
         return command;
+    }
+
+    // A file that was spoilt while the service ran must not keep on what the service has switched on.
+    private static PileSettings? LastSound(ParseResult parse)
+    {
+        string folder = parse.GetValue(Data)!;
+        PileSettings? settings = new DataFolder(folder).FindLastSettings();
+        parse.InvocationConfiguration.Error.WriteLine(settings is null
+            ? $"--data is \"{folder}\": no settings that can be used are kept there either; allowed: the folder that serve is given with --data. Cut the supply of the outputs by hand."
+            : $"What is switched off is told by the settings the service ran with last, as kept in \"{folder}\".");
+        return settings;
     }
 
     private static async Task<int> RunAsync(ParseResult parse, CancellationToken cancellation)
     {
         TextWriter output = parse.InvocationConfiguration.Output;
         TextWriter error = parse.InvocationConfiguration.Error;
-        if (SettingsSource.Sound(parse, SettingsPath) is not { } settings)
+        if ((SettingsSource.Sound(parse, SettingsPath) ?? LastSound(parse)) is not { } settings)
         {
             return ExitCodes.WrongUse;
         }

@@ -36,6 +36,7 @@ internal static class EditRules
         new("interlocks.noFlow", s => s.Control.Limits.NoFlowLitresPerMinute, LooserWhenHigher: false),
         new("control.tick", s => s.Control.TickSeconds, LooserWhenHigher: true),
         new("interlocks.noFlowTime", s => s.Control.Limits.NoFlowSeconds, LooserWhenHigher: true),
+        new("interlocks.noFlowGrace", s => s.Control.Limits.NoFlowGraceSeconds, LooserWhenHigher: true),
     ];
 
     /// <summary>Why a value can be changed in the file only, or null where the page may.</summary>

@@ -23,6 +23,11 @@ internal static class HardwareChecks
             "onOff, or valve, while rig.hardware.dutyPeriod is 0 s: a relay stays off below half a duty, and the pump would be tripped for want of flow",
             "\"duty\""),
         OnHardware(
+            "rig.hardware.dutyPeriod", ["rig.hardware.dutyPeriod", "control.tick", "interlocks.noFlowTime", "control.pump.drive", "rig.hardware.pump.drive"],
+            s => TellsDuties(s) && s.Rig.Hardware.DutyPeriodSeconds > ProvenSeconds(s),
+            s => $"at most {ProvenSeconds(s):G6} s, the ticks that interlocks.noFlowTime takes, or a longer interlocks.noFlowTime: a pump that is off for longer between two ons would be tripped for want of flow",
+            s => $"{s.Rig.Hardware.DutyPeriodSeconds:G6} s"),
+        OnHardware(
             "rig.hardware.blowerPin", ["rig.hardware.blowerPin", "rig.hardware.blower.drive", "control.told.blowerFitted"],
             s => s.Control.BlowerFitted && s.Rig.Hardware.BlowerPin is null && s.Rig.Hardware.Blower.Drive == LoadDrive.Line,
             "the line of the blower, 0 to 127, or control.told.blowerFitted false"),
@@ -48,8 +53,14 @@ internal static class HardwareChecks
     /// <summary>Whether lines lie where frost reaches them.</summary>
     public static bool LinesFreeze(PileSettings settings) => settings.Loop.LineLengthM > 0 && settings.Loop.LineExposure > SafeExposure;
 
-    private static bool RelayToldDuties(PileSettings settings) =>
-        settings.Control.Drive == PumpDrive.Duty && settings.Rig.Hardware.Pump.Drive == LoadDrive.Line && settings.Rig.Hardware.DutyPeriodSeconds is 0;
+    private static bool RelayToldDuties(PileSettings settings) => TellsDuties(settings) && settings.Rig.Hardware.DutyPeriodSeconds is 0;
+
+    private static bool TellsDuties(PileSettings settings) =>
+        settings.Control.Drive == PumpDrive.Duty && settings.Rig.Hardware.Pump.Drive == LoadDrive.Line;
+
+    // So many whole ticks, two at least, have to be without flow: a period within them holds an on.
+    private static double ProvenSeconds(PileSettings settings) =>
+        Math.Max(2, Math.Ceiling(settings.Control.Limits.NoFlowSeconds / settings.Control.TickSeconds)) * settings.Control.TickSeconds;
 
     private static bool Fitted(PileSettings settings, params IReadOnlyList<Channel> anyOf) =>
         settings.Rig.Probes.Any(p => anyOf.Contains(p.Channel));
@@ -57,6 +68,10 @@ internal static class HardwareChecks
     /// <summary>A check of what only a real rig cannot do without.</summary>
     public static Check OnHardware(
         string path, IReadOnlyList<string> paths, Predicate<PileSettings> broken, string allowed, string given = "none") =>
+        OnHardware(path, paths, broken, _ => allowed, _ => given);
+
+    private static Check OnHardware(
+        string path, IReadOnlyList<string> paths, Predicate<PileSettings> broken, Func<PileSettings, string> allowed, Func<PileSettings, string> given) =>
         new(["rig.kind", .. paths], (s, _) =>
-            !s.Rig.Simulated && broken(s) ? [new Finding(path, given, $"{allowed} (a hardware rig)")] : []);
+            !s.Rig.Simulated && broken(s) ? [new Finding(path, given(s), $"{allowed(s)} (a hardware rig)")] : []);
 }

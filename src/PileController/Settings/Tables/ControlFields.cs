@@ -34,7 +34,7 @@ internal static class ControlFields
     {
         { "feedback", WordOf<ValveFeedback>(), c => c.ValveFeedback, (c, v) => c with { ValveFeedback = v }, "What the motor valve tells of where it stands; \"none\": its place is reckoned from the time it travelled, and it is driven against a stop once a day." },
         { "throttledDuty", Share(0.1, 1), c => c.ThrottledDuty, (c, v) => c with { ThrottledDuty = v }, "Duty at which a pump runs whose flow the valve sets." },
-        { "shutAfter", Hours(0, 48), c => c.ValveShutAfterHours, (c, v) => c with { ValveShutAfterHours = v }, "Rest of the pump after which the valve is driven shut, 0 h to leave it where it is; for a heap below the house, or a loop that drains back." },
+        { "shutAfter", Hours(0, 48), c => c.ValveShutAfterHours, (c, v) => c with { ValveShutAfterHours = v }, "Rest of the pump after which the valve is driven shut, 0 h to leave it where it is; for a heap below the house; not in a loop that drains back, where a shut valve without a bleed keeps the line above it full." },
     };
 
     private static readonly FieldTable<ControlSettings> Errors = new()

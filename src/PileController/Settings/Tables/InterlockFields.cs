@@ -16,6 +16,7 @@ internal static class InterlockFields
         { "batteryLow", Volts(5, 60), l => l.BatteryLowV, (l, v) => l with { BatteryLowV = v }, "Battery voltage below which the blower is held off." },
         { "batteryEmpty", Volts(5, 60), l => l.BatteryEmptyV, (l, v) => l with { BatteryEmptyV = v }, "Battery voltage below which all but frost guard is held off." },
         { "noFlow", LitresPerMinute(0.02, 10), l => l.NoFlowLitresPerMinute, (l, v) => l with { NoFlowLitresPerMinute = v }, "Flow that counts as none." },
-        { "noFlowTime", Seconds(5, 600), l => l.NoFlowSeconds, (l, v) => l with { NoFlowSeconds = v }, "Time without flow after which a running pump is stopped." },
+        { "noFlowTime", Seconds(5, 600), l => l.NoFlowSeconds, (l, v) => l with { NoFlowSeconds = v }, "Time without flow after which a running pump is stopped, counted from the last reading that showed flow; two readings in any case." },
+        { "noFlowGrace", Seconds(10, 600), l => l.NoFlowGraceSeconds, (l, v) => l with { NoFlowGraceSeconds = v }, "Time a pump just started has to bring water, and flow and pump power may be unreadable, or the valve be held shut, before it is stopped for want of flow." },
     };
 }

@@ -90,7 +90,7 @@ public sealed class ModulatedLoadTests : IDisposable
 
     private static RigFaultException? Drive(ModulatedLoad load, double duty)
     {
-        load.Want(new Outputs(duty, 0, 0, false));
+        load.Want(new Outputs(duty, 0, 0, false), valveIsHeld: false);
         return load.Drive(1, []);
     }
 

@@ -179,7 +179,7 @@ public class MotorValveTests
     public void Want_AllSafe_DoesWhatIsSafe(ValveSafe safe, double ends)
     {
         using ValveTrial trial = Known(0.5, safe: safe);
-        trial.Valve.Want(Outputs.Safe);
+        trial.Valve.Want(Outputs.Safe, valveIsHeld: false);
         trial.Run(100);
 
         Assert.Equal(ends, trial.Position, 0.006);
@@ -192,10 +192,25 @@ public class MotorValveTests
     public void Want_WaterSafeWhileAirOrBackupRuns_DoesWhatIsSafe(double blower, bool backup)
     {
         using ValveTrial trial = Known(0.5, safe: ValveSafe.Open);
-        trial.Valve.Want(new Outputs(0, 0, blower, backup));
+        trial.Valve.Want(new Outputs(0, 0, blower, backup), valveIsHeld: false);
         trial.Run(100);
 
         Assert.Equal(1, trial.Position, 0.006);
+    }
+
+    [Theory]
+    [InlineData(ValveSafe.Stays)]
+    [InlineData(ValveSafe.Open)]
+    public void Want_HeldShutWithThePumpOff_RunsShutAndOnceLetGoWhereItIsSafe(ValveSafe safe)
+    {
+        using ValveTrial trial = Known(0.5, safe: safe);
+        trial.Valve.Want(Outputs.Safe, valveIsHeld: true);
+        trial.Run(100);
+        Assert.Equal(0, trial.Position, 0.006);
+
+        trial.Valve.Want(Outputs.Safe, valveIsHeld: false);
+        trial.Run(100);
+        Assert.Equal(safe == ValveSafe.Open ? 1 : 0, trial.Position, 0.006);
     }
 
     [Fact]
@@ -214,7 +229,7 @@ public class MotorValveTests
         using ValveTrial trial = Known(0);
         trial.Want(1);
         trial.Run(10);
-        trial.Valve.Want(Outputs.Safe);
+        trial.Valve.Want(Outputs.Safe, valveIsHeld: false);
         trial.Run(10);
 
         Assert.Equal(0, trial.Direction);
@@ -242,7 +257,7 @@ public class MotorValveTests
         switch (act)
         {
             case 0:
-                trial.Valve.Want(Outputs.Safe);
+                trial.Valve.Want(Outputs.Safe, valveIsHeld: false);
                 break;
             case 1:
                 trial.Want(Math.Round(share));

@@ -68,7 +68,7 @@ internal sealed class ValveTrial : IDisposable
 
     public int Direction => (_driver.IsHigh(Open) ? 1 : 0) - (_driver.IsHigh(Shut) ? 1 : 0);
 
-    public void Want(double opening) => Valve.Want(new Outputs(1, opening, 0, false));
+    public void Want(double opening) => Valve.Want(new Outputs(1, opening, 0, false), valveIsHeld: false);
 
     /// <summary>Sets an end switch's input from outside.</summary>
     public void Force(int line, bool high) => _driver.Pull(line, high);

@@ -155,6 +155,13 @@ public sealed class ProbeTests
     public void Pair_FarApart_SaysSo(double kelvin, Soundness verdict) =>
         Assert.Equal(verdict, Assert.Single(Probes(ProbePair.Of(Demo), (Channel.Supply, _ => 20 + kelvin), (Channel.Return, _ => 20)).Through()).Verdict);
 
+    [Theory]
+    [InlineData(ValveSafe.Open, false)]
+    [InlineData(ValveSafe.Stays, false)]
+    [InlineData(ValveSafe.Shut, true)]
+    public void Ice_OnARealRig_HoldsTheValveShutOnlyWhereThatIsSafe(ValveSafe safe, bool held) =>
+        Assert.Equal(held, IcePoint.Of(OnARig(safe), [Channel.Supply]).Phases[0].Moves.Any(move => move.Actuator == PileController.Control.Decisions.Actuator.Valve));
+
     [Fact]
     public void WhyNot_RigWithoutWhatATestNeeds_IsSaidInASentence()
     {
@@ -162,6 +169,10 @@ public sealed class ProbeTests
 
         Assert.All((string[])["ice", "pair", "bucket", "purge", "travel"], id => Assert.NotNull(Catalogue.WhyNot(id, bare, new TestAsk())));
         Assert.All((string[])["find", "leak", "pump-curve", "exercise", "wind-down"], id => Assert.Null(Catalogue.WhyNot(id, bare, new TestAsk())));
+        Assert.Null(Catalogue.WhyNot("travel", OnARig(ValveSafe.Open), new TestAsk()));
         Assert.Equal("supply has no temperature probe here; allowed: house.", Catalogue.WhyNot("ice", bare, new TestAsk { Channels = [Channel.Supply] }));
     }
+
+    private static PileSettings OnARig(ValveSafe safe) =>
+        Demo with { Rig = Demo.Rig with { Simulated = false, Hardware = Demo.Rig.Hardware with { Valve = new ValveSettings { Safe = safe } } } };
 }

@@ -73,6 +73,7 @@ public class SettingsEditingTests
     [InlineData("interlocks.supplyMost", "\"61 °C\"", true)]
     [InlineData("interlocks.supplyMost", "\"55 °C\"", false)]
     [InlineData("interlocks.noFlowTime", "\"600 s\"", true)]
+    [InlineData("interlocks.noFlowGrace", "\"600 s\"", true)]
     [InlineData("interlocks.lineFrost", "\"1 °C\"", true)]
     [InlineData("interlocks.lineFrost", "\"6 °C\"", false)]
     public void Try_AnInterlock_CanBeTightenedAndNotLoosened(string path, string json, bool refused)
