@@ -98,7 +98,7 @@ public sealed class PanelHost : IAsyncDisposable
         ControlSettings told = new();
         AccessDesk door = new(access(new AccessSetup(folder, TimeProvider.System)
         {
-            ForThisRun = passphrase is null ? null : SecretHash.Of(passphrase, FewIterations),
+            ForThisRun = passphrase is null ? null : new(SecretHash.Of(passphrase, FewIterations)),
         }));
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
