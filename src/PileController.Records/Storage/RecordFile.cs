@@ -58,6 +58,9 @@ internal sealed class RecordFile : IDisposable
     /// <summary>Whether it will not be written again.</summary>
     public bool IsClosed => _closed is not null;
 
+    /// <summary>Whether an engine has it open.</summary>
+    public bool IsOpen => _engine is not null;
+
     /// <summary>Why it could not be opened when it was last tried, or null.</summary>
     public string? Unreadable { get; private set; }
 

@@ -44,6 +44,20 @@ public sealed class DayKeeperTests
     }
 
     [Fact]
+    public void Keep_AfterADay_LeavesNoFileOpen()
+    {
+        SimulatedDisk disk = new();
+        SmallRecord.Write(disk, History.Take(60), SmallRecord.Options with { DayTicks = 1000 });
+        using RecordStore store = RecordStore.Open(disk, 80, setAside: true);
+        Assert.Contains(store.Files, file => file.IsOpen);
+
+        new DayKeeper(store, SmallRecord.Options, new Faults()).Keep();
+
+        Assert.Equal(40, store.Lasting.LastSequence);
+        Assert.DoesNotContain(store.Files, file => file.IsOpen);
+    }
+
+    [Fact]
     public void Keep_RecordThatWasNeverSummedUp_ComesAfterByAndBy()
     {
         SimulatedDisk disk = new();

@@ -106,13 +106,13 @@ public sealed class PanelHost : IAsyncDisposable
         builder.Services.AddSingleton<IRig>(rig);
         builder.Services.AddSingleton<IPileRecord>(record);
         builder.Services.AddTicks(
-            new TickSettings { Control = told, OffsetMinutes = -300, Step = control.Step },
+            new TickSettings { Control = told, OffsetMinutesAt = _ => -300, Step = control.Step },
             new SpedClock(TimeProvider.System, Begins, speed));
         builder.Services.AddPanel(new PanelSetup
         {
             Demo = true,
             Speed = speed,
-            OffsetMinutes = -300,
+            OffsetMinutesAt = _ => -300,
             Control = told,
             Settings = settings ?? PileSettings.AlderBank,
             AlarmsFile = Path.Combine(folder, "alarms.json"),
