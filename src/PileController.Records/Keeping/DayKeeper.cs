@@ -53,7 +53,7 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
 
         parts[LastingPart.Decisions] = day.Lines.Count == 0 ? null : PackedLines.Of(day.Lines).Bytes;
         parts[LastingPart.Text] = day.Text.Pack();
-        store.Lasting.Write([new FileEntry(day.Head, parts)]);
+        store.Lasting.Write([new FileEntry(day.Head, parts) { Marks = LineMarks.Of(day.Lines) }]);
     }
 
     private bool SumNext()

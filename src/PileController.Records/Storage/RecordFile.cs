@@ -1,6 +1,5 @@
 using System.IO.Hashing;
 using LiteDB;
-using PileController.Control.Decisions;
 using PileController.Records.Packing;
 
 namespace PileController.Records.Storage;
@@ -16,6 +15,7 @@ internal sealed class RecordFile : IDisposable
     private readonly IRecordDisk _disk;
     private readonly FileKind _kind;
     private readonly List<BatchHead> _heads = [];
+    private readonly Dictionary<long, LineMarks> _marks = [];
     private ClosedFile? _closed;
     private FileSpan _span;
     private StoreEngine? _engine;
@@ -48,6 +48,9 @@ internal sealed class RecordFile : IDisposable
             return _heads;
         }
     }
+
+    /// <summary>What the decision lines of an entry, one of <see cref="Heads"/>, are marked with.</summary>
+    public LineMarks MarksOf(long firstSequence) => _marks.GetValueOrDefault(firstSequence, LineMarks.Unknown);
 
     /// <summary>What it holds; needs no opening.</summary>
     public FileSpan Span => _closed?.Span ?? _span;
@@ -127,7 +130,7 @@ internal sealed class RecordFile : IDisposable
                 {
                     if (entry.Parts[part] is { } bytes)
                     {
-                        collection.Insert(part == 0 ? ToDocument(entry.Head, bytes) : ToDocument(entry.Head.FirstSequence, bytes));
+                        collection.Insert(part == 0 ? EntryDocument.Of(entry, bytes) : EntryDocument.Of(entry.Head.FirstSequence, bytes));
                     }
                 }
             }
@@ -135,7 +138,7 @@ internal sealed class RecordFile : IDisposable
             database.Commit();
             foreach (FileEntry entry in entries)
             {
-                Note(entry.Head);
+                Note(entry.Head, entry.Marks);
             }
 
             engine.Checkpoint(force: false);
@@ -252,19 +255,18 @@ internal sealed class RecordFile : IDisposable
     {
         _headsRead = false;
         _heads.Clear();
+        _marks.Clear();
         _span = default;
         foreach (BsonDocument document in database.GetCollection(_kind.Collections[0]).Query()
-            .OrderBy("_id").Select("{_id,n,f,t,k}").ToEnumerable())
+            .OrderBy("_id").Select(EntryDocument.HeadFields).ToEnumerable())
         {
-            BatchHead head = new(
-                document["_id"].AsInt64, document["n"].AsInt32, document["f"].AsInt64, document["t"].AsInt64,
-                (DecisionKinds)document["k"].AsInt32);
+            BatchHead head = EntryDocument.Head(document);
             if (head.Count < 1 || head.FirstSequence <= _span.LastSequence)
             {
                 throw new InvalidDataException($"The entry of tick {head.FirstSequence} in '{Name}' overlaps the one before.");
             }
 
-            Note(head);
+            Note(head, EntryDocument.Marks(document));
         }
 
         if (_closed is not null && _closed.Span != _span)
@@ -275,21 +277,14 @@ internal sealed class RecordFile : IDisposable
         _headsRead = true;
     }
 
-    private void Note(BatchHead head)
+    private void Note(BatchHead head, LineMarks marks)
     {
         _heads.Add(head);
+        if (marks != LineMarks.Unknown)
+        {
+            _marks[head.FirstSequence] = marks;
+        }
+
         _span = _span.With(head);
     }
-
-    private static BsonDocument ToDocument(BatchHead head, byte[] bytes) => new()
-    {
-        ["_id"] = head.FirstSequence,
-        ["n"] = head.Count,
-        ["f"] = head.LeastUtc,
-        ["t"] = head.MostUtc,
-        ["k"] = (int)head.Kinds,
-        ["p"] = bytes,
-    };
-
-    private static BsonDocument ToDocument(long id, byte[] bytes) => new() { ["_id"] = id, ["p"] = bytes };
 }
