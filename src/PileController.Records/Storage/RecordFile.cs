@@ -235,7 +235,9 @@ internal sealed class RecordFile : IDisposable
         try
         {
             _engine = new StoreEngine(_disk, Name, IsClosed, _afterError);
-            if (!_headsRead || !IsClosed)
+
+            // Reading them loads the file whole. What was written since is known here, unless a write failed.
+            if (!_headsRead || (_afterError && !IsClosed))
             {
                 ReadHeads(_engine.Database);
             }

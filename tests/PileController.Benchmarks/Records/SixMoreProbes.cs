@@ -3,7 +3,6 @@ using PileController.Records.Checking;
 using PileController.Records.Keeping;
 using PileController.Records.Packing;
 using PileController.Records.Queries;
-using PileController.Records.Storage;
 using PileController.Records.Summaries;
 
 namespace PileController.Benchmarks.Records;
