@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PileController.Records.Keeping;
+using PileController.Records.Packing;
 using PileController.Records.Storage;
 using PileController.Records.Summaries;
 
@@ -71,6 +72,11 @@ internal sealed class DayVerifier(RecordContents contents, Action<string> tell)
         }
 
         IReadOnlyList<DecisionLine> lines = day.Lines();
+        if (day.Marks != LineMarks.Unknown && day.Marks != LineMarks.Of(lines))
+        {
+            Differs(day, "the modes and curbs it is marked with are not those of its decisions");
+        }
+
         DayText text = day.Text();
         if (Again(day) is not { } again)
         {

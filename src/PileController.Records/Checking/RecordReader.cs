@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PileController.Records.Accounts;
 using PileController.Records.Keeping;
 using PileController.Records.Queries;
 using PileController.Records.Storage;
@@ -13,6 +14,7 @@ namespace PileController.Records.Checking;
 public sealed class RecordReader : IDisposable
 {
     private readonly IDisposable _still;
+    private readonly QueryCache _cache = new();
 
     private RecordReader(IDisposable held, RecordContents contents, IReadOnlyList<string> problems)
     {
@@ -86,13 +88,25 @@ public sealed class RecordReader : IDisposable
     public IReadOnlyList<SeriesPoint> Samples(
         string series, long fromUtcMilliseconds, long toUtcMilliseconds, long stepMilliseconds, Action<string> tellDamage) =>
         RecordQueries.Samples(
-            Contents, new QueryCache(), [series], new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds, tellDamage)[0];
+            Contents, _cache, [series], new TimeRange(fromUtcMilliseconds, toUtcMilliseconds), stepMilliseconds, tellDamage)[0];
 
     /// <summary>Decisions, newest first; see <see cref="IPileRecord.DecisionsAsync"/>.</summary>
     /// <param name="ask">Which.</param>
     /// <param name="tellDamage">Told of each part that had to be left out.</param>
     public IReadOnlyList<DecisionLine> Decisions(DecisionAsk ask, Action<string> tellDamage) =>
         RecordQueries.Decisions(Contents, ask, tellDamage);
+
+    /// <summary>Last tick that is safe, or 0.</summary>
+    public long LastSequence => Math.Max(Batches.Count > 0 ? Batches[^1].Head.LastSequence : 0, Contents.LastSummed);
+
+    /// <summary>What blocks of ticks came to; see <see cref="IPileRecord.AccountsAsync"/>.</summary>
+    /// <param name="afterSequence">Ticks up to this number are left out; 0 for none.</param>
+    /// <param name="mostBlocks">At most so many blocks, 1 or more.</param>
+    /// <param name="rulesOf">What ticks are held against, by the hash of the settings they were made with.</param>
+    /// <param name="tellDamage">Told of each part that had to be left out.</param>
+    public IReadOnlyList<BlockAccount> Accounts(
+        long afterSequence, int mostBlocks, Func<string, AccountRules> rulesOf, Action<string> tellDamage) =>
+        RecordQueries.Accounts(Batches, _cache, afterSequence, mostBlocks, rulesOf, tellDamage);
 
     /// <inheritdoc/>
     public void Dispose()

@@ -18,13 +18,23 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
     /// <summary>Sums up what is due and deletes what is old.</summary>
     public void Keep()
     {
-        for (int day = 0; day < MostDaysAtOnce && SumNext(); day++)
+        int days = 0;
+        while (days < MostDaysAtOnce && SumNext())
         {
+            days++;
         }
 
         store.Ticks.Drop(options.KeepTicks, upTo: store.Lasting.LastSequence);
         store.Minutes.Drop(options.KeepMinuteTicks, upTo: long.MaxValue);
-        store.Rest();
+        if (days > 0)
+        {
+            // Once a day, so that memory does not grow with the newest files.
+            store.LetGo();
+        }
+        else
+        {
+            store.Rest();
+        }
     }
 
     /// <summary>Writes a day. What lasts is written last: it says that the day is done.</summary>
@@ -43,7 +53,7 @@ internal sealed class DayKeeper(RecordStore store, RecordOptions options, Faults
 
         parts[LastingPart.Decisions] = day.Lines.Count == 0 ? null : PackedLines.Of(day.Lines).Bytes;
         parts[LastingPart.Text] = day.Text.Pack();
-        store.Lasting.Write([new FileEntry(day.Head, parts)]);
+        store.Lasting.Write([new FileEntry(day.Head, parts) { Marks = LineMarks.Of(day.Lines) }]);
     }
 
     private bool SumNext()

@@ -13,6 +13,9 @@ internal sealed class StoredDay(BatchHead head, RecordFile lasting, RecordFile? 
     /// <summary>Which ticks; its count spans numbers that are missing.</summary>
     public BatchHead Head { get; } = head;
 
+    /// <summary>What its decision lines are marked with; needs no opening.</summary>
+    public LineMarks Marks => lasting.MarksOf(Head.FirstSequence);
+
     /// <summary>Opens the rows of a tier; null when they are no longer kept.</summary>
     /// <exception cref="InvalidDataException">They are damaged.</exception>
     public PackedRows? Rows(Tier tier) => tier == Tier.Minute
@@ -27,7 +30,7 @@ internal sealed class StoredDay(BatchHead head, RecordFile lasting, RecordFile? 
     /// <summary>Opens those of its lines that are asked for, oldest first.</summary>
     /// <exception cref="InvalidDataException">They do not match their checksum.</exception>
     public IReadOnlyList<DecisionLine> Lines(DecisionAsk ask) =>
-        Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes).Matching(ask) : [];
+        Marks.MayHold(ask) && Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes).Matching(ask) : [];
 
     /// <summary>Opens its text.</summary>
     /// <exception cref="InvalidDataException">It is gone or does not match its checksum.</exception>

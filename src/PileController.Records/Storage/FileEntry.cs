@@ -7,6 +7,9 @@ namespace PileController.Records.Storage;
 /// <param name="Parts">In the order of the kind's collections; null where there is nothing to file.</param>
 internal sealed record FileEntry(BatchHead Head, IReadOnlyList<byte[]?> Parts)
 {
+    /// <summary>What its decision lines are marked with.</summary>
+    public LineMarks Marks { get; init; } = LineMarks.Unknown;
+
     /// <summary>The entry of a block of ticks.</summary>
     public static FileEntry Of(PackedTicks pack) => new(pack.Batch.Head, [pack.Batch.Bytes, pack.Lines?.Bytes]);
 }

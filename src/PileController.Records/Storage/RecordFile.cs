@@ -1,6 +1,5 @@
 using System.IO.Hashing;
 using LiteDB;
-using PileController.Control.Decisions;
 using PileController.Records.Packing;
 
 namespace PileController.Records.Storage;
@@ -16,6 +15,7 @@ internal sealed class RecordFile : IDisposable
     private readonly IRecordDisk _disk;
     private readonly FileKind _kind;
     private readonly List<BatchHead> _heads = [];
+    private readonly Dictionary<long, LineMarks> _marks = [];
     private ClosedFile? _closed;
     private FileSpan _span;
     private StoreEngine? _engine;
@@ -49,6 +49,9 @@ internal sealed class RecordFile : IDisposable
         }
     }
 
+    /// <summary>What the decision lines of an entry, one of <see cref="Heads"/>, are marked with.</summary>
+    public LineMarks MarksOf(long firstSequence) => _marks.GetValueOrDefault(firstSequence, LineMarks.Unknown);
+
     /// <summary>What it holds; needs no opening.</summary>
     public FileSpan Span => _closed?.Span ?? _span;
 
@@ -57,6 +60,9 @@ internal sealed class RecordFile : IDisposable
 
     /// <summary>Whether it will not be written again.</summary>
     public bool IsClosed => _closed is not null;
+
+    /// <summary>Whether an engine has it open.</summary>
+    public bool IsOpen => _engine is not null;
 
     /// <summary>Why it could not be opened when it was last tried, or null.</summary>
     public string? Unreadable { get; private set; }
@@ -124,7 +130,7 @@ internal sealed class RecordFile : IDisposable
                 {
                     if (entry.Parts[part] is { } bytes)
                     {
-                        collection.Insert(part == 0 ? ToDocument(entry.Head, bytes) : ToDocument(entry.Head.FirstSequence, bytes));
+                        collection.Insert(part == 0 ? EntryDocument.Of(entry, bytes) : EntryDocument.Of(entry.Head.FirstSequence, bytes));
                     }
                 }
             }
@@ -132,7 +138,7 @@ internal sealed class RecordFile : IDisposable
             database.Commit();
             foreach (FileEntry entry in entries)
             {
-                Note(entry.Head);
+                Note(entry.Head, entry.Marks);
             }
 
             engine.Checkpoint(force: false);
@@ -229,7 +235,9 @@ internal sealed class RecordFile : IDisposable
         try
         {
             _engine = new StoreEngine(_disk, Name, IsClosed, _afterError);
-            if (!_headsRead || !IsClosed)
+
+            // Reading them loads the file whole. What was written since is known here, unless a write failed.
+            if (!_headsRead || (_afterError && !IsClosed))
             {
                 ReadHeads(_engine.Database);
             }
@@ -249,19 +257,18 @@ internal sealed class RecordFile : IDisposable
     {
         _headsRead = false;
         _heads.Clear();
+        _marks.Clear();
         _span = default;
         foreach (BsonDocument document in database.GetCollection(_kind.Collections[0]).Query()
-            .OrderBy("_id").Select("{_id,n,f,t,k}").ToEnumerable())
+            .OrderBy("_id").Select(EntryDocument.HeadFields).ToEnumerable())
         {
-            BatchHead head = new(
-                document["_id"].AsInt64, document["n"].AsInt32, document["f"].AsInt64, document["t"].AsInt64,
-                (DecisionKinds)document["k"].AsInt32);
+            BatchHead head = EntryDocument.Head(document);
             if (head.Count < 1 || head.FirstSequence <= _span.LastSequence)
             {
                 throw new InvalidDataException($"The entry of tick {head.FirstSequence} in '{Name}' overlaps the one before.");
             }
 
-            Note(head);
+            Note(head, EntryDocument.Marks(document));
         }
 
         if (_closed is not null && _closed.Span != _span)
@@ -272,21 +279,14 @@ internal sealed class RecordFile : IDisposable
         _headsRead = true;
     }
 
-    private void Note(BatchHead head)
+    private void Note(BatchHead head, LineMarks marks)
     {
         _heads.Add(head);
+        if (marks != LineMarks.Unknown)
+        {
+            _marks[head.FirstSequence] = marks;
+        }
+
         _span = _span.With(head);
     }
-
-    private static BsonDocument ToDocument(BatchHead head, byte[] bytes) => new()
-    {
-        ["_id"] = head.FirstSequence,
-        ["n"] = head.Count,
-        ["f"] = head.LeastUtc,
-        ["t"] = head.MostUtc,
-        ["k"] = (int)head.Kinds,
-        ["p"] = bytes,
-    };
-
-    private static BsonDocument ToDocument(long id, byte[] bytes) => new() { ["_id"] = id, ["p"] = bytes };
 }

@@ -136,14 +136,17 @@ internal sealed class RecordShelf : IDisposable
         }
     }
 
-    /// <inheritdoc/>
-    public void Dispose()
+    /// <summary>Lets go of every file until it is used again: an engine keeps the pages it has met for as long as it is open.</summary>
+    public void LetGo()
     {
         foreach (RecordFile file in _files)
         {
-            file.Dispose();
+            file.Rest();
         }
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => LetGo();
 
     /// <summary>Whether an error is one that a broken file makes.</summary>
     public static bool IsDamage(Exception exception) =>

@@ -51,6 +51,9 @@ internal sealed class RecordStore : IDisposable
     /// <summary>Lets go of closed files that a question has opened.</summary>
     public void Rest() => Each(shelf => shelf.Rest());
 
+    /// <summary>Lets go of every file until it is used again.</summary>
+    public void LetGo() => Each(shelf => shelf.LetGo());
+
     /// <inheritdoc/>
     public void Dispose() => Each(shelf => shelf.Dispose());
 

@@ -5,8 +5,8 @@ namespace PileController.Access;
 /// <param name="Clock">True time, not the demo's.</param>
 internal sealed record AccessSetup(string Folder, TimeProvider Clock)
 {
-    /// <summary>The passphrase that counts while none is set in the folder; null for none.</summary>
-    public SecretHash? ForThisRun { get; init; }
+    /// <summary>The passphrase that counts while none is set in the folder; null for none. Hashed beside the start.</summary>
+    public Lazy<SecretHash>? ForThisRun { get; init; }
 
     /// <summary>Names this machine answers to besides loopback and its own addresses.</summary>
     public IReadOnlyList<string> Names { get; init; } = [];
@@ -46,6 +46,10 @@ internal sealed class AccessDesk : IDisposable
         Keys = new KeyRing(setup.Folder, setup.Clock);
         Journal = new AccessJournal(setup.Folder, setup.Clock);
         Journal.Load();
+        if (setup.ForThisRun is { } hash)
+        {
+            _ = _hashes.TryRun(() => hash.Value);
+        }
     }
 
     /// <summary>True time.</summary>
@@ -61,18 +65,18 @@ internal sealed class AccessDesk : IDisposable
     public AccessJournal Journal { get; }
 
     /// <summary>Whether a passphrase stands. Also true while its file cannot be read: then nobody comes in by it.</summary>
-    public bool Locked => Current() is var (_, passphrase, fault) && (fault is not null || passphrase is not null);
+    public bool Locked => _setup.ForThisRun is not null || Current() is { Fault: not null } or { Kept: not null };
 
     /// <summary>Why the file of the passphrase cannot be read, or null.</summary>
     public string? Fault => Current().Fault;
 
     /// <summary>Finds the session of a cookie.</summary>
-    public Session? Find(string secret) => Current().Passphrase is { } standing ? Keys.Find(secret, standing.Salt) : null;
+    public Session? Find(string secret) => Standing() is { } standing ? Keys.Find(secret, standing.Salt) : null;
 
     /// <summary>Signs somebody in. Hashes wait for each other; nobody else does.</summary>
     /// <exception cref="AccessFileException">The session cannot be kept.</exception>
     public Task<SignIn> SignInAsync(string passphrase, string name, string source, string from) => TryAsync(
-        source, name, from, () => Current().Passphrase is { } standing && standing.Fits(passphrase) ? standing : null);
+        source, name, from, () => Standing() is { } standing && standing.Fits(passphrase) ? standing : null);
 
     /// <summary>Sets a new passphrase with a one-time code, ends all sessions, and signs in.</summary>
     /// <exception cref="AccessFileException">The passphrase cannot be kept.</exception>
@@ -134,8 +138,11 @@ internal sealed class AccessDesk : IDisposable
     private OneTimeCode? Code() =>
         Current().Code is { } code && _setup.Clock.GetUtcNow().ToUnixTimeMilliseconds() < code.UntilUtcMilliseconds ? code : null;
 
+    // Outside the gate: the hash of this run's passphrase may still be in the making.
+    private SecretHash? Standing() => Current() is { Fault: null } said ? said.Kept ?? _setup.ForThisRun?.Value : null;
+
     /// <summary>What the file says now: the command that sets a passphrase runs beside this program.</summary>
-    private (OneTimeCode? Code, SecretHash? Passphrase, string? Fault) Current()
+    private (OneTimeCode? Code, SecretHash? Kept, string? Fault) Current()
     {
         lock (_gate)
         {
@@ -154,7 +161,7 @@ internal sealed class AccessDesk : IDisposable
                 }
             }
 
-            return (_state.Code, _fault is null ? _state.Passphrase ?? _setup.ForThisRun : null, _fault);
+            return (_state.Code, _state.Passphrase, _fault);
         }
     }
 

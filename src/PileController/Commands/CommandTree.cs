@@ -17,6 +17,19 @@ internal static class CommandTree
     // Long enough for outputs and record; shorter than the service manager's patience.
     private static readonly TimeSpan LongestEnd = TimeSpan.FromSeconds(15);
 
+    private static readonly (string Name, Func<Command> Create)[] All =
+    [
+        ("serve", ServeCommand.Create),
+        ("check", CheckCommand.Create),
+        ("calc", CalcCommand.Create),
+        ("season", SeasonCommand.Create),
+        ("plan", PlanCommand.Create),
+        ("record", RecordCommand.Create),
+        ("ledger", LedgerCommand.Create),
+        ("passphrase", PassphraseCommand.Create),
+        ("rig", RigCommand.Create),
+    ];
+
     /// <summary>Runs one command line.</summary>
     /// <param name="args">The words after the program's name; none at all means serve.</param>
     /// <param name="output">Where answers go.</param>
@@ -26,7 +39,8 @@ internal static class CommandTree
     {
         // "@file" is not expanded: a value that begins with @ is a value.
         ParserConfiguration reading = new() { ResponseFileTokenReplacer = null, EnablePosixBundling = false };
-        ParseResult parse = Create().Parse(WithDefault(args), reading);
+        IReadOnlyList<string> words = WithDefault(args);
+        ParseResult parse = Root(Named(words[0])).Parse(words, reading);
         if (parse.Action is ParseErrorAction)
         {
             return WrongUse.Report(parse, error);
@@ -37,20 +51,20 @@ internal static class CommandTree
     }
 
     /// <summary>The tree.</summary>
-    public static RootCommand Create()
+    public static RootCommand Create() => Root(All);
+
+    // A start after a cut should not wait for the making of all the others.
+    private static IEnumerable<(string Name, Func<Command> Create)> Named(string word) =>
+        All.Any(one => one.Name == word) ? All.Where(one => one.Name == word) : All;
+
+    private static RootCommand Root(IEnumerable<(string Name, Func<Command> Create)> commands)
     {
-        RootCommand root = new("Draws heat from a compost heap for a greenhouse, and no more than the heap can bear.")
+        RootCommand root = new("Draws heat from a compost heap for a greenhouse, and no more than the heap can bear.");
+        foreach ((_, Func<Command> create) in commands)
         {
-            ServeCommand.Create(),
-            CheckCommand.Create(),
-            CalcCommand.Create(),
-            SeasonCommand.Create(),
-            PlanCommand.Create(),
-            RecordCommand.Create(),
-            LedgerCommand.Create(),
-            PassphraseCommand.Create(),
-            RigCommand.Create(),
-        };
+            root.Subcommands.Add(create());
+        }
+
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExample((HelpAction)help.Action!);
         return root;

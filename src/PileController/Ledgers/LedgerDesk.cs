@@ -1,7 +1,6 @@
 using PileController.Control;
 using PileController.Ledgers.Counting;
 using PileController.Records;
-using PileController.Records.Accounts;
 using PileController.Settings;
 
 namespace PileController.Ledgers;
@@ -23,11 +22,9 @@ internal sealed record LedgerView(Book Book, DayEntry? Now, PileSettings Setting
 /// <threadsafety>Safe from any thread.</threadsafety>
 internal sealed class LedgerDesk(string folder, IPileRecord record, Func<string, PileSettings?> kept, PileSettings? given) : IDisposable
 {
-    // Two days of hours: the record's thread has other questions to answer and ticks to write.
-    private const int BlocksAtATime = 48;
     private readonly BookFile _file = new(folder);
     private readonly SemaphoreSlim _one = new(1);
-    private readonly Dictionary<string, (PileSettings Settings, AccountRules Rules)> _known = [];
+    private readonly BookCounting _counting = new(kept, given);
 
     /// <summary>The book with what was recorded since; writes nothing.</summary>
     /// <exception cref="BookFileException">The book cannot be read.</exception>
@@ -61,41 +58,8 @@ internal sealed class LedgerDesk(string folder, IPileRecord record, Func<string,
     /// <inheritdoc/>
     public void Dispose() => _one.Dispose();
 
-    private async Task<LedgerView> CountAsync(Book book, CancellationToken cancellation)
-    {
-        // A record that ends before what was counted is another one: it is counted from its beginning.
-        Edge? from = book.CountedTo is { } edge && edge.Sequence <= LastSequence() ? edge : null;
-        DayCounting counting = new(from, hash => KnownOf(hash).Rules);
-        long after = from?.Sequence ?? 0;
-        IReadOnlyList<BlockAccount> blocks;
-        do
-        {
-            blocks = await record.AccountsAsync(after, BlocksAtATime, hash => KnownOf(hash).Rules, cancellation).ConfigureAwait(false);
-            foreach (BlockAccount block in blocks)
-            {
-                counting.Add(block);
-                after = block.LastSequence;
-            }
-        }
-        while (blocks.Count == BlocksAtATime);
-
-        Book counted = counting.Over.Count == 0 ? book : book with { CountedTo = counting.OverTo, Days = [.. book.Days, .. counting.Over] };
-        return new LedgerView(counted, counting.Now, given ?? KnownOf(counting.SettingsHash ?? "").Settings);
-    }
-
-    private long LastSequence() => record.Health.LastSequence;
-
-    // Called from the record's thread too, yet only while it is this desk's turn.
-    private (PileSettings Settings, AccountRules Rules) KnownOf(string hash)
-    {
-        if (!_known.TryGetValue(hash, out (PileSettings Settings, AccountRules Rules) known))
-        {
-            PileSettings settings = kept(hash) ?? given ?? PileSettings.AlderBank;
-            _known[hash] = known = (settings, LedgerRules.Of(settings));
-        }
-
-        return known;
-    }
+    private Task<LedgerView> CountAsync(Book book, CancellationToken cancellation) => _counting.CountAsync(
+        book, record.Health.LastSequence, (after, most, rulesOf) => record.AccountsAsync(after, most, rulesOf, cancellation));
 
     private async Task<T> InTurnAsync<T>(Func<Task<T>> work, CancellationToken cancellation)
     {

@@ -6,6 +6,9 @@ namespace PileController.Ledgers;
 internal sealed partial class LedgerWatch(LedgerDesk desk, PanelFeed feed, ILogger<LedgerWatch> logger) : BesideService(logger)
 {
     private const long QuarterHourMilliseconds = 900_000;
+
+    // The start has more urgent things to do.
+    private const int TicksBefore = 6;
     private string? _said;
 
     /// <inheritdoc/>
@@ -13,13 +16,13 @@ internal sealed partial class LedgerWatch(LedgerDesk desk, PanelFeed feed, ILogg
     {
         long sequence = 0;
         long? quarter = null;
-        while (true)
+        for (int ticks = 0; ; ticks++)
         {
             // Every zone's midnight is at the start of a quarter of an hour.
             TickNews news = await feed.AfterAsync(sequence, stopping).ConfigureAwait(false);
             sequence = news.Sequence;
             long now = news.Decision.At.UtcMilliseconds / QuarterHourMilliseconds;
-            if (now != quarter)
+            if (now != quarter && ticks >= TicksBefore)
             {
                 quarter = now;
                 await KeepAsync(stopping).ConfigureAwait(false);

@@ -87,7 +87,7 @@ public static class PanelModule
         });
 
         // Figures shrink to a tenth. The session's secrets are never told beside what another site could put in, and the
-        // event stream and the page's files (packed when the program starts) are other types.
+        // event stream and the page's files (packed once each) are other types.
         app.UseResponseCompression();
         app.UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf });
         app.UseStatusCodePages();

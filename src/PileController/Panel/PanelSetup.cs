@@ -33,8 +33,11 @@ public sealed record PanelSetup
     /// <summary>How many times faster than life the clock runs; 1 but in the demo.</summary>
     public double Speed { get; init; } = 1;
 
-    /// <summary>Local time minus UTC, minutes (-840 to 840).</summary>
-    public int OffsetMinutes { get; init; }
+    /// <summary>Local time minus UTC at a moment in UTC milliseconds, minutes (-840 to 840).</summary>
+    public Func<long, int> OffsetMinutesAt { get; init; } = _ => 0;
+
+    /// <summary>The zone's name in the time-zone data, by whose rules the page tells other moments; null where the offset never changes.</summary>
+    public string? Zone { get; init; }
 
     /// <summary>The units shown first.</summary>
     public PanelUnits Units { get; init; }

@@ -22,7 +22,7 @@ internal sealed class InstantReader(TimeProvider clock, TickSettings settings)
             long after = MonotonicMilliseconds;
             if (after - before <= 5 || attempt == 4)
             {
-                return new Instant(utc, after, settings.OffsetMinutes);
+                return new Instant(utc, after, settings.OffsetMinutesAt(utc));
             }
 
             before = after;

@@ -18,8 +18,11 @@ public sealed record TickSettings
     /// </summary>
     public long StartMonotonicMilliseconds { get; init; }
 
-    /// <summary>Local time minus UTC, minutes (-840 to 840).</summary>
-    public int OffsetMinutes { get; init; }
+    /// <summary>
+    /// Local time minus UTC at a moment in UTC milliseconds, minutes (-840 to 840); asked at each tick, since summer time
+    /// comes and goes while the loop runs.
+    /// </summary>
+    public Func<long, int> OffsetMinutesAt { get; init; } = _ => 0;
 
     /// <summary>The channels that have a probe; they count as not answering when the whole rig fails to read.</summary>
     public IReadOnlyList<Channel> Fitted { get; init; } = [];

@@ -34,7 +34,7 @@ internal sealed record RunAccess(AccessDesk Desk, string Line) : IDisposable
         string? words = settings.Rig.Simulated ? PassphraseWords.Passphrase() : null;
         AccessDesk desk = new(new AccessSetup(folder, TimeProvider.System)
         {
-            ForThisRun = words is null ? null : SecretHash.Of(words),
+            ForThisRun = words is null ? null : new(() => SecretHash.Of(words)),
             Names = settings.Panel.NameList(),
             LookOnLan = settings.Panel.LookOnLan,
             AllowPlainSteering = settings.Panel.AllowPlainSteering,

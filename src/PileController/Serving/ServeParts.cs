@@ -11,7 +11,7 @@ namespace PileController.Serving;
 /// <summary>What a host is put together from.</summary>
 internal sealed record ServeParts(
     PileSettings Settings, IRig Rig, LiteRecord Record, Memory Start, long StartMonotonicMilliseconds, TimeProvider Clock,
-    double Speed, int OffsetMinutes, IFaultSwitches? Faults, DataFolder Folder, IHeldLine? Lamp = null)
+    double Speed, Func<long, int> OffsetMinutesAt, IFaultSwitches? Faults, DataFolder Folder, IHeldLine? Lamp = null)
 {
     /// <summary>The settings and the way to change them.</summary>
     public SettingsDesk? Desk { get; init; }

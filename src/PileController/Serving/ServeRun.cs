@@ -125,19 +125,21 @@ internal static class ServeRun
         Holding holding = await SimulatedSite.OpenAsync(settings, standing.Folder, record, faults, output, cancellation);
         long now = holding.Plant.UtcMilliseconds;
         SpedClock clock = new(TimeProvider.System, DateTimeOffset.FromUnixTimeMilliseconds(now), standing.Options.Speed);
+
+        // A simulated holding lives in its weather's time, which knows no summer time.
+        int standard = HoldingBuild.StandardOffsetMinutes(settings);
         return new ServeParts(
             settings, new KeptRig(holding, settings, standing.Folder), record, holding.Memory, now, clock, standing.Options.Speed,
-            HoldingBuild.StandardOffsetMinutes(settings), new FaultSwitches(faults), standing.Folder);
+            _ => standard, new FaultSwitches(faults), standing.Folder);
     }
 
     private static async Task<ServeParts> RealAsync(
         Standing standing, PileSettings settings, GpioRig hardware, LiteRecord record, CancellationToken cancellation)
     {
         Memory start = (await record.LastMemoryAsync(cancellation))?.AfterRestart() ?? Memory.Fresh;
-        long utc = TimeProvider.System.GetUtcNow().ToUnixTimeMilliseconds();
         IRig rig = settings.Rig.Faults.Count > 0 ? new FaultyRig(hardware, new FaultBoard(settings.Rig.Faults)) : hardware;
         return new ServeParts(
-            settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt(utc), null, standing.Folder,
+            settings, rig, record, start, 0, TimeProvider.System, 1, settings.Site.OffsetMinutesAt, null, standing.Folder,
             hardware.Lamp);
     }
 

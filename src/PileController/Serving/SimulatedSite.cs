@@ -20,14 +20,18 @@ internal static class SimulatedSite
     public static async Task<Holding> OpenAsync(
         PileSettings settings, DataFolder folder, LiteRecord record, FaultBoard faults, TextWriter say, CancellationToken cancellation)
     {
+        // Found on the record's own thread meanwhile: a start after a cut should be short.
+        Task<Memory?> asked = record.LastMemoryAsync(cancellation);
+
         // Sped up, the demo lives through its weather within days, and is left running.
         WeatherSeries weather = Demo.Weather(HoldingBuild.Place(settings)).GoingRound();
         int offset = HoldingBuild.StandardOffsetMinutes(settings);
         PlantBuild build = HoldingBuild.Plant(settings);
         string mark = settings.PlantFingerprint();
-        if (await record.LastMemoryAsync(cancellation) is { } last)
+        WarmStart? left = folder.FindHolding();
+        if (await asked is { } last)
         {
-            HoldingState kept = folder.FindHolding() is { } found && found.MadeWith == mark
+            HoldingState kept = left is { } found && found.MadeWith == mark
                 ? found.State
                 : await WarmAsync(settings, weather, say, cancellation);
             Holding resumed = new(build, settings.Control, settings.Rig, weather, offset, kept with { Control = last.AfterRestart() }, faults);

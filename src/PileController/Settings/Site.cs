@@ -17,6 +17,9 @@ public sealed record Site
     /// <summary>A fixed offset from UTC, "+05:30", or the name of a zone in the system's time-zone data.</summary>
     public string TimeZone { get; init; } = "+00:00";
 
+    /// <summary>The zone's name in the system's time-zone data, or null for a fixed offset.</summary>
+    internal string? Zone => TryFixedOffset(TimeZone, out _) ? null : TimeZone;
+
     /// <summary>Local time minus UTC at a moment, minutes.</summary>
     /// <param name="utcMilliseconds">Milliseconds since 1970-01-01T00:00:00Z.</param>
     /// <exception cref="TimeZoneNotFoundException">The zone is not in the system's data; a checked file has none such.</exception>

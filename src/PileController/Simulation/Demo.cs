@@ -9,6 +9,9 @@ internal static class Demo
 {
     public const string WeatherFileName = "alder-bank-weather.csv";
 
+    /// <summary>The demo's settings: Alder Bank's, every key explained.</summary>
+    public const string SettingsFileName = "alder-bank.json";
+
     /// <summary>Days of history that are made before the page opens.</summary>
     public const int HistoryDays = 14;
 
@@ -23,6 +26,13 @@ internal static class Demo
     {
         using StreamReader reader = new(Open(WeatherFileName));
         return WeatherFile.Read(reader, WeatherFileName, place);
+    }
+
+    /// <summary>The text of the demo's settings.</summary>
+    public static string SettingsText()
+    {
+        using StreamReader reader = new(Open(SettingsFileName));
+        return reader.ReadToEnd();
     }
 
     /// <summary>A file that ships inside the program.</summary>

@@ -1,7 +1,10 @@
 using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
 using PileController.Records.Keeping;
+using PileController.Records.Packing;
+using PileController.Records.Queries;
 using PileController.Records.Storage;
 using PileController.Records.Summaries;
 using PileController.Records.Tests.Storage;
@@ -41,6 +44,62 @@ public sealed class DayKeeperTests
         SmallRecord.Write(disk, History.Take(320), SmallRecord.Options with { DayTicks = 1000 });
 
         Assert.Equal(320, SmallRecord.Verify(disk).Ticks);
+    }
+
+    [Fact]
+    public void Keep_AfterADay_LeavesNoFileOpen()
+    {
+        SimulatedDisk disk = new();
+        SmallRecord.Write(disk, History.Take(60), SmallRecord.Options with { DayTicks = 1000 });
+        using RecordStore store = RecordStore.Open(disk, 80, setAside: true);
+        Assert.Contains(store.Files, file => file.IsOpen);
+
+        new DayKeeper(store, SmallRecord.Options, new Faults()).Keep();
+
+        Assert.Equal(40, store.Lasting.LastSequence);
+        Assert.DoesNotContain(store.Files, file => file.IsOpen);
+    }
+
+    [Fact]
+    public void Keep_EachDay_IsMarkedWithItsModesAndCurbs()
+    {
+        SimulatedDisk disk = Written();
+        using RecordStore store = RecordStore.Open(disk, 80, setAside: true);
+
+        foreach (StoredDay day in new RecordContents(store, []).Days(TimeRange.All, problem => Assert.Fail(problem)))
+        {
+            IReadOnlyList<DecisionLine> lines = day.Lines();
+            Assert.NotEqual(LineMarks.Unknown, day.Marks);
+            foreach (Mode mode in Enum.GetValues<Mode>())
+            {
+                foreach (Curb curb in Enum.GetValues<Curb>())
+                {
+                    DecisionAsk ask = new(0, long.MaxValue) { Mode = mode, Curb = curb };
+                    bool both = lines.Any(line => line.Mode == mode) && lines.Any(line => line.Curb == curb);
+                    Assert.Equal(both, day.Marks.MayHold(ask));
+                    Assert.Equal(lines.Where(ask.Holds), day.Lines(ask));
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Verify_DayMarkedWithOtherModes_IsFound()
+    {
+        SimulatedDisk disk = Written();
+        SimulatedDisk marked = new();
+        using (RecordStore from = RecordStore.Open(disk, 80, setAside: true))
+        using (RecordStore to = RecordStore.Open(marked, 80, setAside: true))
+        {
+            RecordFile file = from.Lasting.Files[0];
+            foreach (BatchHead head in file.Heads)
+            {
+                byte[]?[] parts = [.. Enumerable.Range(0, FileKind.Lasting.Collections.Count).Select(part => file.Part(part, head.FirstSequence))];
+                to.Lasting.Write([new FileEntry(head, parts) { Marks = new LineMarks(0, 0) }]);
+            }
+        }
+
+        Assert.Contains(SmallRecord.Verify(marked).Problems, problem => problem.Contains("marked with", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -64,6 +64,19 @@ public sealed class LedgerTests : IDisposable
     }
 
     [Fact]
+    public async Task Show_WhileTheControllerRuns_TellsTheSameAndChangesNothing()
+    {
+        await RecordAsync();
+        string still = (await DoneAsync("show", "--by", "days")).Output;
+        await using LiteRecord running = LiteRecord.Open(new RecordOptions { DataDirectory = _folder });
+
+        string shown = (await DoneAsync("show", "--by", "days")).Output;
+
+        Assert.Equal(still, shown);
+        Assert.True(running.Health.Accepting);
+    }
+
+    [Fact]
     public async Task Change_WhileTheControllerRuns_IsRefused()
     {
         await using LiteRecord running = LiteRecord.Open(new RecordOptions { DataDirectory = _folder });

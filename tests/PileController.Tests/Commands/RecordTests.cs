@@ -66,6 +66,30 @@ public sealed class RecordTests : IDisposable
         Assert.False(Directory.Exists(Path.Combine(_folder, "back")));
     }
 
+    [Fact]
+    public async Task Samples_AsParquet_AreWrittenWholeOrNotAtAll()
+    {
+        await BeginAsync();
+        string file = Path.Combine(_folder, "house.parquet");
+        string nowhere = Path.Combine(_folder, "none", "house.parquet");
+        string[] ask = ["record", "samples", "--data", Data, "--channel", "house", "--parquet"];
+
+        CommandLine written = await CommandLine.RunAsync([.. ask, file]);
+        CommandLine refused = await CommandLine.RunAsync([.. ask, nowhere]);
+        CommandLine both = await CommandLine.RunAsync([.. ask, file, "--csv"]);
+
+        Assert.True(written.ExitCode == 0, written.Error);
+        Assert.Contains($"rows are in {file}.", written.Output, StringComparison.Ordinal);
+        // A Parquet file begins and ends with these four letters (Apache Parquet, file format).
+        byte[] bytes = await File.ReadAllBytesAsync(file);
+        Assert.True(bytes.AsSpan().StartsWith("PAR1"u8) && bytes.AsSpan().EndsWith("PAR1"u8));
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Contains($"--parquet is \"{nowhere}\": ", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(2, both.ExitCode);
+        Assert.Contains("--csv and --parquet are two forms of answer", both.Error, StringComparison.Ordinal);
+        Assert.Equal(["data", "house.parquet"], Directory.EnumerateFileSystemEntries(_folder).Select(Path.GetFileName).Order());
+    }
+
     [Theory]
     [InlineData("--from tells where", "--from", "2026-01-30")]
     [InlineData("--from must be before --to", "--with", "pile.json", "--from", "2026-01-30", "--to", "2026-01-29")]

@@ -98,7 +98,7 @@ public sealed class PanelHost : IAsyncDisposable
         ControlSettings told = new();
         AccessDesk door = new(access(new AccessSetup(folder, TimeProvider.System)
         {
-            ForThisRun = passphrase is null ? null : SecretHash.Of(passphrase, FewIterations),
+            ForThisRun = passphrase is null ? null : new(SecretHash.Of(passphrase, FewIterations)),
         }));
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
@@ -106,13 +106,13 @@ public sealed class PanelHost : IAsyncDisposable
         builder.Services.AddSingleton<IRig>(rig);
         builder.Services.AddSingleton<IPileRecord>(record);
         builder.Services.AddTicks(
-            new TickSettings { Control = told, OffsetMinutes = -300, Step = control.Step },
+            new TickSettings { Control = told, OffsetMinutesAt = _ => -300, Step = control.Step },
             new SpedClock(TimeProvider.System, Begins, speed));
         builder.Services.AddPanel(new PanelSetup
         {
             Demo = true,
             Speed = speed,
-            OffsetMinutes = -300,
+            OffsetMinutesAt = _ => -300,
             Control = told,
             Settings = settings ?? PileSettings.AlderBank,
             AlarmsFile = Path.Combine(folder, "alarms.json"),

@@ -10,6 +10,8 @@ using PileController.Ledgers.Counting;
 using PileController.Ledgers.Editing;
 using PileController.Ledgers.Pages;
 using PileController.Records;
+using PileController.Records.Accounts;
+using PileController.Records.Checking;
 using PileController.Serving;
 using PileController.Settings;
 
@@ -60,10 +62,21 @@ internal static class LedgerAsk
             return good;
         });
 
-    /// <summary>Looks into the book; writes nothing.</summary>
-    public static Task<int> LookAsync(
-        ParseResult parse, Option<string> data, Option<string?> settings, Func<LedgerView, int> then, CancellationToken cancellation) =>
-        WithDeskAsync(parse, data, settings, begin: false, async desk => then(await desk.LookAsync(cancellation)));
+    /// <summary>Looks into the book, whether or not a service writes in the folder; writes nothing.</summary>
+    public static Task<int> LookAsync(ParseResult parse, Option<string> data, Option<string?> settings, Func<LedgerView, int> then) =>
+        InFolderAsync(parse, data, settings, begin: false, async (folder, given) =>
+        {
+            // The book first: what a service keeps in it meanwhile is in the record too.
+            Book book = new BookFile(folder).Read();
+            List<string> problems = [];
+            int code = then(await CountAsync(folder, book, new BookCounting(new DataFolder(folder).FindSettings, given), problems));
+            foreach (string problem in problems)
+            {
+                parse.InvocationConfiguration.Error.WriteLine(problem);
+            }
+
+            return code;
+        });
 
     /// <summary>Makes a change and says what was done.</summary>
     /// <param name="parse">The command line.</param>
@@ -75,8 +88,11 @@ internal static class LedgerAsk
     public static Task<int> EditAsync(
         ParseResult parse, EditOptions options, bool begin, Func<LedgerView, Memory?, Hand, DateOnly, Book> change,
         Func<LedgerView, string> said, CancellationToken cancellation) =>
-        WithDeskAsync(parse, options.Data, options.Settings, begin, async desk =>
+        InFolderAsync(parse, options.Data, options.Settings, begin, async (folder, given) =>
         {
+            // While a record is open here no other process writes in its folder.
+            await using LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = folder });
+            using LedgerDesk desk = new(folder, record, new DataFolder(folder).FindSettings, given);
             Hand by = new(parse.GetRequiredValue(options.Who), "command line", TimeProvider.System.GetUtcNow().ToUnixTimeMilliseconds());
             LedgerView view = await desk.EditAsync(
                 (v, memory) => change(v, memory, by, LedgerRules.Of(v.Settings).DateOf(by.AtUtcMilliseconds)), cancellation);
@@ -96,8 +112,21 @@ internal static class LedgerAsk
     public static void WriteJson<T>(ParseResult parse, T answer) =>
         parse.InvocationConfiguration.Output.WriteLine(JsonSerializer.Serialize(answer, LedgerJson.Options));
 
-    private static async Task<int> WithDeskAsync(
-        ParseResult parse, Option<string> data, Option<string?> settings, bool begin, Func<LedgerDesk, Task<int>> then)
+    private static async Task<LedgerView> CountAsync(string folder, Book book, BookCounting counting, List<string> problems)
+    {
+        if (!LiteRecord.Exists(folder))
+        {
+            return await counting.CountAsync(book, 0, (_, _, _) => Task.FromResult<IReadOnlyList<BlockAccount>>([]));
+        }
+
+        using RecordReader reader = RecordReader.Open(folder);
+        problems.AddRange(reader.Problems);
+        return await counting.CountAsync(
+            book, reader.LastSequence, (after, most, rulesOf) => Task.FromResult(reader.Accounts(after, most, rulesOf, problems.Add)));
+    }
+
+    private static async Task<int> InFolderAsync(
+        ParseResult parse, Option<string> data, Option<string?> settings, bool begin, Func<string, PileSettings?, Task<int>> then)
     {
         PileSettings? given = null;
         if (parse.GetValue(settings) is not null && (given = SettingsSource.Sound(parse, settings)) is null)
@@ -114,10 +143,7 @@ internal static class LedgerAsk
 
         try
         {
-            // While a record is open here no other process writes in its folder.
-            await using LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = folder });
-            using LedgerDesk desk = new(folder, record, new DataFolder(folder).FindSettings, given);
-            return await then(desk);
+            return await then(folder, given);
         }
         catch (LedgerRefusedException refused)
         {

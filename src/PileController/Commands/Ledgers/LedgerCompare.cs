@@ -20,7 +20,7 @@ internal static class LedgerCompare
         {
             Data, Settings, Json,
         };
-        command.SetAction((parse, cancellation) => LedgerAsk.LookAsync(parse, Data, Settings, view => Tell(parse, view), cancellation));
+        command.SetAction((parse, _) => LedgerAsk.LookAsync(parse, Data, Settings, view => Tell(parse, view)));
         return command;
     }
 

@@ -22,7 +22,7 @@ internal static class LedgerReport
         {
             Path, Data, Season, Settings, Json,
         };
-        command.SetAction((parse, cancellation) => LedgerAsk.LookAsync(parse, Data, Settings, view => Write(parse, view), cancellation));
+        command.SetAction((parse, _) => LedgerAsk.LookAsync(parse, Data, Settings, view => Write(parse, view)));
         return command;
     }
 

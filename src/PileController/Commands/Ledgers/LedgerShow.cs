@@ -28,7 +28,7 @@ internal static class LedgerShow
         {
             Data, By, Season, Settings, Json,
         };
-        command.SetAction((parse, cancellation) => LedgerAsk.LookAsync(parse, Data, Settings, view => Tell(parse, view), cancellation));
+        command.SetAction((parse, _) => LedgerAsk.LookAsync(parse, Data, Settings, view => Tell(parse, view)));
         return command;
     }
 

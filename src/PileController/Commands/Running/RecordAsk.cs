@@ -20,7 +20,7 @@ internal static class RecordAsk
     public static Option<bool> Csv() => new("--csv") { Description = "Answer in comma-separated values." };
 
     /// <summary>Refuses a span that ends before it begins, and two forms of answer at once.</summary>
-    public static void CheckSpanAndForm(Command command, Option<long> from, Option<long> to, Option<bool> json, Option<bool> csv) =>
+    public static void CheckSpanAndForm(Command command, Option<long> from, Option<long> to, Option<bool> json, Option<bool> csv, Option<string?> parquet) =>
         command.Validators.Add(result =>
         {
             bool bothGiven = result.GetResult(from) is { Implicit: false } && result.GetResult(to) is { Implicit: false };
@@ -29,9 +29,11 @@ internal static class RecordAsk
                 result.AddError($"{from.Name} must be before {to.Name}");
             }
 
-            if (result.GetValue(json) && result.GetValue(csv))
+            string[] forms = [.. new[] { (json.Name, result.GetValue(json)), (csv.Name, result.GetValue(csv)), (parquet.Name, result.GetValue(parquet) is not null) }
+                .Where(form => form.Item2).Select(form => form.Name)];
+            if (forms.Length > 1)
             {
-                result.AddError($"{json.Name} and {csv.Name} are two forms of answer; allowed: one of them");
+                result.AddError($"{forms[0]} and {forms[1]} are two forms of answer; allowed: one of them");
             }
         });
 

@@ -4,6 +4,7 @@ using PileController.Control.Decisions;
 using PileController.Control.Modes;
 using PileController.Panel;
 using PileController.Records;
+using PileController.Records.Checking;
 using PileController.Records.Export;
 
 namespace PileController.Commands.Running;
@@ -19,14 +20,15 @@ internal static class RecordDecisions
     private static readonly Option<string> Text = new("--text") { Description = "Only those whose sentence or note contains this, whatever its case." };
     private static readonly Option<bool> Json = Ask.Json();
     private static readonly Option<bool> Csv = RecordAsk.Csv();
+    private static readonly Option<string?> Parquet = ParquetAnswer.File();
 
     public static System.CommandLine.Command Create()
     {
         PileCommand command = new("decisions", "What was decided and why, oldest first.", "PileController record decisions --data DIR --from 2026-01-30")
         {
-            Data, From, To, InMode, WithCurb, Text, Json, Csv,
+            Data, From, To, InMode, WithCurb, Text, Json, Csv, Parquet,
         };
-        RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv);
+        RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv, Parquet);
         command.SetAction(Run);
         return command;
     }
@@ -42,23 +44,31 @@ internal static class RecordDecisions
         Text = parse.GetValue(Text),
     };
 
-    private static int Run(ParseResult parse) => RecordAsk.With(
-        parse, Data, (record, tellDamage) => record.Decisions(Asked(parse), tellDamage).Reverse(), (lines, output) =>
+    private static int Run(ParseResult parse)
+    {
+        return parse.GetValue(Parquet) is { } path
+            ? ParquetAnswer.Write(parse, Data, path, Lines, (to, lines) => ParquetExport.DecisionsAsync(to, lines, CancellationToken.None))
+            : RecordAsk.With(parse, Data, Lines, (lines, output) => Tell(parse, output, lines));
+
+        IReadOnlyList<DecisionLine> Lines(RecordReader record, Action<string> tellDamage) => [.. record.Decisions(Asked(parse), tellDamage).Reverse()];
+    }
+
+    private static void Tell(ParseResult parse, TextWriter output, IReadOnlyList<DecisionLine> lines)
+    {
+        if (parse.GetValue(Json))
         {
-            if (parse.GetValue(Json))
+            RecordAsk.WriteArray(output, to => JsonLinesExport.Decisions(to, lines));
+        }
+        else if (parse.GetValue(Csv))
+        {
+            CsvExport.Decisions(output, lines);
+        }
+        else
+        {
+            foreach (DecisionLine line in lines)
             {
-                RecordAsk.WriteArray(output, to => JsonLinesExport.Decisions(to, lines));
+                output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(line.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {line.Mode,-10}  {line.Why}");
             }
-            else if (parse.GetValue(Csv))
-            {
-                CsvExport.Decisions(output, lines);
-            }
-            else
-            {
-                foreach (DecisionLine line in lines)
-                {
-                    output.WriteLine($"{DateTimeOffset.FromUnixTimeMilliseconds(line.UtcMilliseconds):yyyy-MM-dd HH:mm:ss}Z  {line.Mode,-10}  {line.Why}");
-                }
-            }
-        });
+        }
+    }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
 using PileController.Commands.Shell;
 using PileController.Records;
+using PileController.Records.Checking;
 using PileController.Records.Export;
 using PileController.Units;
 
@@ -17,6 +18,7 @@ internal static class RecordSamples
     private static readonly Option<double> Step = Ask.Quantity("--step", "Width of a bucket; every tick when left out.", "s", Dimension.Time, 0, 31_622_400).Unless(0);
     private static readonly Option<bool> Json = Ask.Json();
     private static readonly Option<bool> Csv = RecordAsk.Csv();
+    private static readonly Option<string?> Parquet = ParquetAnswer.File();
 
     public static Command Create()
     {
@@ -24,9 +26,9 @@ internal static class RecordSamples
             "samples", "One channel or figure over time, oldest first; gaps are told as gaps.",
             "PileController record samples --data DIR --channel heapCore --step \"1 h\"")
         {
-            Data, From, To, Channel, Step, Json, Csv,
+            Data, From, To, Channel, Step, Json, Csv, Parquet,
         };
-        RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv);
+        RecordAsk.CheckSpanAndForm(command, From, To, Json, Csv, Parquet);
         command.SetAction(Run);
         return command;
     }
@@ -34,11 +36,12 @@ internal static class RecordSamples
     private static int Run(ParseResult parse)
     {
         string series = parse.GetValue(Channel)!;
-        return RecordAsk.With(
-            parse, Data,
-            (record, tellDamage) => record.Samples(
-                series, parse.GetValue(From), parse.GetValue(To), (long)(parse.GetValue(Step) * 1000), tellDamage),
-            (points, output) => Tell(parse, output, series, points));
+        return parse.GetValue(Parquet) is { } path
+            ? ParquetAnswer.Write(parse, Data, path, Points, (to, points) => ParquetExport.SamplesAsync(to, series, points, CancellationToken.None))
+            : RecordAsk.With(parse, Data, Points, (points, output) => Tell(parse, output, series, points));
+
+        IReadOnlyList<SeriesPoint> Points(RecordReader record, Action<string> tellDamage) => record.Samples(
+            series, parse.GetValue(From), parse.GetValue(To), (long)(parse.GetValue(Step) * 1000), tellDamage);
     }
 
     private static void Tell(ParseResult parse, TextWriter output, string series, IReadOnlyList<SeriesPoint> points)

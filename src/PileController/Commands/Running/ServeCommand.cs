@@ -5,7 +5,7 @@ using PileController.Panel.Guard;
 using PileController.Records;
 using PileController.Rigs.Hardware;
 using PileController.Serving;
-using PileController.Settings;
+using PileController.Simulation;
 
 namespace PileController.Commands.Running;
 
@@ -63,7 +63,7 @@ internal static class ServeCommand
 
         string text = parse.GetValue(SettingsPath) is { } path
             ? await File.ReadAllTextAsync(path, cancellation)
-            : SettingsFile.Explain(PileSettings.AlderBank);
+            : Demo.SettingsText();
         try
         {
             await ServeRun.RunAsync(

@@ -35,7 +35,7 @@ internal sealed class HardwareTestRig : ITestRig
             Control = settings.Control,
             Start = start,
             StartMonotonicMilliseconds = Math.Max(0, start.LastMonotonicMilliseconds),
-            OffsetMinutes = settings.Site.OffsetMinutesAt(time.GetUtcNow().ToUnixTimeMilliseconds()),
+            OffsetMinutesAt = settings.Site.OffsetMinutesAt,
             Fitted = [.. settings.Rig.Probes.Select(probe => probe.Channel)],
         };
         _rig = rig;

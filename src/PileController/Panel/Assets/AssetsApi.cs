@@ -14,8 +14,7 @@ internal static class AssetsApi
         PanelAssets assets = routes.ServiceProvider.GetRequiredService<PanelAssets>();
         foreach (string path in assets.Paths)
         {
-            PanelAsset asset = assets.Of(path);
-            routes.MapGet(path, (HttpContext context) => Serve(context, asset)).Needs(Scope.None);
+            routes.MapGet(path, (HttpContext context) => Serve(context, assets.Of(path))).Needs(Scope.None);
         }
     }
 

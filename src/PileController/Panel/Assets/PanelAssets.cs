@@ -7,7 +7,8 @@ namespace PileController.Panel.Assets;
 
 /// <summary>
 /// The page's files, carried inside the program: they are there however it was started and wherever from. Only
-/// what was put in at build time can be asked for; no path of the disk is ever looked at.
+/// what was put in at build time can be asked for; no path of the disk is ever looked at. Each is packed when it is
+/// first asked for: control starts the sooner.
 /// </summary>
 internal sealed class PanelAssets
 {
@@ -21,37 +22,44 @@ internal sealed class PanelAssets
         [".svg"] = "image/svg+xml",
     };
 
-    private readonly Dictionary<string, PanelAsset> _byPath = new(StringComparer.Ordinal);
+    private static readonly Assembly Program = typeof(PanelAssets).Assembly;
 
-    /// <summary>Takes the files out of the program.</summary>
+    private readonly Dictionary<string, Lazy<PanelAsset>> _byPath = new(StringComparer.Ordinal);
+
+    /// <summary>Finds the files in the program.</summary>
     public PanelAssets()
     {
-        Assembly program = typeof(PanelAssets).Assembly;
-        foreach (string name in program.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
+        foreach (string name in Program.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
         {
-            using Stream stream = program.GetManifestResourceStream(name)!;
-            using MemoryStream copy = new();
-            stream.CopyTo(copy);
-            _byPath["/" + name[Prefix.Length..]] = Make(copy.ToArray(), Types[Path.GetExtension(name)]);
+            _byPath["/" + name[Prefix.Length..]] = new(() => Make(Read(name), Types[Path.GetExtension(name)]));
         }
 
-        _byPath["/"] = _byPath["/index.html"] = Hinted(_byPath["/index.html"]);
+        Lazy<PanelAsset> bare = _byPath["/index.html"];
+        _byPath["/"] = _byPath["/index.html"] = new(() => Hinted(bare.Value));
     }
 
     /// <summary>The paths that are served.</summary>
     public IEnumerable<string> Paths => _byPath.Keys;
 
     /// <summary>One file.</summary>
-    public PanelAsset Of(string path) => _byPath[path];
+    public PanelAsset Of(string path) => _byPath[path].Value;
 
     // Found one behind the other, the scripts of the first view would take a round trip a level.
     private PanelAsset Hinted(PanelAsset index)
     {
         string text = Encoding.UTF8.GetString(index.Content);
         string hints = string.Concat(ModuleTree
-            .Below("/js/main.js", path => Encoding.UTF8.GetString(_byPath[path].Content))
+            .Below("/js/main.js", path => Encoding.UTF8.GetString(Of(path).Content))
             .Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n"));
         return Make(Encoding.UTF8.GetBytes(text.Replace("</head>", hints + "</head>", StringComparison.Ordinal)), index.Type);
+    }
+
+    private static byte[] Read(string name)
+    {
+        using Stream stream = Program.GetManifestResourceStream(name)!;
+        using MemoryStream copy = new();
+        stream.CopyTo(copy);
+        return copy.ToArray();
     }
 
     private static PanelAsset Make(byte[] content, string type)

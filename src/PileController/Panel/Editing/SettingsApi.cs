@@ -17,7 +17,7 @@ internal static class SettingsApi
     }
 
     private static IResult Look(PanelSetup setup) =>
-        setup.Desk is { } desk ? TypedResults.Ok(SettingsBody.Of(desk, setup.OffsetMinutes)) : NotHere();
+        setup.Desk is { } desk ? TypedResults.Ok(SettingsBody.Of(desk, setup.OffsetMinutesAt)) : NotHere();
 
     private static async Task<IResult> TryAsync(HttpRequest request, PanelSetup setup)
     {

@@ -24,7 +24,7 @@ internal sealed record SettingsBody(
     private const int TellChanges = 50;
 
     /// <summary>All settings of a desk.</summary>
-    public static SettingsBody Of(SettingsDesk desk, int offsetMinutes)
+    public static SettingsBody Of(SettingsDesk desk, Func<long, int> offsetMinutesAt)
     {
         ChangeBook book = desk.Book;
         Dictionary<string, FieldRow> rows = PileFields.Table.Rows("").DistinctBy(row => row.Path).ToDictionary(row => row.Path);
@@ -32,7 +32,7 @@ internal sealed record SettingsBody(
             .Select(pair => Of(pair.First, pair.Second, rows.GetValueOrDefault(pair.First.Path)));
         return new SettingsBody(
             desk.Effective.Fingerprint(), desk.Asked, desk.Trouble, [.. settings],
-            [.. book.Entries.Reverse().Take(TellChanges).Select(entry => ChangeBody.Of(entry, offsetMinutes))]);
+            [.. book.Entries.Reverse().Take(TellChanges).Select(entry => ChangeBody.Of(entry, offsetMinutesAt(entry.UtcMs)))]);
     }
 
     private static SettingBody Of(SettingsLeaf now, SettingsLeaf file, FieldRow? row) => new(

@@ -20,6 +20,9 @@ internal sealed record NowBody
 
     public required int OffsetMinutes { get; init; }
 
+    /// <summary>By whose rules other moments are told; null where the offset never changes.</summary>
+    public required string? Zone { get; init; }
+
     public required double TickSeconds { get; init; }
 
     public required long Sequence { get; init; }

@@ -42,6 +42,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             UtcMs = decision.At.UtcMilliseconds,
             LocalTime = LocalTimes.Text(decision.At.UtcMilliseconds, decision.At.OffsetMinutes),
             OffsetMinutes = decision.At.OffsetMinutes,
+            Zone = setup.Zone,
             TickSeconds = setup.Control.TickSeconds,
             Sequence = decision.Sequence,
             Mode = WireNames.Of(decision.Mode),

@@ -50,7 +50,7 @@ internal static class DecisionsApi
         };
         IReadOnlyList<DecisionLine> lines = await record.DecisionsAsync(ask, context.RequestAborted);
         return TypedResults.Ok(new DecisionsBody(
-            [.. lines.Take(most).Select(line => BodyOf(line, setup.OffsetMinutes))], lines.Count > most));
+            [.. lines.Take(most).Select(line => BodyOf(line, setup.OffsetMinutesAt(line.UtcMilliseconds)))], lines.Count > most));
     }
 
     private static DecisionKinds? KindsOf(HttpRequest request)

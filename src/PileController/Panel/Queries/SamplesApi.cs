@@ -49,7 +49,7 @@ internal static class SamplesApi
         {
             null or "json" => TypedResults.Ok(new SamplesBody(
                 start, end, width / 1000.0, [.. found.Select(one => new SeriesBody(one.Name, one.Unit, [.. one.Points.Select(PointOf)]))])),
-            "csv" => TypedResults.Text(SamplesCsv.Write(found, setup.OffsetMinutes), "text/csv; charset=utf-8"),
+            "csv" => TypedResults.Text(SamplesCsv.Write(found, setup.OffsetMinutesAt), "text/csv; charset=utf-8"),
             _ => throw BodyFields.Fault("format", format, "json or csv"),
         };
     }

@@ -8,7 +8,8 @@ namespace PileController.Panel.Queries;
 internal static class SamplesCsv
 {
     /// <summary>The text, with a head line that names series and units.</summary>
-    public static string Write(IReadOnlyList<(string Name, string Unit, IReadOnlyList<SeriesPoint> Points)> series, int offsetMinutes)
+    public static string Write(
+        IReadOnlyList<(string Name, string Unit, IReadOnlyList<SeriesPoint> Points)> series, Func<long, int> offsetMinutesAt)
     {
         SortedDictionary<long, double?[]> rows = [];
         for (int column = 0; column < series.Count; column++)
@@ -33,7 +34,7 @@ internal static class SamplesCsv
         text.Append("\r\n");
         foreach ((long utc, double?[] row) in rows)
         {
-            text.Append(LocalTimes.Text(utc, offsetMinutes)).Append(',').Append(utc);
+            text.Append(LocalTimes.Text(utc, offsetMinutesAt(utc))).Append(',').Append(utc);
             foreach (double? value in row)
             {
                 text.Append(',').Append(value?.ToString("0.####", CultureInfo.InvariantCulture));

@@ -92,6 +92,7 @@ function speedSentence(now) {
 }
 
 function head(now) {
+  time.tellBy(now.zone);
   put(byId("holding"), now.holding);
   put(byId("clock"), time.dayAndClock(now.utcMs, now.offsetMinutes));
   byId("demo").hidden = !now.demo;

@@ -1,12 +1,51 @@
-// Times of the place, not of the browser: the offset comes with the news.
+// Times of the place, not of the browser: the offset comes with the news, and with it the zone's name where the offset
+// changes with the season.
 
 import * as say from "./words/calendar.js";
 
 const two = (number) => String(number).padStart(2, "0");
 
+const QUARTER = 900000;
+let zone = null;
+let clocks = null;
+let known = new Map();
+
+/** Tells by which zone's rules moments are told; null for the offset alone. One the browser does not know counts as null. */
+export function tellBy(name) {
+  if (name === zone) {
+    return;
+  }
+  zone = name;
+  known = new Map();
+  try {
+    clocks = name === null ? null : new Intl.DateTimeFormat("en-US", {
+      timeZone: name, hourCycle: "h23", year: "numeric", month: "numeric", day: "numeric", hour: "numeric", minute: "numeric",
+    });
+  } catch {
+    clocks = null;
+  }
+}
+
+/** Local time minus UTC at a moment, minutes; `now` is what the news says of the present. */
+export function offsetAt(utcMs, now) {
+  if (clocks === null || !Number.isFinite(utcMs)) {
+    return now;
+  }
+  // No zone changes its clocks within a quarter of an hour.
+  const quarter = Math.floor(utcMs / QUARTER) * QUARTER;
+  if (!known.has(quarter)) {
+    const shown = Object.fromEntries(clocks.formatToParts(quarter).map((part) => [part.type, Number(part.value)]));
+    known.set(quarter, (Date.UTC(shown.year, shown.month - 1, shown.day, shown.hour, shown.minute) - quarter) / 60000);
+  }
+  return known.get(quarter);
+}
+
+/** The moment at which the clocks of the place show a time that is given as if it were UTC. */
+export const momentOf = (localMs, now) => localMs - offsetAt(localMs - offsetAt(localMs, now) * 60000, now) * 60000;
+
 /** The parts of a moment at the place. */
 export function parts(utcMs, offsetMinutes) {
-  const local = new Date(utcMs + offsetMinutes * 60000);
+  const local = new Date(utcMs + offsetAt(utcMs, offsetMinutes) * 60000);
   return {
     day: say.DAYS[local.getUTCDay()],
     date: local.getUTCDate(),

@@ -79,7 +79,7 @@ public class AttackTests
     public async Task Storm_OfWrongPassphrases_IsRefusedWhileTicksAndSessionsGoOn()
     {
         // Hashes as slow as real ones.
-        await using PanelHost host = await PanelHost.StartAsync(true, 60, null, access => access with { ForThisRun = SecretHash.Of(Passphrase) });
+        await using PanelHost host = await PanelHost.StartAsync(true, 60, null, access => access with { ForThisRun = new(SecretHash.Of(Passphrase)) });
         await host.SignInAsync(Passphrase);
         long before = host.Feed.Latest!.Sequence;
 

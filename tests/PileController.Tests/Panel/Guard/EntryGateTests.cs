@@ -107,6 +107,6 @@ public sealed class EntryGateTests : IDisposable
     {
         LookOnLan = lookOnLan,
         AllowPlainSteering = allowPlain,
-        ForThisRun = locked ? SecretHash.Of(Salted, 10) : null,
+        ForThisRun = locked ? new(SecretHash.Of(Salted, 10)) : null,
     });
 }

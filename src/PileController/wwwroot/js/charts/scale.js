@@ -1,4 +1,4 @@
-import { parts, clock, dayOnly } from "../time.js";
+import { parts, clock, dayOnly, momentOf, offsetAt } from "../time.js";
 
 /** Round values for an axis: about `wanted` of them from `least` to `most`. */
 export function ticks(least, most, wanted = 4) {
@@ -24,11 +24,16 @@ export function limits(least, most) {
 export function timeTicks(from, to, offset, wanted) {
   const hour = 3600000;
   const step = [hour, 2 * hour, 3 * hour, 6 * hour, 12 * hour, 24 * hour, 48 * hour, 96 * hour].find((one) => (to - from) / one <= wanted) ?? 168 * hour;
-  const shift = offset * 60000;
   const list = [];
-  for (let at = Math.ceil((from + shift) / step) * step - shift; at <= to; at += step) {
-    const midnight = parts(at, offset).hour === 0;
-    list.push({ at, text: step >= 24 * hour || midnight ? dayOnly(at, offset) : clock(at, offset) });
+  let last = -Infinity;
+  for (let local = Math.ceil((from + offsetAt(from, offset) * 60000) / step) * step; momentOf(local, offset) <= to; local += step) {
+    const at = momentOf(local, offset);
+    // An hour that the clocks leave out has no mark of its own.
+    if (at > last) {
+      const midnight = parts(at, offset).hour === 0;
+      list.push({ at, text: step >= 24 * hour || midnight ? dayOnly(at, offset) : clock(at, offset) });
+      last = at;
+    }
   }
   return list;
 }

@@ -2,7 +2,7 @@ import { h, put } from "../dom.js";
 import * as api from "../api.js";
 import * as feed from "../feed.js";
 import { full, many, together } from "../units.js";
-import { dayAndClock } from "../time.js";
+import { dayAndClock, momentOf } from "../time.js";
 import { openedDecision } from "../decision.js";
 import * as say from "../words/decisions.js";
 import { CURBS, MODES, curbWords } from "../words/names.js";
@@ -76,7 +76,7 @@ function listView() {
   let typing = 0;
 
   // The end of the chosen day at the place; nothing chosen means up to now.
-  const until = () => (day.value === "" ? null : Date.parse(`${day.value}T00:00:00Z`) + 86400000 - (feed.now()?.offsetMinutes ?? 0) * 60000);
+  const until = () => (day.value === "" ? null : momentOf(Date.parse(`${day.value}T00:00:00Z`) + 86400000, feed.now()?.offsetMinutes ?? 0));
 
   async function load() {
     const mine = ++turn;
