@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace PileController.Panel.Assets;
 
@@ -9,9 +10,10 @@ namespace PileController.Panel.Assets;
 /// The page's files, carried inside the program: they are there however it was started and wherever from. Only
 /// what was put in at build time can be asked for; no path of the disk is ever looked at.
 /// </summary>
-internal sealed class PanelAssets
+internal sealed partial class PanelAssets
 {
     private const string Prefix = "wwwroot/";
+    private const string IndexPath = "/index.html";
 
     private static readonly Dictionary<string, string> Types = new()
     {
@@ -35,8 +37,12 @@ internal sealed class PanelAssets
             _byPath["/" + name[Prefix.Length..]] = Make(copy.ToArray(), Types[Path.GetExtension(name)]);
         }
 
-        _byPath["/"] = _byPath["/index.html"] = Hinted(_byPath["/index.html"]);
+        Index = Hinted(Styled(TextOf(IndexPath)));
+        _byPath.Remove(IndexPath);
     }
+
+    /// <summary>The page itself, with places in it for what is told of the moment.</summary>
+    public string Index { get; }
 
     /// <summary>The paths that are served.</summary>
     public IEnumerable<string> Paths => _byPath.Keys;
@@ -44,15 +50,27 @@ internal sealed class PanelAssets
     /// <summary>One file.</summary>
     public PanelAsset Of(string path) => _byPath[path];
 
-    // Found one behind the other, the scripts of the first view would take a round trip a level.
-    private PanelAsset Hinted(PanelAsset index)
+    /// <summary>The text of one file.</summary>
+    public string TextOf(string path) => Encoding.UTF8.GetString(_byPath[path].Content);
+
+    // Nothing is painted before every style has come: one request instead of seven, and none the next time, since the
+    // name changes with what is in it.
+    private string Styled(string index)
     {
-        string text = Encoding.UTF8.GetString(index.Content);
-        string hints = string.Concat(ModuleTree
-            .Below("/js/main.js", path => Encoding.UTF8.GetString(_byPath[path].Content))
-            .Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n"));
-        return Make(Encoding.UTF8.GetBytes(text.Replace("</head>", hints + "</head>", StringComparison.Ordinal)), index.Type);
+        MatchCollection links = StyleLink().Matches(index);
+        byte[] styles = [.. links.SelectMany(link => _byPath["/" + link.Groups["path"].Value].Content)];
+        PanelAsset all = Make(styles, Types[".css"]) with { Lasting = true };
+        string path = $"css/all-{all.Tag.Trim('"')}.css";
+        _byPath["/" + path] = all;
+        string rest = StyleLink().Replace(index, string.Empty);
+        return rest.Insert(links[0].Index, $"  <link rel=\"stylesheet\" href=\"{path}\">\n");
     }
+
+    // Found one behind the other, the scripts of the first view would take a round trip a level.
+    private string Hinted(string index) => index.Replace(
+        "</head>",
+        string.Concat(ModuleTree.Below("/js/main.js", TextOf).Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n")) + "</head>",
+        StringComparison.Ordinal);
 
     private static PanelAsset Make(byte[] content, string type)
     {
@@ -64,6 +82,9 @@ internal sealed class PanelAssets
 
         return new PanelAsset(content, packed.ToArray(), type, $"\"{Convert.ToHexStringLower(SHA256.HashData(content))[..16]}\"");
     }
+
+    [GeneratedRegex("""^ *<link rel="stylesheet" href="(?<path>[^"]+)">\n""", RegexOptions.Multiline)]
+    private static partial Regex StyleLink();
 }
 
 /// <summary>One file of the page.</summary>
@@ -71,4 +92,8 @@ internal sealed class PanelAssets
 /// <param name="Brotli">Packed.</param>
 /// <param name="Type">Its media type.</param>
 /// <param name="Tag">Changes whenever the content does.</param>
-internal sealed record PanelAsset(byte[] Content, byte[] Brotli, string Type, string Tag);
+internal sealed record PanelAsset(byte[] Content, byte[] Brotli, string Type, string Tag)
+{
+    /// <summary>Whether its path changes whenever the content does, so that it need never be asked for again.</summary>
+    public bool Lasting { get; init; }
+}

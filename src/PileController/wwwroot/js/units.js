@@ -67,6 +67,15 @@ const COMMON = {
 
 let chosen = localStorage.getItem(KEY);
 
+// The controller writes the first look itself, and is told by this in which units.
+function tell() {
+  document.cookie = `${KEY}=${chosen}; Path=/; Max-Age=31536000; SameSite=Strict`;
+}
+
+if (chosen !== null) {
+  tell();
+}
+
 /** The system in use: "metric" or "american". */
 export const system = () => chosen ?? "metric";
 
@@ -79,6 +88,7 @@ export function offer(units) {
 export function toggle() {
   chosen = system() === "metric" ? "american" : "metric";
   localStorage.setItem(KEY, chosen);
+  tell();
 }
 
 const row = (kind) => (system() === "metric" ? METRIC : AMERICAN)[kind] ?? COMMON[kind];
