@@ -8,7 +8,6 @@ namespace PileController.Tests.Panel;
 public partial class AssetsTests
 {
     [Theory]
-    [InlineData("/", "text/html")]
     [InlineData("/js/views/now.js", "text/javascript")]
     [InlineData("/css/base.css", "text/css")]
     [InlineData("/icon.svg", "image/svg+xml")]
@@ -43,19 +42,16 @@ public partial class AssetsTests
     public void Page_NoFile_AsksAnotherHostOrStylesInline()
     {
         PanelAssets assets = new();
-        foreach (string path in assets.Paths)
-        {
-            string text = System.Text.Encoding.UTF8.GetString(assets.Of(path).Content).Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal);
-            Assert.DoesNotMatch(Outside(), text);
-        }
+        Assert.All(
+            assets.Paths.Select(assets.TextOf).Append(assets.Index),
+            text => Assert.DoesNotMatch(Outside(), text.Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal)));
     }
 
     [Fact]
     public void Page_FirstView_NamesEveryScriptItNeedsAndNoneThatCanWait()
     {
         PanelAssets assets = new();
-        string index = Text(assets, "/");
-        string[] named = [.. Hint().Matches(index).Select(hint => "/" + hint.Groups["path"].Value)];
+        string[] named = [.. Hint().Matches(assets.Index).Select(hint => "/" + hint.Groups["path"].Value)];
 
         Assert.All(named, path => Assert.Contains(path, assets.Paths));
         Assert.Equal(named.Length, named.Distinct().Count());
@@ -67,12 +63,30 @@ public partial class AssetsTests
         {
             string folder = path[..(path.LastIndexOf('/') + 1)];
             Assert.All(
-                Import().Matches(Text(assets, path)),
+                Import().Matches(assets.TextOf(path)),
                 import => Assert.Contains(Path.GetFullPath(folder + import.Groups["path"].Value), named));
         }
     }
 
-    private static string Text(PanelAssets assets, string path) => System.Text.Encoding.UTF8.GetString(assets.Of(path).Content);
+    [Fact]
+    public async Task Styles_OfThePage_AreOneFileThatLasts()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        string page = await host.Client.GetStringAsync("/");
+        Match link = Assert.Single(Style().Matches(page));
+
+        using HttpResponseMessage styles = await host.Client.GetAsync("/" + link.Groups["path"].Value);
+        string text = await styles.Content.ReadAsStringAsync();
+
+        Assert.Contains("immutable", styles.Headers.CacheControl!.ToString(), StringComparison.Ordinal);
+        Assert.Equal("text/css", styles.Content.Headers.ContentType!.MediaType);
+        Assert.All(
+            (string[])["base", "frame", "parts", "forms", "drawings", "charts", "plan"],
+            name => Assert.Contains(new PanelAssets().TextOf($"/css/{name}.css"), text, StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex("""<link rel="stylesheet" href="(?<path>[^"]+)">""")]
+    private static partial Regex Style();
 
     [GeneratedRegex("""<link rel="modulepreload" href="(?<path>[^"]+)">""")]
     private static partial Regex Hint();
