@@ -5,8 +5,10 @@ import { LOCALE, wattsPer } from "./words/calendar.js";
 const KEY = "units";
 const DASH = "–";
 
+const COUNTS = new Intl.NumberFormat(LOCALE);
+
 /** A count with its thousands set apart. */
-export const many = (count) => count.toLocaleString(LOCALE);
+export const many = (count) => COUNTS.format(count);
 
 const round = (digits) => (value) => value.toFixed(digits);
 const whole = (value) => many(Math.round(value));

@@ -1,6 +1,9 @@
 import * as api from "../api.js";
 import { stepFor } from "./window.js";
 
+// Finer than any channel is measured and any chart can show; all digits of the means would double what is sent.
+const DIGITS = 4;
+
 /**
  * Holds the series of what is looked at and of as much again on both sides, so that moving shows what is there already
  * while more is fetched. One question at a time; the newest wish wins.
@@ -22,7 +25,7 @@ export function store(told, failed) {
     const from = Math.max(mine.limits.from, Math.floor(mine.window.from - span));
     const to = Math.min(mine.limits.to + 1, Math.ceil(mine.window.to + span));
     try {
-      const answer = await api.samples({ channel: mine.names, from, to, step: `${mine.step}s` });
+      const answer = await api.samples({ channel: mine.names, from, to, step: `${mine.step}s`, digits: DIGITS });
       have = { names: mine.names, step: mine.step, from, to, series: new Map(answer.series.map((one) => [one.name, one])) };
       fell = false;
       told(have);
