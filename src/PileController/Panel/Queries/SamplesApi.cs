@@ -11,7 +11,7 @@ internal sealed record SeriesBody(string Name, string Unit, IReadOnlyList<object
 /// <summary>The answer to a question for samples.</summary>
 internal sealed record SamplesBody(long FromUtcMs, long ToUtcMs, double StepSeconds, IReadOnlyList<SeriesBody> Series);
 
-/// <summary><c>GET /api/samples</c>: series from the record, as JSON or CSV.</summary>
+/// <summary><c>GET /api/samples</c>: series from the record, as JSON by points or by columns, or as CSV.</summary>
 internal static class SamplesApi
 {
     private const long Day = 86_400_000;
@@ -52,8 +52,9 @@ internal static class SamplesApi
         {
             null or "json" => TypedResults.Ok(new SamplesBody(
                 start, end, width / 1000.0, [.. found.Select(one => new SeriesBody(one.Name, one.Unit, [.. one.Points.Select(point => PointOf(point, places))]))])),
+            "columns" => TypedResults.Ok(ColumnsBody.Of(start, end, width, found, places)),
             "csv" => TypedResults.Text(SamplesCsv.Write(found, setup.OffsetMinutes), "text/csv; charset=utf-8"),
-            _ => throw BodyFields.Fault("format", format, "json or csv"),
+            _ => throw BodyFields.Fault("format", format, "json, columns or csv"),
         };
     }
 
@@ -61,13 +62,12 @@ internal static class SamplesApi
     {
         null or "" => null,
         _ when int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out int places) && places <= MostDigits => places,
-        _ => throw BodyFields.Fault("digits", digits, $"how many decimal places the means have, 0 to {MostDigits}; without it, all"),
+        _ => throw BodyFields.Fault("digits", digits, $"how many decimal places values have at most, 0 to {MostDigits}; without it, all"),
     };
 
-    // A mean is a sum over a number of ticks, so most have as many digits as a number can; least and most were measured.
     private static object?[] PointOf(SeriesPoint point, int? places) =>
     [
-        point.UtcMilliseconds, point.Least, places is { } digits && point.Mean is { } mean ? Math.Round(mean, digits) : point.Mean,
-        point.Most, point.Count,
+        point.UtcMilliseconds, ColumnsBody.Rounded(point.Least, places), ColumnsBody.Rounded(point.Mean, places),
+        ColumnsBody.Rounded(point.Most, places), point.Count,
     ];
 }
