@@ -35,7 +35,9 @@ internal sealed record PageTimes(
               wire.port1.onmessage = () => { window.seasonTook = performance.now() - press.timeStamp; };
               wire.port2.postMessage(0);
             };
-            const look = () => ({{SeasonDrawn}}) ? painted() : requestAnimationFrame(look);
+            const lines = () => [...document.querySelectorAll('.chart path.series[d]')].map(path => path.getAttribute('d')).filter(d => d.length > 1000);
+            const before = lines();
+            const look = () => ({{SeasonDrawn}}) && lines().every(line => !before.includes(line)) ? painted() : requestAnimationFrame(look);
             window.seasonTook = undefined;
             requestAnimationFrame(look);
           }, { capture: true, once: true });

@@ -1,4 +1,6 @@
 using System.Net;
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.RegularExpressions;
 using PileController.Panel.Assets;
 using PileController.Tests.Support;
@@ -69,21 +71,31 @@ public partial class AssetsTests
     }
 
     [Fact]
-    public async Task Styles_OfThePage_AreOneFileThatLasts()
+    public async Task Styles_OfThePage_AreInItByTheirHashAndInOneFileThatLasts()
     {
         await using PanelHost host = await PanelHost.StartAsync();
-        string page = await host.Client.GetStringAsync("/");
-        Match link = Assert.Single(Style().Matches(page));
+        using HttpResponseMessage page = await host.Client.GetAsync("/");
+        string text = await page.Content.ReadAsStringAsync();
+        string inner = Inner().Match(text).Groups["style"].Value;
+        Match link = Assert.Single(Style().Matches(text));
 
         using HttpResponseMessage styles = await host.Client.GetAsync("/" + link.Groups["path"].Value);
-        string text = await styles.Content.ReadAsStringAsync();
+        string rest = await styles.Content.ReadAsStringAsync();
 
+        string hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(inner)));
+        string policy = string.Join(' ', page.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains($"style-src 'self' 'sha256-{hash}';", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
         Assert.Contains("immutable", styles.Headers.CacheControl!.ToString(), StringComparison.Ordinal);
         Assert.Equal("text/css", styles.Content.Headers.ContentType!.MediaType);
+        Assert.All((string[])["base", "frame", "parts"], name => Assert.Contains(new PanelAssets().TextOf($"/css/{name}.css"), inner, StringComparison.Ordinal));
         Assert.All(
-            (string[])["base", "frame", "parts", "forms", "drawings", "charts", "plan"],
-            name => Assert.Contains(new PanelAssets().TextOf($"/css/{name}.css"), text, StringComparison.Ordinal));
+            (string[])["forms", "drawings", "charts", "plan"],
+            name => Assert.Contains(new PanelAssets().TextOf($"/css/{name}.css"), rest, StringComparison.Ordinal));
     }
+
+    [GeneratedRegex("<style>(?<style>.*?)</style>", RegexOptions.Singleline)]
+    private static partial Regex Inner();
 
     [GeneratedRegex("""<link rel="stylesheet" href="(?<path>[^"]+)">""")]
     private static partial Regex Style();

@@ -37,12 +37,17 @@ internal sealed partial class PanelAssets
             _byPath["/" + name[Prefix.Length..]] = Make(copy.ToArray(), Types[Path.GetExtension(name)]);
         }
 
-        Index = Hinted(Styled(TextOf(IndexPath)));
+        string index = TextOf(IndexPath);
+        Index = Hinted(Styled(index));
+        IndexStyle = Joined(index[..index.IndexOf("<body>", StringComparison.Ordinal)]);
         _byPath.Remove(IndexPath);
     }
 
     /// <summary>The page itself, with places in it for what is told of the moment.</summary>
     public string Index { get; }
+
+    /// <summary>The styles within the page.</summary>
+    public string IndexStyle { get; }
 
     /// <summary>The paths that are served.</summary>
     public IEnumerable<string> Paths => _byPath.Keys;
@@ -53,18 +58,21 @@ internal sealed partial class PanelAssets
     /// <summary>The text of one file.</summary>
     public string TextOf(string path) => Encoding.UTF8.GetString(_byPath[path].Content);
 
-    // Nothing is painted before every style has come: one request instead of seven, and none the next time, since the
-    // name changes with what is in it.
+    // The styles named in the head go into the page itself, since nothing is painted before they have come. The others
+    // are one file, and none to be asked for the next time: its name changes with what is in it.
     private string Styled(string index)
     {
-        MatchCollection links = StyleLink().Matches(index);
-        byte[] styles = [.. links.SelectMany(link => _byPath["/" + link.Groups["path"].Value].Content)];
-        PanelAsset all = Make(styles, Types[".css"]) with { Lasting = true };
-        string path = $"css/all-{all.Tag.Trim('"')}.css";
-        _byPath["/" + path] = all;
-        string rest = StyleLink().Replace(index, string.Empty);
-        return rest.Insert(links[0].Index, $"  <link rel=\"stylesheet\" href=\"{path}\">\n");
+        int body = index.IndexOf("<body>", StringComparison.Ordinal);
+        string head = index[..body];
+        string inner = StyleLink().Replace(head, string.Empty).Replace("</head>", $"  <style>{Joined(head)}</style>\n</head>", StringComparison.Ordinal);
+        PanelAsset rest = Make(Encoding.UTF8.GetBytes(Joined(index[body..])), Types[".css"]) with { Lasting = true };
+        string path = $"css/rest-{rest.Tag.Trim('"')}.css";
+        _byPath["/" + path] = rest;
+        string link = $"  <link rel=\"stylesheet\" href=\"{path}\">\n</body>";
+        return inner + StyleLink().Replace(index[body..], string.Empty).Replace("</body>", link, StringComparison.Ordinal);
     }
+
+    private string Joined(string markup) => string.Concat(StyleLink().Matches(markup).Select(link => TextOf("/" + link.Groups["path"].Value)));
 
     // Found one behind the other, the scripts of the first view would take a round trip a level.
     private string Hinted(string index) => index.Replace(

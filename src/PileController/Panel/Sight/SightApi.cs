@@ -24,6 +24,7 @@ internal static class SightApi
     private static ContentHttpResult Get(HttpContext context, SightPage page, NowText text, PanelFeed feed, PanelSetup setup, AccessDesk desk)
     {
         context.Response.Headers.CacheControl = "private, no-store";
+        context.Response.Headers.ContentSecurityPolicy = GuardMiddleware.ContentPolicy(page.StyleHash);
         return TypedResults.Text(Written(context, page, text, feed, setup, desk), "text/html; charset=utf-8");
     }
 

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.RegularExpressions;
 using System.Text.Unicode;
@@ -28,15 +30,19 @@ internal sealed partial class SightPage
         Match page = Marks().Match(assets.Index);
         if (!page.Success)
         {
-            throw new InvalidOperationException("index.html: no place for the moment within main, or no end of body.");
+            throw new InvalidOperationException("index.html: no place for the moment, or none for what is told to the scripts.");
         }
 
         _before = page.Groups["before"].Value;
         _moment = page.Groups["moment"].Value.Trim();
         _between = page.Groups["between"].Value;
         _after = page.Groups["after"].Value;
+        StyleHash = "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(assets.IndexStyle)));
         _text = new SightText(new PageWords(assets.TextOf));
     }
+
+    /// <summary>By this the browser knows the page's own styles from any others; nothing else may be put in.</summary>
+    public string StyleHash { get; }
 
     /// <summary>The page without any figure: for whoever may not look, and before the first tick.</summary>
     public string Empty() => Clock().Replace(_before, string.Empty) + _between + _after;
@@ -52,7 +58,7 @@ internal sealed partial class SightPage
         return $"{Filled(_before)}{Filled(_moment)}{_between}  <script type=\"application/json\" id=\"told\">{json}</script>\n{_after}";
     }
 
-    [GeneratedRegex(@"^(?<before>.*?)<!--moment(?<moment>.*?)moment-->(?<between>.*)(?<after></body>.*)$", RegexOptions.Singleline)]
+    [GeneratedRegex(@"^(?<before>.*?)<!--moment(?<moment>.*?)moment-->(?<between>.*)  <!--told-->\n(?<after>.*)$", RegexOptions.Singleline)]
     private static partial Regex Marks();
 
     [GeneratedRegex(@"\{(?<name>\w+)\}")]
