@@ -90,8 +90,8 @@ public partial class SightApiTests
     {
         const string Evil = "</script><script>alert(1)</script><b title='&'>\u2028";
         await using PanelHost host = await PanelHost.StartAsync(speed: 1);
-        NowBody now = JsonSerializer.Deserialize<NowBody>(await host.Client.GetStringAsync("/api/now"), JsonSerializerOptions.Web)!
-            with { Why = Evil, Holding = Evil };
+        NowBody now = JsonSerializer.Deserialize<NowBody>(await host.Client.GetStringAsync("/api/now"), JsonSerializerOptions.Web)!;
+        now = now with { Why = Evil, Holding = Evil };
 
         string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Of(now, JsonSerializer.Serialize(now, JsonSerializerOptions.Web), american: false);
 
