@@ -40,7 +40,7 @@ static int Usage()
         dotnet run -c Release --project tests/PileController.Benchmarks -- record-year   a year of the demo's ticks in the record, its size and the time of questions, beside SQLite and a document a sample [DIR] [--days N] [--alone] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- record-replay 30 days of the demo's ticks decided again, and how fast [DIR] [--days N] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- serve-again   how long after a kill the page answers again [--kills N]
-        dotnet run -c Release --project tests/PileController.Benchmarks -- page          the page over most of a year of record in Chromium: first content, six channels, frames while dragging; then many watchers [DIR] [--days N] [--viewers N] [--minutes N] [--json FILE]
+        dotnet run -c Release --project tests/PileController.Benchmarks -- page          the page over most of a year of record in Chromium: first content, six channels, frames while dragging; then many watchers [DIR] [--days N] [--viewers N] [--minutes N] [--at URL of a page that is served already] [--json FILE]
         dotnet run -c Release --project tests/PileController.Benchmarks -- published-heaps  published woodchip heaps beside the heap model
         """);
     return 2;

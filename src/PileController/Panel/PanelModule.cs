@@ -14,6 +14,7 @@ using PileController.Panel.Nights;
 using PileController.Panel.Now;
 using PileController.Panel.Planning;
 using PileController.Panel.Queries;
+using PileController.Panel.Sight;
 
 namespace PileController.Panel;
 
@@ -39,6 +40,7 @@ public static class PanelModule
         services.AddSingleton<NowReport>();
         services.AddSingleton<NowText>();
         services.AddSingleton<PanelAssets>();
+        services.AddSingleton<SightPage>();
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<AheadDesk>();
         services.AddSingleton<CommissioningDesk>();
@@ -116,6 +118,7 @@ public static class PanelModule
         AccessApi.Map(api);
         HealthApi.Map(app);
         AssetsApi.Map(app);
+        SightApi.Map(app);
     }
 
     private static int StatusOf(Exception fault) =>

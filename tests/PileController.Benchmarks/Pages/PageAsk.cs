@@ -6,7 +6,8 @@ namespace PileController.Benchmarks.Pages;
 /// <param name="Viewers">Open streams at once.</param>
 /// <param name="Minutes">How long they watch.</param>
 /// <param name="JsonFile">Where the figures are written, too, or null.</param>
-internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minutes, string? JsonFile)
+/// <param name="At">A page that is served already and is only timed, or null.</param>
+internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minutes, string? JsonFile, Uri? At)
 {
     private const int MostViewers = 1000;
     private const int MostMinutes = 600;
@@ -14,7 +15,7 @@ internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minute
     /// <summary>Reads arguments; null when one is wrong, which is told.</summary>
     public static PageAsk? Of(string[] args, TextWriter error)
     {
-        PageAsk ask = new(null, LongRecord.MostDays, 100, 10, null);
+        PageAsk ask = new(null, LongRecord.MostDays, 100, 10, null, null);
         for (int at = 0; at < args.Length; at++)
         {
             string? value = at + 1 < args.Length ? args[at + 1] : null;
@@ -22,6 +23,9 @@ internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minute
             {
                 case "--json" when value is not null:
                     ask = ask with { JsonFile = value };
+                    break;
+                case "--at" when Uri.TryCreate(value, UriKind.Absolute, out Uri? page):
+                    ask = ask with { At = page };
                     break;
                 case "--days" when int.TryParse(value, out int days) && days is >= 1 and <= LongRecord.MostDays:
                     ask = ask with { Days = days };
@@ -37,7 +41,7 @@ internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minute
                     continue;
                 default:
                     error.WriteLine(
-                        $"'{args[at]} {value}' is not understood. Allowed: [DIR] [--days 1 to {LongRecord.MostDays}] [--viewers 1 to {MostViewers}] [--minutes 1 to {MostMinutes}] [--json FILE].");
+                        $"'{args[at]} {value}' is not understood. Allowed: [DIR] [--days 1 to {LongRecord.MostDays}] [--viewers 1 to {MostViewers}] [--minutes 1 to {MostMinutes}] [--at URL] [--json FILE].");
                     return null;
             }
 

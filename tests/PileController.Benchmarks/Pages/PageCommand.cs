@@ -11,7 +11,7 @@ internal static class PageCommand
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     /// <summary>Runs it.</summary>
-    /// <param name="args">[DIR] [--days N] [--viewers N] [--minutes N] [--json FILE].</param>
+    /// <param name="args">[DIR] [--days N] [--viewers N] [--minutes N] [--at URL] [--json FILE].</param>
     /// <param name="output">Where the figures go.</param>
     /// <param name="error">Where progress and refusals go.</param>
     /// <returns>0, or 2 for wrong use.</returns>
@@ -24,14 +24,7 @@ internal static class PageCommand
 
         try
         {
-            using TrialDisk disk = TrialDisk.Open(ask.Folder);
-            string folder = disk.Folder("record");
-            await LongRecord.MakeAsync(folder, ask.Days, error);
-            using CancellationTokenSource patience = new(Patience);
-            using Served served = await Served.StartAsync(folder, Life, patience.Token);
-            PageTimes times = await PageTimes.TakeAsync(served.Page, error);
-            WatcherFigures watchers = await Watchers.WatchAsync(served, ask.Viewers, TimeSpan.FromMinutes(ask.Minutes), error);
-            string text = JsonSerializer.Serialize(new { ask.Days, page = times, watchers }, Json);
+            string text = JsonSerializer.Serialize(ask.At is { } page ? await TimedAsync(page, error) : await WatchedAsync(ask, error), Json);
             output.WriteLine(text);
             if (ask.JsonFile is { } file)
             {
@@ -46,4 +39,25 @@ internal static class PageCommand
             return 2;
         }
     }
+
+    // Beside the figures: how much else the machine had to do.
+    private static async Task<object> TimedAsync(Uri page, TextWriter error)
+    {
+        string before = Load();
+        return new { page = await PageTimes.TakeAsync(page, error), loadBefore = before, loadAfter = Load() };
+    }
+
+    private static async Task<object> WatchedAsync(PageAsk ask, TextWriter error)
+    {
+        using TrialDisk disk = TrialDisk.Open(ask.Folder);
+        string folder = disk.Folder("record");
+        await LongRecord.MakeAsync(folder, ask.Days, error);
+        using CancellationTokenSource patience = new(Patience);
+        using Served served = await Served.StartAsync(folder, Life, patience.Token);
+        object times = await TimedAsync(served.Page, error);
+        WatcherFigures watchers = await Watchers.WatchAsync(served, ask.Viewers, TimeSpan.FromMinutes(ask.Minutes), error);
+        return new { ask.Days, times, watchers };
+    }
+
+    private static string Load() => string.Join(' ', File.ReadAllText("/proc/loadavg").Split(' ')[..2]);
 }

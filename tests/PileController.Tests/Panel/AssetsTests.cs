@@ -1,4 +1,6 @@
 using System.Net;
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.RegularExpressions;
 using PileController.Panel.Assets;
 using PileController.Tests.Support;
@@ -8,7 +10,6 @@ namespace PileController.Tests.Panel;
 public partial class AssetsTests
 {
     [Theory]
-    [InlineData("/", "text/html")]
     [InlineData("/js/views/now.js", "text/javascript")]
     [InlineData("/css/base.css", "text/css")]
     [InlineData("/icon.svg", "image/svg+xml")]
@@ -43,19 +44,16 @@ public partial class AssetsTests
     public void Page_NoFile_AsksAnotherHostOrStylesInline()
     {
         PanelAssets assets = new();
-        foreach (string path in assets.Paths)
-        {
-            string text = System.Text.Encoding.UTF8.GetString(assets.Of(path).Content).Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal);
-            Assert.DoesNotMatch(Outside(), text);
-        }
+        Assert.All(
+            assets.Paths.Select(PanelAssets.TextOf).Append(assets.Index),
+            text => Assert.DoesNotMatch(Outside(), text.Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal)));
     }
 
     [Fact]
     public void Page_FirstView_NamesEveryScriptItNeedsAndNoneThatCanWait()
     {
         PanelAssets assets = new();
-        string index = Text(assets, "/");
-        string[] named = [.. Hint().Matches(index).Select(hint => "/" + hint.Groups["path"].Value)];
+        string[] named = [.. Hint().Matches(assets.Index).Select(hint => "/" + hint.Groups["path"].Value)];
 
         Assert.All(named, path => Assert.Contains(path, assets.Paths));
         Assert.Equal(named.Length, named.Distinct().Count());
@@ -67,12 +65,40 @@ public partial class AssetsTests
         {
             string folder = path[..(path.LastIndexOf('/') + 1)];
             Assert.All(
-                Import().Matches(Text(assets, path)),
+                Import().Matches(PanelAssets.TextOf(path)),
                 import => Assert.Contains(Path.GetFullPath(folder + import.Groups["path"].Value), named));
         }
     }
 
-    private static string Text(PanelAssets assets, string path) => System.Text.Encoding.UTF8.GetString(assets.Of(path).Content);
+    [Fact]
+    public async Task Styles_OfThePage_AreInItByTheirHashAndInOneFileThatLasts()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        using HttpResponseMessage page = await host.Client.GetAsync("/");
+        string text = await page.Content.ReadAsStringAsync();
+        string inner = Inner().Match(text).Groups["style"].Value;
+        Match link = Assert.Single(Style().Matches(text));
+
+        using HttpResponseMessage styles = await host.Client.GetAsync("/" + link.Groups["path"].Value);
+        string rest = await styles.Content.ReadAsStringAsync();
+
+        string hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(inner)));
+        string policy = string.Join(' ', page.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains($"style-src 'self' 'sha256-{hash}';", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
+        Assert.Contains("immutable", styles.Headers.CacheControl!.ToString(), StringComparison.Ordinal);
+        Assert.Equal("text/css", styles.Content.Headers.ContentType!.MediaType);
+        Assert.All((string[])["base", "frame", "parts"], name => Assert.Contains(PanelAssets.TextOf($"/css/{name}.css"), inner, StringComparison.Ordinal));
+        Assert.All(
+            (string[])["forms", "drawings", "charts", "plan"],
+            name => Assert.Contains(PanelAssets.TextOf($"/css/{name}.css"), rest, StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex("<style>(?<style>.*?)</style>", RegexOptions.Singleline)]
+    private static partial Regex Inner();
+
+    [GeneratedRegex("""<link rel="stylesheet" href="(?<path>[^"]+)">""")]
+    private static partial Regex Style();
 
     [GeneratedRegex("""<link rel="modulepreload" href="(?<path>[^"]+)">""")]
     private static partial Regex Hint();

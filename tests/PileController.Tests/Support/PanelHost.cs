@@ -1,7 +1,10 @@
+using System.Net;
 using System.Net.Http.Json;
+using System.Text;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
@@ -10,6 +13,7 @@ using PileController.Commissioning.Sheets;
 using PileController.Control;
 using PileController.Ledgers;
 using PileController.Panel;
+using PileController.Panel.Guard;
 using PileController.Panel.Planning;
 using PileController.Records;
 using PileController.Rigs;
@@ -70,6 +74,30 @@ public sealed class PanelHost : IAsyncDisposable
             .SelectMany(route => (route.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"])
                 .Select(method => (method, "/" + route.RoutePattern.RawText!.Trim('/')))),
     ];
+
+    /// <summary>What a GET from another machine is answered, through the guard; the host's own client always is at this one.</summary>
+    internal async Task<(int Status, string Body)> GetFromAfarAsync(string path, string? key = null)
+    {
+        RouteEndpoint route = ((IEndpointRouteBuilder)_app).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
+            .First(one => "/" + one.RoutePattern.RawText!.Trim('/') == path);
+        using MemoryStream body = new();
+        DefaultHttpContext context = new() { RequestServices = _app.Services };
+        context.Connection.RemoteIpAddress = IPAddress.Parse("192.168.1.7");
+        context.Connection.LocalIpAddress = IPAddress.Parse("192.168.1.4");
+        context.Request.Method = "GET";
+        context.Request.Scheme = "http";
+        context.Request.Host = new HostString("192.168.1.4");
+        context.Request.Path = path;
+        context.Response.Body = body;
+        context.SetEndpoint(route);
+        if (key is not null)
+        {
+            context.Request.Headers.Authorization = $"Bearer {key}";
+        }
+
+        await GuardMiddleware.RunAsync(context, route.RequestDelegate!, Access);
+        return (context.Response.StatusCode, Encoding.UTF8.GetString(body.ToArray()));
+    }
 
     public PanelFeed Feed => _app.Services.GetRequiredService<PanelFeed>();
 

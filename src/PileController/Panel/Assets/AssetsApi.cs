@@ -20,8 +20,8 @@ internal static class AssetsApi
 
     private static FileContentHttpResult Serve(HttpContext context, PanelAsset asset)
     {
-        // Asked again each time, so that a new version is seen at once; the tag makes that cheap.
-        context.Response.Headers.CacheControl = "no-cache";
+        // What keeps its name is asked for again each time, so that a new version is seen at once; the tag makes that cheap.
+        context.Response.Headers.CacheControl = asset.Lasting ? "public, max-age=31536000, immutable" : "no-cache";
         context.Response.Headers.Vary = "Accept-Encoding";
         byte[] content = asset.Content;
         if (context.Request.Headers.AcceptEncoding.ToString().Contains("br", StringComparison.Ordinal))

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace PileController.Panel.Assets;
 
@@ -10,9 +11,10 @@ namespace PileController.Panel.Assets;
 /// what was put in at build time can be asked for; no path of the disk is ever looked at. Each is packed when it is
 /// first asked for: control starts the sooner.
 /// </summary>
-internal sealed class PanelAssets
+internal sealed partial class PanelAssets
 {
     private const string Prefix = "wwwroot/";
+    private const string IndexPath = "/index.html";
 
     private static readonly Dictionary<string, string> Types = new()
     {
@@ -25,6 +27,7 @@ internal sealed class PanelAssets
     private static readonly Assembly Program = typeof(PanelAssets).Assembly;
 
     private readonly Dictionary<string, Lazy<PanelAsset>> _byPath = new(StringComparer.Ordinal);
+    private readonly Lazy<string> _index;
 
     /// <summary>Finds the files in the program.</summary>
     public PanelAssets()
@@ -34,9 +37,18 @@ internal sealed class PanelAssets
             _byPath["/" + name[Prefix.Length..]] = new(() => Make(Read(name), Types[Path.GetExtension(name)]));
         }
 
-        Lazy<PanelAsset> bare = _byPath["/index.html"];
-        _byPath["/"] = _byPath["/index.html"] = new(() => Hinted(bare.Value));
+        string index = TextOf(IndexPath);
+        string styled = Styled(index);
+        _index = new(() => Hinted(styled));
+        IndexStyle = Joined(index[..index.IndexOf("<body>", StringComparison.Ordinal)]);
+        _byPath.Remove(IndexPath);
     }
+
+    /// <summary>The page itself, with places in it for what is told of the moment.</summary>
+    public string Index => _index.Value;
+
+    /// <summary>The styles within the page.</summary>
+    public string IndexStyle { get; }
 
     /// <summary>The paths that are served.</summary>
     public IEnumerable<string> Paths => _byPath.Keys;
@@ -44,15 +56,30 @@ internal sealed class PanelAssets
     /// <summary>One file.</summary>
     public PanelAsset Of(string path) => _byPath[path].Value;
 
-    // Found one behind the other, the scripts of the first view would take a round trip a level.
-    private PanelAsset Hinted(PanelAsset index)
+    /// <summary>The text of one file.</summary>
+    public static string TextOf(string path) => Encoding.UTF8.GetString(Read(Prefix + path[1..]));
+
+    // The styles named in the head go into the page itself, since nothing is painted before they have come. The others
+    // are one file, and none to be asked for the next time: its name changes with what is in it.
+    private string Styled(string index)
     {
-        string text = Encoding.UTF8.GetString(index.Content);
-        string hints = string.Concat(ModuleTree
-            .Below("/js/main.js", path => Encoding.UTF8.GetString(Of(path).Content))
-            .Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n"));
-        return Make(Encoding.UTF8.GetBytes(text.Replace("</head>", hints + "</head>", StringComparison.Ordinal)), index.Type);
+        int body = index.IndexOf("<body>", StringComparison.Ordinal);
+        string head = index[..body];
+        string inner = StyleLink().Replace(head, string.Empty).Replace("</head>", $"  <style>{Joined(head)}</style>\n</head>", StringComparison.Ordinal);
+        PanelAsset rest = Make(Encoding.UTF8.GetBytes(Joined(index[body..])), Types[".css"]) with { Lasting = true };
+        string path = $"css/rest-{rest.Tag.Trim('"')}.css";
+        _byPath["/" + path] = new(rest);
+        string link = $"  <link rel=\"stylesheet\" href=\"{path}\">\n</body>";
+        return inner + StyleLink().Replace(index[body..], string.Empty).Replace("</body>", link, StringComparison.Ordinal);
     }
+
+    private static string Joined(string markup) => string.Concat(StyleLink().Matches(markup).Select(link => TextOf("/" + link.Groups["path"].Value)));
+
+    // Found one behind the other, the scripts of the first view would take a round trip a level.
+    private static string Hinted(string index) => index.Replace(
+        "</head>",
+        string.Concat(ModuleTree.Below("/js/main.js", TextOf).Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n")) + "</head>",
+        StringComparison.Ordinal);
 
     private static byte[] Read(string name)
     {
@@ -72,6 +99,9 @@ internal sealed class PanelAssets
 
         return new PanelAsset(content, packed.ToArray(), type, $"\"{Convert.ToHexStringLower(SHA256.HashData(content))[..16]}\"");
     }
+
+    [GeneratedRegex("""^ *<link rel="stylesheet" href="(?<path>[^"]+)">\n""", RegexOptions.Multiline)]
+    private static partial Regex StyleLink();
 }
 
 /// <summary>One file of the page.</summary>
@@ -79,4 +109,8 @@ internal sealed class PanelAssets
 /// <param name="Brotli">Packed.</param>
 /// <param name="Type">Its media type.</param>
 /// <param name="Tag">Changes whenever the content does.</param>
-internal sealed record PanelAsset(byte[] Content, byte[] Brotli, string Type, string Tag);
+internal sealed record PanelAsset(byte[] Content, byte[] Brotli, string Type, string Tag)
+{
+    /// <summary>Whether its path changes whenever the content does, so that it need never be asked for again.</summary>
+    public bool Lasting { get; init; }
+}

@@ -32,6 +32,13 @@ internal static class EntryGate
         return (caller, forged ?? CheckSecond(context.Request, need, caller) ?? CheckScope(context.Request, need, caller, local, desk.Setup));
     }
 
+    /// <summary>Whether a caller who was let in may look at what the rig does, by the same rule as a route that needs <see cref="Scope.Look"/>.</summary>
+    public static bool MayLook(HttpContext context, Caller caller, AccessDesk desk)
+    {
+        bool local = Sources.IsLocal(context);
+        return desk.Locked ? MayLook(caller, local, desk.Setup) : local;
+    }
+
     /// <summary>Why a caller cannot steer now, or null when nothing is in the way.</summary>
     public static string? WhyNotSteer(HttpContext context, Caller caller, AccessSetup setup) =>
         !caller.Scopes.Cover(Scope.Steer) ? caller.By is null ? "Sign in to change anything." : "This key may not steer."
@@ -70,7 +77,7 @@ internal static class EntryGate
 
     private static Refusal? CheckScope(HttpRequest request, Need need, Caller caller, bool local, AccessSetup setup)
     {
-        if (need.Scope == Scope.None || (need.Scope == Scope.Look && (local || setup.LookOnLan)))
+        if (need.Scope == Scope.None || (need.Scope == Scope.Look && MayLook(caller, local, setup)))
         {
             return null;
         }
@@ -86,6 +93,8 @@ internal static class EntryGate
             ? new Refusal(StatusCodes.Status403Forbidden, "Not over plain http", PlainReason)
             : null;
     }
+
+    private static bool MayLook(Caller caller, bool local, AccessSetup setup) => local || setup.LookOnLan || caller.Scopes.Cover(Scope.Look);
 
     private static bool IsPlainFromAfar(HttpRequest request, bool local) => !request.IsHttps && !local;
 

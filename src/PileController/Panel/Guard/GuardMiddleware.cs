@@ -8,9 +8,11 @@ internal static class GuardMiddleware
     /// <summary>RFC 9110 wants a challenge with every 401; this one makes no browser ask by itself.</summary>
     public const string Challenge = "Bearer";
 
-    private const string ContentPolicy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; "
-        + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    /// <summary>What a document may fetch and run.</summary>
+    /// <param name="styles">Hash of a style within the document itself ("sha256-…"), or null for none.</param>
+    public static string ContentPolicy(string? styles = null) =>
+        $"default-src 'none'; script-src 'self'; style-src 'self'{(styles is null ? string.Empty : $" '{styles}'")}; img-src 'self' data:; "
+        + "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     /// <summary>Handles one request.</summary>
     public static async Task RunAsync(HttpContext context, RequestDelegate next, AccessDesk desk)
@@ -54,7 +56,7 @@ internal static class GuardMiddleware
             return;
         }
 
-        headers.ContentSecurityPolicy = ContentPolicy;
+        headers.ContentSecurityPolicy = ContentPolicy();
         headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";

@@ -64,6 +64,8 @@ internal sealed record NowBody
 
     public required double HeapFireC { get; init; }
 
+    public required JudgedBody Judged { get; init; }
+
     public required EstimateBody Estimate { get; init; }
 
     public required OutputsBody Outputs { get; init; }

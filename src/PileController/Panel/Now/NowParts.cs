@@ -7,6 +7,9 @@ internal sealed record EstimateBody(
     double? CoreC, double? ActiveZoneC, double? TurnsC, double? UncertaintyK, double? GenerationWatts,
     double? ReserveMJ, double? TrendKPerDay, bool Lit, bool Trusted);
 
+/// <summary>How house and heap are, and how good or bad that and what is done is: the names of <see cref="HouseState"/>, <see cref="HeapState"/>, <see cref="Tone"/>.</summary>
+internal sealed record JudgedBody(string House, string HouseTone, string Heap, string HeapTone, string WorkTone);
+
 /// <summary>What the actuators are told.</summary>
 internal sealed record OutputsBody(double PumpDuty, double ValveOpening, double BlowerDuty, bool BackupOn);
 

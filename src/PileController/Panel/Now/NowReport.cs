@@ -32,6 +32,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     public NowBody Of(TickNews news)
     {
         Decision decision = news.Decision;
+        string[] trips = [.. Latched(setup.Interlocks, decision)];
         return new NowBody
         {
             Holding = setup.Holding,
@@ -63,12 +64,13 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             HouseMinimumC = setup.Control.HouseMinimumC,
             HeapFloorC = setup.Control.HeapFloorC,
             HeapFireC = setup.Control.Limits.HeapFireC,
+            Judged = JudgedOf(decision, trips.Length > 0),
             Estimate = EstimateOf(decision.Estimate),
             Outputs = new(decision.Outputs.PumpDuty, decision.Outputs.ValveOpening, decision.Outputs.BlowerDuty, decision.Outputs.BackupOn),
             Fitted = new(true, true, setup.Control.BlowerFitted, setup.Control.BackupFitted),
             Readings = [.. setup.Rig.Probes.Select(probe => ReadingOf(probe, decision.Readings[probe.Channel]))],
             Interlocks = [.. setup.Interlocks.Zip(decision.Verdicts, InterlockOf)],
-            Trips = [.. Latched(setup.Interlocks, decision)],
+            Trips = trips,
             Alarms = AlarmsOf(alarms.Count),
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
             Totals = TotalsOf(decision.Totals),
@@ -102,6 +104,15 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
 
     private static long ToUtc(Instant at, long monotonicMilliseconds) =>
         at.UtcMilliseconds + (monotonicMilliseconds - at.MonotonicMilliseconds);
+
+    private JudgedBody JudgedOf(Decision decision, bool tripped)
+    {
+        HouseState house = Judging.House(decision, setup.Control);
+        HeapState heap = Judging.Heap(decision, setup.Control);
+        return new(
+            WireNames.Of(house), WireNames.Of(Judging.ToneOf(house)), WireNames.Of(heap), WireNames.Of(Judging.ToneOf(heap)),
+            WireNames.Of(Judging.ToneOf(decision.Mode, tripped)));
+    }
 
     private static EstimateBody EstimateOf(HeapEstimate estimate) => new(
         Finite(estimate.CoreCelsius), Finite(estimate.ActiveZoneCelsius), Finite(estimate.TurnsCelsius),

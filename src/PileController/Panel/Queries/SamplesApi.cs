@@ -1,3 +1,4 @@
+using System.Globalization;
 using PileController.Panel.Commands;
 using PileController.Records;
 using PileController.Service;
@@ -10,11 +11,12 @@ internal sealed record SeriesBody(string Name, string Unit, IReadOnlyList<object
 /// <summary>The answer to a question for samples.</summary>
 internal sealed record SamplesBody(long FromUtcMs, long ToUtcMs, double StepSeconds, IReadOnlyList<SeriesBody> Series);
 
-/// <summary><c>GET /api/samples</c>: series from the record, as JSON or CSV.</summary>
+/// <summary><c>GET /api/samples</c>: series from the record, as JSON by points or by columns, or as CSV.</summary>
 internal static class SamplesApi
 {
     private const long Day = 86_400_000;
     private const int MostPoints = 20_000;
+    private const int MostDigits = 9;
 
     // Steps people read easily; the widest leaves a year some 360 points.
     private static readonly long[] Steps = [10_000, 30_000, 60_000, 300_000, 600_000, 1_800_000, 3_600_000, 10_800_000, Day];
@@ -23,7 +25,7 @@ internal static class SamplesApi
     public static void Map(RouteGroupBuilder api) => api.MapGet("/samples", GetAsync);
 
     private static async Task<IResult> GetAsync(
-        HttpRequest request, IPileRecord record, PanelFeed feed, PanelSetup setup, string? from, string? to, string? step, string? format)
+        HttpRequest request, IPileRecord record, PanelFeed feed, PanelSetup setup, string? from, string? to, string? step, string? format, string? digits)
     {
         IReadOnlyList<(string Name, string Unit)> asked = SeriesNames.Parse(request.Query["channel"]);
         long end = Moments.Instant("to", to, (feed.Latest?.Decision.At.UtcMilliseconds ?? 0) + 1);
@@ -40,6 +42,7 @@ internal static class SamplesApi
             throw BodyFields.Fault("step", step ?? "nothing", $"a step that makes at most {MostPoints} points of this span");
         }
 
+        int? places = Digits(digits);
         IReadOnlyList<IReadOnlyList<SeriesPoint>> answers = await record.SamplesAsync(
             [.. asked.Select(one => one.Name)], start, end, width, request.HttpContext.RequestAborted);
         List<(string Name, string Unit, IReadOnlyList<SeriesPoint> Points)> found =
@@ -48,11 +51,23 @@ internal static class SamplesApi
         return format switch
         {
             null or "json" => TypedResults.Ok(new SamplesBody(
-                start, end, width / 1000.0, [.. found.Select(one => new SeriesBody(one.Name, one.Unit, [.. one.Points.Select(PointOf)]))])),
+                start, end, width / 1000.0, [.. found.Select(one => new SeriesBody(one.Name, one.Unit, [.. one.Points.Select(point => PointOf(point, places))]))])),
+            "columns" => TypedResults.Ok(ColumnsBody.Of(start, end, width, found, places)),
             "csv" => TypedResults.Text(SamplesCsv.Write(found, setup.OffsetMinutesAt), "text/csv; charset=utf-8"),
-            _ => throw BodyFields.Fault("format", format, "json or csv"),
+            _ => throw BodyFields.Fault("format", format, "json, columns or csv"),
         };
     }
 
-    private static object?[] PointOf(SeriesPoint point) => [point.UtcMilliseconds, point.Least, point.Mean, point.Most, point.Count];
+    private static int? Digits(string? digits) => digits switch
+    {
+        null or "" => null,
+        _ when int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out int places) && places <= MostDigits => places,
+        _ => throw BodyFields.Fault("digits", digits, $"how many decimal places values have at most, 0 to {MostDigits}; without it, all"),
+    };
+
+    private static object?[] PointOf(SeriesPoint point, int? places) =>
+    [
+        point.UtcMilliseconds, ColumnsBody.Rounded(point.Least, places), ColumnsBody.Rounded(point.Mean, places),
+        ColumnsBody.Rounded(point.Most, places), point.Count,
+    ];
 }

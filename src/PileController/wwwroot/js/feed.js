@@ -1,7 +1,9 @@
 // The newest tick, how old it is in true time, and whether it still counts as news.
 
-let latest = null;
-let receivedAt = 0;
+// What the page brought with it. Its age counts from when the page was asked for, since nobody knows how long it travelled.
+const told = document.getElementById("told");
+let latest = told === null ? null : JSON.parse(told.textContent);
+let receivedAt = performance.getEntriesByType("navigation")[0]?.requestStart ?? 0;
 let source = null;
 const listeners = new Set();
 

@@ -1,4 +1,5 @@
-// Turns the numbers of a tick into answers: a tone, a sentence, one number and the lines below it.
+// Turns a tick into answers: a tone, a sentence, one number and the lines below it. The controller judges, and writes the
+// same into the page before any script runs (Panel/Sight).
 
 import { full } from "./units.js";
 import { dayAndClock } from "./time.js";
@@ -12,20 +13,12 @@ export const value = (now, channel) => reading(now, channel)?.value ?? null;
 
 /** Is the house safe? */
 export function houseAnswer(now) {
-  const air = value(now, "house");
   const below = [
     say.minimum(full("temperature", now.houseMinimumC)),
     say.setPoint(full("temperature", now.houseSetPointC)),
     say.outside(full("temperature", value(now, "outside"))),
   ];
-  const answer = (tone, says) => ({ tone, says, value: air, plusMinus: null, below });
-  if (air === null) {
-    return answer("bad", say.houseUnknown);
-  }
-  if (air < now.houseMinimumC) {
-    return answer("bad", say.houseBelow);
-  }
-  return air < now.houseMinimumC + 1 ? answer("warn", say.houseClose) : answer("good", say.houseSafe);
+  return { tone: now.judged.houseTone, says: say.HOUSE[now.judged.house], value: value(now, "house"), plusMinus: null, below };
 }
 
 /** Is the heap well? */
@@ -38,27 +31,7 @@ export function heapAnswer(now) {
     now.outputs.pumpDuty > 0 ? say.trendDrawing(trend) : say.trend(trend),
     say.makes(full("power", e.generationWatts)),
   ];
-  const answer = (tone, says) => ({ tone, says, value: e.activeZoneC, plusMinus: e.uncertaintyK, below });
-  const hottest = Math.max(...["heapCore", "heapMiddle", "heapTurns", "heapEdge"].map((name) => value(now, name) ?? -Infinity));
-  if (hottest >= now.heapFireC) {
-    return answer("bad", say.heapHot);
-  }
-  if (!e.trusted) {
-    return answer("warn", say.heapUnknown);
-  }
-  if (!e.lit) {
-    return answer("plain", say.heapNotLit);
-  }
-  if (e.activeZoneC < now.heapFloorC) {
-    return answer("bad", say.heapBelow);
-  }
-  return e.activeZoneC < now.heapFloorC + 2 ? answer("warn", say.heapNear) : answer("good", say.heapWell);
-}
-
-/** The tone of what is being done. */
-export function workTone(now) {
-  const tones = { tripped: "bad", servicing: "warn", byHand: "warn", recovering: "warn", frostGuard: "warn" };
-  return tones[now.mode] ?? (now.trips.length > 0 ? "bad" : "good");
+  return { tone: now.judged.heapTone, says: say.HEAP[now.judged.heap], value: e.activeZoneC, plusMinus: e.uncertaintyK, below };
 }
 
 /** The cautions that apply at this moment. */

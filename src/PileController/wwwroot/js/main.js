@@ -58,6 +58,10 @@ async function show() {
   const [id, ...rest] = hash.split("/");
   const route = [...ROUTES, COMMISSION, SIGN_IN].find((one) => one.id === id) ?? ROUTES[0];
   const mine = ++turn;
+  if (current === null && route !== ROUTES[0]) {
+    // What the controller wrote there is of another view, and would grow old under a head that says "live".
+    view.replaceChildren();
+  }
   let make;
   try {
     make = await route.load();

@@ -5,8 +5,10 @@ import { LOCALE, wattsPer } from "./words/calendar.js";
 const KEY = "units";
 const DASH = "–";
 
+const COUNTS = new Intl.NumberFormat(LOCALE);
+
 /** A count with its thousands set apart. */
-export const many = (count) => count.toLocaleString(LOCALE);
+export const many = (count) => COUNTS.format(count);
 
 const round = (digits) => (value) => value.toFixed(digits);
 const whole = (value) => many(Math.round(value));
@@ -67,6 +69,15 @@ const COMMON = {
 
 let chosen = localStorage.getItem(KEY);
 
+// The controller writes the first look itself, and is told by this in which units.
+function tell() {
+  document.cookie = `${KEY}=${chosen}; Path=/; Max-Age=31536000; SameSite=Strict`;
+}
+
+if (chosen !== null) {
+  tell();
+}
+
 /** The system in use: "metric" or "american". */
 export const system = () => chosen ?? "metric";
 
@@ -79,6 +90,7 @@ export function offer(units) {
 export function toggle() {
   chosen = system() === "metric" ? "american" : "metric";
   localStorage.setItem(KEY, chosen);
+  tell();
 }
 
 const row = (kind) => (system() === "metric" ? METRIC : AMERICAN)[kind] ?? COMMON[kind];

@@ -25,6 +25,30 @@ public class SamplesApiTests
             gap => gap[2].ValueKind == JsonValueKind.Null && gap[4].GetInt32() == 0);
     }
 
+    [Fact]
+    public async Task Samples_ByColumns_AreThePointsRounded()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        const string Question = "/api/samples?channel=heapCore,want&from=2013-01-27T00:00:00Z&to=1359331200000&step=10%20min";
+
+        JsonElement[] points = [.. (await host.GetAsync(Question)).GetProperty("series").EnumerateArray()];
+        JsonElement[] columns = [.. (await host.GetAsync(Question + "&format=columns&digits=2")).GetProperty("series").EnumerateArray()];
+
+        Assert.Equal(JsonValueKind.Null, columns[1].GetProperty("utcMs").ValueKind);
+        for (int series = 0; series < 2; series++)
+        {
+            JsonElement[] own = [.. points[series].GetProperty("points").EnumerateArray()];
+            Assert.Equal(points[series].GetProperty("unit").GetString(), columns[series].GetProperty("unit").GetString());
+            Assert.Equal(own.Select(point => point[0].GetInt64()), columns[0].GetProperty("utcMs").EnumerateArray().Select(one => one.GetInt64()));
+            (string Name, int At)[] kinds = [("least", 1), ("mean", 2), ("most", 3)];
+            Assert.All(kinds, kind => Assert.Equal(
+                own.Select(point => Value(point[kind.At]) is { } value ? Math.Round(value, 2) : (double?)null),
+                columns[series].GetProperty(kind.Name).EnumerateArray().Select(Value)));
+        }
+    }
+
+    private static double? Value(JsonElement number) => number.ValueKind == JsonValueKind.Null ? null : number.GetDouble();
+
     [Theory]
     [InlineData("channel=", "channel")]
     [InlineData("channel=cellar", "channel")]
@@ -35,6 +59,9 @@ public class SamplesApiTests
     [InlineData("channel=house&step=-5", "step")]
     [InlineData("channel=house&step=1s&from=0&to=1359244800000", "step")]
     [InlineData("channel=house&format=pdf", "format")]
+    [InlineData("channel=house&digits=10", "digits")]
+    [InlineData("channel=house&digits=-1", "digits")]
+    [InlineData("channel=house&format=columns&digits=few", "digits")]
     public async Task Samples_WrongField_IsNamedWithGivenAndAllowed(string query, string field)
     {
         await using PanelHost host = await PanelHost.StartAsync();

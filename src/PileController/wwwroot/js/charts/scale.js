@@ -23,7 +23,7 @@ export function limits(least, most) {
 /** Times for the axis: every few hours within two days, days beyond. */
 export function timeTicks(from, to, offset, wanted) {
   const hour = 3600000;
-  const step = [hour, 2 * hour, 3 * hour, 6 * hour, 12 * hour, 24 * hour, 48 * hour, 96 * hour].find((one) => (to - from) / one <= wanted) ?? 168 * hour;
+  const step = [hour, 2 * hour, 3 * hour, 6 * hour, 12 * hour, 24 * hour, 48 * hour, 96 * hour, 168 * hour, 336 * hour, 672 * hour].find((one) => (to - from) / one <= wanted) ?? 1344 * hour;
   const list = [];
   let last = -Infinity;
   for (let local = Math.ceil((from + offsetAt(from, offset) * 60000) / step) * step; momentOf(local, offset) <= to; local += step) {

@@ -3,6 +3,7 @@ import { convert, full, unit } from "../units.js";
 import { dayAndClock } from "../time.js";
 import * as say from "../words/charts.js";
 import { limits as rounded, linear, ticks, timeTicks } from "./scale.js";
+import { pane } from "./pane.js";
 import { bandPath, FRAME, linePath, nearestIndex } from "./paths.js";
 import { TIME } from "./axes.js";
 import { dataTable } from "./table.js";
@@ -31,22 +32,21 @@ const pen = (one) => {
 export function timeChart({ title, kind, series, level = null, zero = false }) {
   const plot = s("svg", { "aria-hidden": "true", height: HIGH });
   const grid = s("g", {});
-  const frame = s("g", {});
-  const inner = s("svg", { overflow: "hidden", preserveAspectRatio: "none" }, frame);
-  const marks = s("g", {});
+  const labels = s("g", {});
+  const moving = pane(HIGH, EDGE);
   const cursor = s("line", { class: "cursor", y1: EDGE.top, y2: HIGH - EDGE.bottom, visibility: "hidden" });
   const empty = s("text", { class: "empty", y: HIGH / 2, "text-anchor": "middle", visibility: "hidden" }, say.nothing);
   const pens = series.map(pen);
   const floor = level === null ? null : s("line", { class: "series series-limit c-bad", x1: 0, x2: FRAME, "stroke-dasharray": "12 4", visibility: "hidden" });
-  frame.append(...pens.map((one) => one.node), ...(floor === null ? [] : [floor]));
-  plot.append(grid, inner, marks, cursor, empty);
+  moving.frame.append(...pens.map((one) => one.node), ...(floor === null ? [] : [floor]));
+  plot.append(grid, labels, cursor, empty);
 
   const when = h("p", { class: "chart-when" });
   const rows = series.map(legendRow);
   const levelRow = level === null ? null : legendRow({ label: level.label, color: "c-bad", dash: "12 4" });
   const table = dataTable(title, kind, series, TIME);
   const csv = h("a", { class: "button quiet", download: `${title.toLowerCase().replace(/\W+/g, "-")}.csv`, "aria-label": say.asCsv(title) }, say.csv);
-  const stage = h("div", { class: "chart-plot", role: "slider", tabindex: 0, "aria-label": say.cursorInTime(title), "aria-valuemin": 0, "aria-valuemax": 0, "aria-valuenow": 0 }, plot);
+  const stage = h("div", { class: "chart-plot", role: "slider", tabindex: 0, "aria-label": say.cursorInTime(title), "aria-valuemin": 0, "aria-valuemax": 0, "aria-valuenow": 0 }, plot, moving.node);
   const node = h("section", { class: "card chart" }, h("div", { class: "spread" }, h("h2", {}, title), csv),
     h("ul", { class: "chart-legend" }, ...rows.map((row) => row.node), levelRow?.node), when, stage, table.node);
 
@@ -55,8 +55,13 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
   let decisions = [];
   let y = null;
   let at = null;
+  let wide = 0;
 
-  const width = () => Math.max(240, stage.clientWidth || 340);
+  // Asked of the browser once a size: asked in a frame it would have to lay the page out for the answer.
+  const width = () => {
+    wide ||= stage.clientWidth;
+    return Math.max(240, wide || 340);
+  };
   const x = () => linear(window.from, window.to, EDGE.left, width() - EDGE.right);
   const seen = (points) => points.filter((point) => point[0] >= window.from - data.step * 1000 && point[0] <= window.to);
 
@@ -82,7 +87,22 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
       mark(floor, "y1", y.inUnit(data.level));
       mark(floor, "y2", y.inUnit(data.level));
     }
+    scaleUp();
+    moving.renew();
     look(window);
+  }
+
+  // What stands still while the stretch moves.
+  function scaleUp() {
+    const right = width() - EDGE.right;
+    mark(plot, "viewBox", `0 0 ${width()} ${HIGH}`);
+    grid.replaceChildren(
+      s("text", { x: EDGE.left, y: 10, "text-anchor": "start" }, unit(kind)),
+      ...ticks(...y.ends).flatMap((value) => [
+        s("line", { class: "grid", x1: EDGE.left, x2: right, y1: y.of(value), y2: y.of(value) }),
+        s("text", { x: EDGE.left - 6, y: y.of(value) + 4, "text-anchor": "end" }, String(Number(value.toFixed(2))).replace("-", "−")),
+      ]),
+      s("line", { class: "axis", x1: EDGE.left, x2: right, y1: HIGH - EDGE.bottom, y2: HIGH - EDGE.bottom }));
   }
 
   function look(next) {
@@ -90,27 +110,18 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
     if (data === null) {
       return;
     }
-    const wide = width();
+    const most = width() / 70;
+    moving.look(window, data, width() - EDGE.left - EDGE.right, decisions, most);
     const place = x();
-    mark(plot, "viewBox", `0 0 ${wide} ${HIGH}`);
-    mark(inner, "x", EDGE.left);
-    mark(inner, "width", wide - EDGE.left - EDGE.right);
-    mark(inner, "height", HIGH);
-    const scale = (place(data.to) - place(data.from)) / FRAME;
-    mark(frame, "transform", `matrix(${scale} 0 0 1 ${place(data.from) - EDGE.left} 0)`);
-    grid.replaceChildren(
-      s("text", { x: EDGE.left, y: 10, "text-anchor": "start" }, unit(kind)),
-      ...ticks(...y.ends).flatMap((value) => [
-        s("line", { class: "grid", x1: EDGE.left, x2: wide - EDGE.right, y1: y.of(value), y2: y.of(value) }),
-        s("text", { x: EDGE.left - 6, y: y.of(value) + 4, "text-anchor": "end" }, String(Number(value.toFixed(2))).replace("-", "−")),
-      ]),
-      ...timeTicks(window.from, window.to, data.offset, wide / 70).flatMap((tick) => [
-        s("line", { class: "grid", x1: place(tick.at), x2: place(tick.at), y1: EDGE.top, y2: HIGH - EDGE.bottom }),
-        s("text", { x: Math.min(Math.max(place(tick.at), EDGE.left + 8), wide - 22), y: HIGH - 4, "text-anchor": "middle" }, tick.text),
-      ]),
-      s("line", { class: "axis", x1: EDGE.left, x2: wide - EDGE.right, y1: HIGH - EDGE.bottom, y2: HIGH - EDGE.bottom }));
-    marks.replaceChildren(...decisions.filter((one) => one.at >= window.from && one.at <= window.to).map((one) =>
-      s("path", { class: `decision-mark m-${one.tone}`, d: `M${place(one.at).toFixed(1)} ${HIGH - EDGE.bottom + 1}l5 9h-10z` })));
+    const shown = timeTicks(window.from, window.to, data.offset, most);
+    while (labels.children.length > shown.length) {
+      labels.lastChild.remove();
+    }
+    shown.forEach((tick, index) => {
+      const label = labels.children[index] ?? labels.appendChild(s("text", { y: HIGH - 4, "text-anchor": "middle" }));
+      mark(label, "x", Math.min(Math.max(place(tick.at), EDGE.left + 8), width() - 22).toFixed(1));
+      put(label, tick.text);
+    });
     point(at);
   }
 
@@ -124,11 +135,12 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
     const index = nearestIndex(known, moment ?? window.to);
     const found = index < 0 ? null : known[index][0];
     cursor.setAttribute("visibility", moment === null || found === null ? "hidden" : "visible");
+    const place = x();
     if (moment !== null && found !== null) {
-      mark(cursor, "x1", x()(found));
-      mark(cursor, "x2", x()(found));
+      mark(cursor, "x1", place(found));
+      mark(cursor, "x2", place(found));
     }
-    const near = found === null ? null : decisions.find((one) => Math.abs(x()(one.at) - x()(found)) < 5);
+    const near = moment === null || found === null ? null : decisions.find((one) => Math.abs(place(one.at) - place(found)) < 5);
     const clock = found === null ? "" : dayAndClock(found, data.offset);
     const decided = near ? say.decidedThen(near.text) : "";
     put(when, found === null ? "" : moment === null ? say.newest(clock) : `${say.at(clock)}${decided}`);
@@ -161,13 +173,20 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
     moments: () => (data === null ? [] : seen(data.times).map((one) => one[0])),
     look,
     point,
+    /** Told when there is more or less room. */
+    resized() {
+      wide = 0;
+      if (data !== null) {
+        scaleUp();
+        look(window);
+      }
+    },
     set(loaded, now, seenWindow, csvPath) {
       const points = series.map((one) => loaded.series.get(one.name)?.points ?? []);
       const columns = points.map((list) => new Map(list.map((one) => [one[0], one[2]])));
       const times = [...new Set(points.flatMap((list) => list.map((one) => one[0])))].sort((a, b) => a - b).map((one) => [one]);
       data = { points, columns, times, from: loaded.from, to: loaded.to, step: loaded.step, offset: now.offsetMinutes, level: level === null ? null : level.of(now) };
       window = seenWindow;
-      draw();
       this.settle(csvPath);
     },
     /** Told once a movement has ended: scale, table and CSV go by what is seen. */
@@ -183,6 +202,7 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
     mark(list) {
       decisions = list;
       if (data !== null) {
+        moving.renew();
         look(window);
       }
     },

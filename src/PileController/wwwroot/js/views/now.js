@@ -4,7 +4,7 @@ import * as time from "../time.js";
 import * as say from "../words/now.js";
 import { MODES, curbWords } from "../words/names.js";
 import * as feed from "../feed.js";
-import { houseAnswer, heapAnswer, workTone, cautions } from "../judge.js";
+import { houseAnswer, heapAnswer, cautions } from "../judge.js";
 import { dayCard } from "./day.js";
 import { tonightCard } from "./tonight.js";
 import { drawBars } from "../drawings/bars.js";
@@ -49,16 +49,18 @@ function workAnswer() {
   const note = h("p", { class: "line" });
   const since = h("p", { class: "line num" });
   const curb = h("p", { class: "line" });
-  const node = h("section", { class: "card answer live w6" }, h("h2", {}, icon, head), why, curb, since, note);
+  const draws = h("p", { class: "line num" });
+  const node = h("section", { class: "card answer live w6" }, h("h2", {}, icon, head), why, curb, draws, since, note);
   return {
     node,
     set(now) {
-      const tone = aged(workTone(now));
+      const tone = aged(now.judged.workTone);
       mark(node, "data-tone", tone);
       setTone(icon, tone);
       put(head, agedWords(MODES[now.mode] ?? now.mode));
       put(why, together(system() === "american" ? now.whyAmerican : now.why));
       put(curb, say.limitedBy(curbWords(now.curb, now.mode)));
+      put(draws, say.draws(full("power", Math.max(0, now.waterDrawWatts ?? 0) + Math.max(0, now.airDrawWatts ?? 0))));
       put(since, say.since(time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes), time.span(now.utcMs - now.modeSinceUtcMs)));
       put(note, now.note ?? "");
       note.hidden = !now.note;

@@ -133,7 +133,7 @@ export function recordView() {
     ask(true);
   }
 
-  const watch = new ResizeObserver(() => seen !== null && redraw());
+  const watch = new ResizeObserver(() => charts.forEach((chart) => chart.resized()));
   let beginning = null;
   build(USUAL);
   return {

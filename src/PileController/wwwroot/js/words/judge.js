@@ -1,19 +1,25 @@
 // Answers of the first view: how house and heap are, and what to take care of.
 
-export const houseUnknown = "House not known: its probe cannot be believed";
-export const houseBelow = "House below its minimum";
-export const houseClose = "House close to its minimum";
-export const houseSafe = "House is safe";
+/** How the house is. */
+export const HOUSE = {
+  unknown: "House not known: its probe cannot be believed",
+  below: "House below its minimum",
+  close: "House close to its minimum",
+  safe: "House is safe",
+};
 export const minimum = (temperature) => `Minimum ${temperature}`;
 export const setPoint = (temperature) => `Set point ${temperature}`;
 export const outside = (temperature) => `Outside ${temperature}`;
 
-export const heapHot = "Heap too hot: fire watch";
-export const heapUnknown = "Heap not well known: too few probes";
-export const heapNotLit = "Heap has not lit yet";
-export const heapBelow = "Heap below its floor";
-export const heapNear = "Heap near its floor";
-export const heapWell = "Heap is well";
+/** How the heap is. */
+export const HEAP = {
+  hot: "Heap too hot: fire watch",
+  unknown: "Heap not well known: too few probes",
+  notLit: "Heap has not lit yet",
+  below: "Heap below its floor",
+  near: "Heap near its floor",
+  well: "Heap is well",
+};
 export const floorAndReserve = (floor, reserve) => `Floor ${floor}, reserve ${reserve}`;
 export const aDay = (change) => `${change}\u00a0a\u00a0day`;
 export const trendDrawing = (trend) => `Of this moment, while drawing: ${trend}`;

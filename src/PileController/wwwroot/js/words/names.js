@@ -27,8 +27,11 @@ export const CURBS = {
   saving: "heat kept for a colder hour",
 };
 
+/** What limits it while somebody works on the rig. */
+export const lockedOff = "the lock for work on the rig";
+
 /** What limits the draw, in words that go on from "Limited by". */
-export const curbWords = (curb, mode) => (mode === "servicing" ? "the lock for work on the rig" : CURBS[curb] ?? curb);
+export const curbWords = (curb, mode) => (mode === "servicing" ? lockedOff : CURBS[curb] ?? curb);
 
 export const PRIORITIES = { high: "High priority", medium: "Medium priority", low: "Low priority" };
 

@@ -12,6 +12,10 @@ export const sinceBeginning = "Since the record began";
 
 /** What was true when the controller was last heard of. */
 export const before = (says, span) => `${says.replace(" is ", " was ")}, ${span} ago`;
+/** What is taken of the heap. */
+export const draws = (power) => `Draws ${power}`;
+/** Of which moment it is what the controller wrote into the page itself. */
+export const asOf = (moment) => `As of ${moment}`;
 export const limitedBy = (curb) => `Limited by ${curb}.`;
 export const since = (moment, span) => `Since ${moment} (${span}).`;
 

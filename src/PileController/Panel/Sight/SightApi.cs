@@ -1,0 +1,47 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PileController.Access;
+using PileController.Panel.Guard;
+using PileController.Panel.Live;
+using PileController.Panel.Now;
+using PileController.Service;
+
+namespace PileController.Panel.Sight;
+
+/// <summary><c>GET /</c>: the page, with the newest tick in it for whoever may look.</summary>
+internal static class SightApi
+{
+    // The choice of the browser's own storage, which the page also puts where the controller can see it.
+    private const string UnitsCookie = "units";
+
+    /// <summary>Adds the routes.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        // Anybody may fetch the page: it is where one signs in.
+        routes.MapGet("/", Get).Needs(Scope.None);
+        routes.MapGet("/index.html", Get).Needs(Scope.None);
+    }
+
+    private static ContentHttpResult Get(HttpContext context, SightPage page, NowText text, PanelFeed feed, PanelSetup setup, AccessDesk desk)
+    {
+        context.Response.Headers.CacheControl = "private, no-store";
+        context.Response.Headers.ContentSecurityPolicy = GuardMiddleware.ContentPolicy(page.StyleHash);
+        return TypedResults.Text(Written(context, page, text, feed, setup, desk), "text/html; charset=utf-8");
+    }
+
+    private static string Written(HttpContext context, SightPage page, NowText text, PanelFeed feed, PanelSetup setup, AccessDesk desk)
+    {
+        if (!EntryGate.MayLook(context, Told.Of(context).Caller, desk) || feed.Latest is not { } news)
+        {
+            return page.Empty();
+        }
+
+        (NowBody now, string json) = text.Both(news);
+        PanelUnits units = context.Request.Cookies[UnitsCookie] switch
+        {
+            "metric" => PanelUnits.Metric,
+            "american" => PanelUnits.American,
+            _ => setup.Units,
+        };
+        return page.Of(now, json, units == PanelUnits.American);
+    }
+}

@@ -1,0 +1,41 @@
+using System.Globalization;
+using PileController.Units;
+
+namespace PileController.Panel.Sight;
+
+/// <summary>Writes figures as the page's scripts do (js/units.js), so that nothing moves when they take over.</summary>
+/// <param name="american">True for °F, BTU/h and kBTU; false for °C, W and kWh.</param>
+internal sealed class SightFigures(bool american)
+{
+    private const string Dash = "–";
+
+    /// <summary>The unit of temperatures.</summary>
+    public string TemperatureUnit => american ? "°F" : "°C";
+
+    /// <summary>A temperature without its unit; a dash for null.</summary>
+    public string BareTemperature(double? celsius) => celsius is { } value ? Written(Temperature(value), "F1") : Dash;
+
+    /// <summary>A temperature.</summary>
+    public string OfTemperature(double? celsius) => With(BareTemperature(celsius), TemperatureUnit);
+
+    /// <summary>A temperature difference.</summary>
+    public string OfKelvin(double? kelvin) => Of(kelvin, american ? 1.8 : 1, "F1", american ? "°F" : "K");
+
+    /// <summary>A power.</summary>
+    public string OfPower(double? watts) => Of(watts, american ? PowerFactor : 1, "N0", american ? "BTU/h" : "W");
+
+    /// <summary>An amount of heat.</summary>
+    public string OfEnergy(double? kilowattHours) => Of(kilowattHours, american ? PowerFactor : 1, "F1", american ? "kBTU" : "kWh");
+
+    // 1 W is as many BTU/h as 1 kWh is kBTU.
+    private static double PowerFactor => Conversion.Of(1, UnitTable.Of("W", Dimension.Power), UnitTable.Of("BTU/h", Dimension.Power));
+
+    private double Temperature(double celsius) => american ? (celsius * 1.8) + 32 : celsius;
+
+    private static string Of(double? value, double factor, string format, string unit) =>
+        value is { } number ? With(Written(number * factor, format), unit) : Dash;
+
+    private static string Written(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
+
+    private static string With(string figure, string unit) => figure == Dash ? figure : $"{figure}\u00a0{unit}";
+}

@@ -1,0 +1,69 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.RegularExpressions;
+using System.Text.Unicode;
+using PileController.Panel.Assets;
+using PileController.Panel.Now;
+
+namespace PileController.Panel.Sight;
+
+/// <summary>
+/// The page as it is first answered: with the newest tick in it twice, as text that can be read before any script has
+/// come, and as data from which the scripts draw without waiting for the stream.
+/// </summary>
+internal sealed partial class SightPage
+{
+    // Keeps "°" and "−" as they are; what means anything in HTML never stays.
+    private static readonly HtmlEncoder Html = HtmlEncoder.Create(UnicodeRanges.All);
+
+    private readonly string _before;
+    private readonly string _moment;
+    private readonly string _between;
+    private readonly string _after;
+    private readonly SightText _text;
+
+    /// <summary>Takes the page apart at its marks.</summary>
+    /// <exception cref="InvalidOperationException">index.html lacks a mark.</exception>
+    public SightPage(PanelAssets assets)
+    {
+        Match page = Marks().Match(assets.Index);
+        if (!page.Success)
+        {
+            throw new InvalidOperationException("index.html: no place for the moment, or none for what is told to the scripts.");
+        }
+
+        _before = page.Groups["before"].Value;
+        _moment = page.Groups["moment"].Value.Trim();
+        _between = page.Groups["between"].Value;
+        _after = page.Groups["after"].Value;
+        StyleHash = "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(assets.IndexStyle)));
+        _text = new SightText(new PageWords(PanelAssets.TextOf));
+    }
+
+    /// <summary>By this the browser knows the page's own styles from any others; nothing else may be put in.</summary>
+    public string StyleHash { get; }
+
+    /// <summary>The page without any figure: for whoever may not look, and before the first tick.</summary>
+    public string Empty() => Clock().Replace(_before, string.Empty) + _between + _after;
+
+    /// <summary>The page with a moment.</summary>
+    /// <param name="now">The moment.</param>
+    /// <param name="json">The same as the scripts read it. Must hold no "&lt;", as the web's own JSON writer sees to.</param>
+    /// <param name="american">Whether it is told in °F and BTU.</param>
+    public string Of(NowBody now, string json, bool american)
+    {
+        IReadOnlyDictionary<string, string> texts = _text.Of(now, american);
+        string Filled(string markup) => Place().Replace(markup, place => Html.Encode(texts[place.Groups["name"].Value]));
+        return $"{Filled(_before)}{Filled(_moment)}{_between}  <script type=\"application/json\" id=\"told\">{json}</script>\n{_after}";
+    }
+
+    [GeneratedRegex(@"^(?<before>.*?)<!--moment(?<moment>.*?)moment-->(?<between>.*)  <!--told-->\n(?<after>.*)$", RegexOptions.Singleline)]
+    private static partial Regex Marks();
+
+    [GeneratedRegex(@"\{(?<name>\w+)\}")]
+    private static partial Regex Place();
+
+    [GeneratedRegex(@"\{asOf\}")]
+    private static partial Regex Clock();
+}
