@@ -10,6 +10,16 @@ internal static class Capture
     public static double? Share(double noneK, double boundK, double policyK) =>
         noneK > boundK ? (noneK - policyK) / (noneK - boundK) : null;
 
+    /// <summary>
+    /// The least a rule can have captured where no bound stands beside it, against a planner who leaves no cold whatever;
+    /// null where a bound is kept, or where the rule avoids too little for the cell to be surely scored.
+    /// </summary>
+    public static double? AtLeast(IReadOnlyList<Cell> cells, Cell cell) =>
+        Beside(cells, cell, Cell.Bound) is null && Beside(cells, cell, "none") is { } none
+            && none.ColdDegreeHours - cell.ColdDegreeHours >= LeastScored
+            ? Share(none.ColdDegreeHours, 0, cell.ColdDegreeHours)
+            : null;
+
     /// <summary>Fills in the shares of the cells that have a bound beside them; the others stay as they are.</summary>
     public static Cell[] Filled(IReadOnlyList<Cell> cells) =>
     [

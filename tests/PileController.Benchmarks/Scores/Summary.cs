@@ -17,6 +17,12 @@ internal static class Summary
             }
         }
 
+        double[] atLeast = [.. cells.Where(c => c.Policy == "means").Select(c => Capture.AtLeast(cells, c)).OfType<double>().Order()];
+        if (atLeast.Length > 0)
+        {
+            yield return Line($"means: captured at least, in {atLeast.Length} cells without a bound, since none can leave less cold than none at all: median {Median(atLeast):F3}, worst {atLeast[0]:F3}.");
+        }
+
         (Cell Means, Cell Cutout)[] pairs =
         [
             .. cells.Where(c => c.Policy == "means")
