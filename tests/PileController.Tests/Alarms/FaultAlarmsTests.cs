@@ -163,7 +163,7 @@ public sealed class FaultAlarmsTests(ITestOutputHelper output)
     public static TheoryData<Channel, string, double> Drifts => new()
     {
         { Channel.HeapCore, "heapFire", 12 }, { Channel.HeapMiddle, "heapFire", 12 }, { Channel.HeapTurns, "heapFire", 12 },
-        { Channel.HeapEdge, "heapFire", 16 }, { Channel.Supply, "probe.supply", 10 }, { Channel.Return, "probe.return", 36 },
+        { Channel.HeapEdge, "heapFire", 16 }, { Channel.Supply, "scald", 10 }, { Channel.Return, "probe.return", 36 },
         { Channel.House, "houseHot", 16 }, { Channel.Floor, "probe.floor", 16 }, { Channel.Tank, "probe.tank", 36 },
         { Channel.Outside, "probe.outside", 12 }, { Channel.DuctAir, "probe.ductAir", 40 }, { Channel.Flow, "flowWhileOff", 1 },
         { Channel.PumpPower, "pumpRunsOff", 2 }, { Channel.BlowerPower, "blowerRunsOff", 2 }, { Channel.Battery, "probe.battery", 4 },

@@ -56,7 +56,7 @@ public sealed class RecordTests : IDisposable
     {
         await BeginAsync();
         await CommandLine.RunAsync("record", "backup", Backup, "--data", Data);
-        string file = Directory.EnumerateFiles(Path.Combine(Backup, "settings")).Single();
+        string file = Directory.EnumerateFiles(Path.Combine(Backup, "settings"), "*.json").Single();
         await File.AppendAllTextAsync(file, " ");
 
         CommandLine said = await CommandLine.RunAsync("record", "restore", Backup, "--data", Path.Combine(_folder, "back"));

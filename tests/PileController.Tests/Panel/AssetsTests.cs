@@ -45,7 +45,7 @@ public partial class AssetsTests
     {
         PanelAssets assets = new();
         Assert.All(
-            assets.Paths.Select(PanelAssets.TextOf).Append(assets.Index),
+            assets.Paths.Select(path => Encoding.UTF8.GetString(assets.Of(path).Content)).Append(assets.Index),
             text => Assert.DoesNotMatch(Outside(), text.Replace("http://www.w3.org/2000/svg", string.Empty, StringComparison.Ordinal)));
     }
 

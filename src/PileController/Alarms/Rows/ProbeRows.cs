@@ -22,8 +22,8 @@ internal static class ProbeRows
             Action = $"Look at the cable and plug of this probe ({label.ToLowerInvariant()}). {Caution(channel)}",
             DelaySeconds = 10 * Minute,
             BridgeSeconds = 8 * Minute,
-            // What shows while the loop runs only is one alarm, not one a run.
-            ClearSeconds = 6 * 60 * Minute,
+            // What shows while the loop runs only, or at one hour of the day, is one alarm and not one a run or a day.
+            ClearSeconds = 26 * 60 * Minute,
             FollowsFrom = [.. Causes(channel)],
             Detail = facts => facts.Decision is not { } d ? null
                 : d.Readings[channel].IsGood ? "tells what cannot be" : ProbeWords.Quality(d.Readings[channel].Quality),
