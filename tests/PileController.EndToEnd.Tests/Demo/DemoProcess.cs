@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 
@@ -90,7 +91,21 @@ internal sealed class DemoProcess : IAsyncDisposable
         return (process.ExitCode, output + await error);
     }
 
-    public Task<JsonElement> NowAsync() => Client.GetFromJsonAsync<JsonElement>("/api/now");
+    /// <summary>What the newest tick tells; waited for where the page is up before the first.</summary>
+    public async Task<JsonElement> NowAsync()
+    {
+        using CancellationTokenSource patience = new(Patience);
+        while (true)
+        {
+            using HttpResponseMessage answer = await Client.GetAsync("/api/now", patience.Token);
+            if (answer.StatusCode != HttpStatusCode.ServiceUnavailable)
+            {
+                return await answer.EnsureSuccessStatusCode().Content.ReadFromJsonAsync<JsonElement>(patience.Token);
+            }
+
+            await Task.Delay(50, patience.Token);
+        }
+    }
 
     /// <summary>Asks until the answer fits, and hands it back.</summary>
     public async Task<JsonElement> UntilAsync(Func<JsonElement, bool> fits)
