@@ -11,8 +11,8 @@ public static class SeasonReserve
     private const double ColdestDay = 15;
     private const double DaysAYear = 365.25;
 
-    // Days from there, between which the reserve rises and falls. A heap takes two to three weeks to warm up by itself
-    // (from seasons of the simulated heap); before that, warmth only burns fuel.
+    // Days from there, between which the reserve rises and falls. A heap left alone is warm again within some ten
+    // days (from seasons of the simulated heap); before that, warmth only burns fuel.
     private const double RiseFrom = -11;
     private const double RiseTo = -7;
     private const double FallFrom = 20;

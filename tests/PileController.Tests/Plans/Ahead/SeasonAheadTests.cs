@@ -92,12 +92,8 @@ public class SeasonAheadTests
         AheadRequest request = AheadBench.Request(seasons: 2, days: 150);
         Dictionary<string, TickFigure> figures = TickCheck.Of(request, season, CancellationToken.None).ToDictionary(f => f.Name);
         Assert.All(
-            (string[])["drawnKWh", "usefulKWh", "generatedKWh", "dryMassLostKg", "waterLostKg"],
+            (string[])["drawnKWh", "usefulKWh", "generatedKWh", "coldDegreeHours", "dryMassLostKg", "waterLostKg"],
             name => Assert.True(Math.Abs(figures[name].ErrorShare!.Value) <= 0.02, $"{figures[name]}"));
-
-        // Of a house that is hardly ever cold two hundredths are less than one dip by a tenth of a kelvin overnight.
-        TickFigure cold = figures["coldDegreeHours"];
-        Assert.True(Math.Abs(cold.Full!.Value - cold.Planning!.Value) <= Math.Max(0.02 * cold.Full.Value, 0.5), $"{cold}");
     }
 
     [Fact]
