@@ -12,6 +12,9 @@ internal sealed class RowRun(ControlSettings settings, string id)
 
     public Interlock Row => InterlockTable.All[_index];
 
+    /// <summary>What the rows did together when last judged.</summary>
+    public InterlockRule.Effect Effect { get; private set; }
+
     /// <summary>A moment of a pump that has run for long, just seen to be well.</summary>
     public static Moments At(long now) => new(now, now, now - 3_600_000, ValveIsShut: false);
 
@@ -33,7 +36,7 @@ internal sealed class RowRun(ControlSettings settings, string id)
     {
         double[] signals = AllSound(settings);
         signals[(int)Row.Source] = signal;
-        (_verdicts, _memory, _) = InterlockRule.Judge(settings, signals, _memory, _verdicts, at);
+        (_verdicts, _memory, Effect) = InterlockRule.Judge(settings, signals, _memory, _verdicts, at);
         return _verdicts[_index];
     }
 }

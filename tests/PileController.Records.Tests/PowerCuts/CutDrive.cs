@@ -2,7 +2,8 @@ namespace PileController.Records.Tests.PowerCuts;
 
 /// <summary>
 /// What a drive holds whose power goes: all that was flushed, and of what was written since each sector or not, by
-/// chance, in whatever order. Cuts are asked for in the order of the log.
+/// chance, in whatever order. The file system's own first block is kept or lost whole, which ext4 takes for granted: with
+/// half of it on the drive nothing mounts before a repair, whatever lies on it. Cuts are asked for in the order of the log.
 /// </summary>
 /// <param name="before">What was on the drive before the log begins; changed.</param>
 /// <param name="events">The log.</param>
@@ -10,6 +11,10 @@ namespace PileController.Records.Tests.PowerCuts;
 internal sealed class CutDrive(byte[] before, IReadOnlyList<DriveEvent> events, long safe)
 {
     private const int SectorBytes = 512;
+
+    // The superblock: 1,024 bytes, 1,024 bytes from the start (ext4 data structures, Linux kernel documentation).
+    private const long SuperblockAt = 1024;
+    private const int SuperblockBytes = 1024;
     private readonly List<DriveEvent> _unflushed = [];
     private int _next;
 
@@ -30,11 +35,13 @@ internal sealed class CutDrive(byte[] before, IReadOnlyList<DriveEvent> events, 
         byte[] after = (byte[])before.Clone();
         foreach (DriveEvent write in _unflushed)
         {
-            for (int at = 0; at < write.Bytes.Length; at += SectorBytes)
+            int length;
+            for (int at = 0; at < write.Bytes.Length; at += length)
             {
+                int whole = write.Number + at == SuperblockAt ? SuperblockBytes : SectorBytes;
+                length = Math.Min(whole, write.Bytes.Length - at);
                 if (random.Next(2) != 0)
                 {
-                    int length = Math.Min(SectorBytes, write.Bytes.Length - at);
                     write.Bytes.AsSpan(at, length).CopyTo(after.AsSpan((int)write.Number + at));
                 }
             }
