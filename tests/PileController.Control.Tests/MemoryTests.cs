@@ -45,6 +45,7 @@ public sealed class MemoryTests
         bench.Readings = bench.Readings.With(Channel.Leak, 1);
         bench.RunUntil(d => d.Mode == Mode.Tripped);
         bench.Memory = bench.Memory.AfterRestart();
+        Assert.Equal(Mode.Tripped, bench.Memory.Mode);
         Decision first = bench.Tick(new ClearTrip("leak"));
 
         Assert.Equal((Mode.Tripped, Outputs.Safe), (first.Mode, first.Outputs));
