@@ -21,10 +21,10 @@ done
 here=$(cd "$(dirname "$0")" && pwd)
 roots=${PILE_ROOTS:-/var/tmp/pile-roots}
 mkdir -p "$roots"
-if ! [ -s "$roots/$suite.tar" ]; then
+if ! [ -f "$roots/$suite.tar" ]; then
     mmdebstrap --quiet --variant=minbase \
-        --include="systemd-sysv,dbus,udev,libstdc++6,tzdata,init-system-helpers,$libraries" "$suite" "$roots/$suite.tar.new" >&2
-    mv "$roots/$suite.tar.new" "$roots/$suite.tar"
+        --include="systemd-sysv,dbus,udev,libstdc++6,tzdata,init-system-helpers,$libraries" "$suite" "$roots/$suite.new.tar" >&2
+    mv "$roots/$suite.new.tar" "$roots/$suite.tar"
 fi
 
 work=$(mktemp -d "$roots/trial.XXXXXX")
