@@ -41,9 +41,9 @@ internal sealed record ProbePart(
         // memory; hood: common practice, no source).
         Channel.Humidity => new(60, 0.08, 2, 0, 0.01, 0, 100),
 
-        // SCD4x: 50 ppm and 5 % of the reading, repeatable to 10 ppm, follows within 60 s, tells 0 to 40,000 ppm (data sheet,
-        // from memory).
-        Channel.CarbonDioxide => new(60, 10, 50, 0.05, 1, 0, 40_000),
+        // SCD4x: 40 ppm and 5 % of the reading, tells 0 to 40,000 ppm (data sheet, April 2021), repeatable to 10 ppm, follows
+        // within 60 s (from memory).
+        Channel.CarbonDioxide => new(60, 10, 40, 0.05, 1, 0, 40_000),
         Channel.SpareOne or Channel.SpareTwo => Thermometer(15),
         Channel.SpareThree or Channel.SpareFour => Thermometer(120),
 
