@@ -54,7 +54,7 @@ internal static class HouseRows
             Action = "Close the vents, look that the rig gives heat, bring other heat. A burner needs air and a carbon-monoxide alarm.",
             DelaySeconds = 30 * Minute, ClearSeconds = 48 * Hour, DeadBand = 1 + ColdMarginK, Unit = "K", FollowsFrom = ["tonightPoor", "houseFrost"],
         },
-        new("houseFoul", "Carbon dioxide in the house: do not go in", High, AlarmGroup.House, place.Interlock("carbonDioxide"))
+        new("carbonDioxide", "Carbon dioxide in the house: do not go in", High, AlarmGroup.House, place.Interlock("carbonDioxide"))
         {
             Cause = "Gas of the heap that comes over with the air or along the pipes, a burner without a flue, or too little air from outside.",
             Consequence = "Whoever goes in may faint, and whoever follows as well; where there is carbon dioxide of a heap there may be carbon monoxide. The blower is held off.",

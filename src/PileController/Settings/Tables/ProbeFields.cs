@@ -36,7 +36,7 @@ internal static partial class ProbeFields
     private static FieldTable<ProbeFit> Wired(FieldTable<ProbeFit> table)
     {
         WiringFields.AddTo(table);
-        return table;
+        return table.LaterAre("label");
     }
 
     [GeneratedRegex("^28-[0-9a-f]{12}\\z")]
