@@ -228,6 +228,12 @@ public sealed record InterlockLimits
     /// <summary>Battery voltage below which all but frost guard is held off, V.</summary>
     public double BatteryEmptyV { get; init; } = 11.2;
 
+    /// <summary>
+    /// Carbon dioxide in the house above which the blower is held off, ppm. 5,000 ppm is the limit for eight hours at a
+    /// workplace (OSHA, 29 CFR 1910.1000, Table Z-1).
+    /// </summary>
+    public double CarbonDioxidePpm { get; init; } = 5000;
+
     /// <summary>Flow that counts as none, L/min.</summary>
     public double NoFlowLitresPerMinute { get; init; } = 0.4;
 

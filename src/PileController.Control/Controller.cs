@@ -210,7 +210,8 @@ public static class Controller
         for (int i = 0; i < verdicts.Length; i++)
         {
             bool acts = verdicts[i] is Verdict.Acting or Verdict.Latched;
-            bool acted = memory.Interlocks[i].Acting || memory.Interlocks[i].Latched;
+            InterlockMemory before = InterlockMemory.Of(memory.Interlocks, i);
+            bool acted = before.Acting || before.Latched;
             if (acts != acted)
             {
                 kinds |= InterlockTable.All[i].Action == InterlockAction.Trip && acts ? DecisionKinds.Trip : DecisionKinds.Warning;

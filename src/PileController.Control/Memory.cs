@@ -32,7 +32,7 @@ public sealed record Memory
     /// <summary>Running totals.</summary>
     public Totals Totals { get; init; }
 
-    /// <summary>What validation remembers, one a channel. Unfolded anew at each call.</summary>
+    /// <summary>What validation remembers, one a channel up to the last that is fitted. Unfolded anew at each call.</summary>
     public ProbeMemory[] Probes { get => Channels.Unfolded(); init => Channels = ProbeMemories.Of(value); }
 
     /// <summary>What the estimator remembers.</summary>
@@ -62,7 +62,7 @@ public sealed record Memory
     /// <summary>What the regulators remember.</summary>
     public RegulatorMemory Regulators { get; init; }
 
-    /// <summary>What the interlocks remember, one a row of the table.</summary>
+    /// <summary>What the interlocks remember, one a row of the table; later rows only once there is something to remember.</summary>
     public InterlockMemory[] Interlocks { get => _standing.Value.Interlocks; init => Standing = Standing with { Interlocks = value }; }
 
     /// <summary>What is held by hand.</summary>

@@ -48,7 +48,7 @@ internal readonly record struct Standing
     {
         get
         {
-            InterlockMemory[] interlocks = new InterlockMemory[InterlockTable.All.Count];
+            InterlockMemory[] interlocks = new InterlockMemory[InterlockTable.FirstCount];
             Array.Fill(interlocks, InterlockMemory.Fresh);
             return new Standing
             {

@@ -12,6 +12,9 @@ public enum ProbeSource
     /// <summary>An I2C air probe that speaks as the SHT4x do.</summary>
     Sht4x,
 
+    /// <summary>An I2C carbon dioxide probe that speaks as the SCD4x do.</summary>
+    Scd4x,
+
     /// <summary>An I2C current and voltage monitor over a shunt, with the INA219's registers.</summary>
     Ina219,
 

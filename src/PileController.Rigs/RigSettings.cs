@@ -34,6 +34,9 @@ public sealed record RigSettings
 public sealed record ProbeFit(
     Channel Channel, double RadiusM = 0, double HeightM = 0, string? Address = null, double OffsetKelvin = 0)
 {
+    /// <summary>What the grower calls the place of a spare thermometer, or null.</summary>
+    public string? Label { get; init; }
+
     /// <summary>Where it hangs on the real rig, beyond a 1-Wire address.</summary>
     public ProbeWiring Wiring { get; init; } = ProbeWiring.None;
 
@@ -48,6 +51,9 @@ public sealed record ProbeFit(
         new(Channel.Supply), new(Channel.Return), new(Channel.House), new(Channel.Floor), new(Channel.Tank),
         new(Channel.Outside), new(Channel.DuctAir), new(Channel.Flow), new(Channel.PumpPower),
         new(Channel.BlowerPower), new(Channel.Battery), new(Channel.Leak), new(Channel.Level),
+        new(Channel.Humidity), new(Channel.CarbonDioxide), new(Channel.SpareOne) { Label = "Drum" },
+        new(Channel.SpareTwo) { Label = "Line outside" }, new(Channel.SpareThree) { Label = "Bed" },
+        new(Channel.SpareFour) { Label = "Cold frame" },
     ];
 }
 

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using PileController.Control.Decisions;
 using PileController.Control.Estimation;
 using PileController.Control.Interlocks;
@@ -32,6 +33,49 @@ public sealed class ControllerTests
         Bench bench = new(new ControlSettings { TickSeconds = tickSeconds });
 
         Assert.Equal(Mode.Drawing, bench.RunUntil(d => d.Mode == Mode.Drawing).Mode);
+    }
+
+    [Fact]
+    public void Step_FoulHouseAir_HoldsTheBlowerUntilItIsAired()
+    {
+        Bench bench = new();
+        bench.Readings = bench.Readings.With(Channel.CarbonDioxide, 900);
+        bench.RunUntil(d => d.Outputs.BlowerDuty > 0);
+        bench.Readings = bench.Readings.With(Channel.CarbonDioxide, 5200);
+        bench.Run(290);
+        Assert.True(bench.Last.Outputs.BlowerDuty > 0);
+        bench.Run(30);
+        Assert.Equal((0, 0), (bench.Last.Outputs.BlowerDuty, bench.Last.AirGrantWatts));
+        Assert.Contains("Do not go in.", bench.Last.Why, StringComparison.Ordinal);
+        bench.Readings = bench.Readings.With(Channel.CarbonDioxide, 4600);
+        Assert.Equal(0, bench.Run(3600).AirGrantWatts);
+        bench.Readings = bench.Readings.With(Channel.CarbonDioxide, 4400);
+
+        Assert.True(bench.Run(20).AirGrantWatts > 0);
+    }
+
+    // The same bits but for what is said of the probes themselves.
+    [Fact]
+    public void Step_ChannelsWithoutAPartInControl_ChangeNothingThatIsDecided()
+    {
+        Bench bare = new();
+        Bench full = new();
+        Random random = new(5);
+        for (int tick = 0; tick < 1000; tick++)
+        {
+            full.Readings = bare.Readings.With(Channel.Humidity, random.Next(100)).With(Channel.CarbonDioxide, random.Next(400, 4000))
+                .With(Channel.SpareOne, random.Next(-60, 120)).With(Channel.SpareFour, random.Next(-60, 120))
+                .With(Channel.SpareTwo, Reading.FromValue(Channel.SpareTwo, 20, ReadingQuality.NoAnswer));
+            Decision one = bare.Tick();
+            Decision other = full.Tick();
+            Assert.Equal(Decided(one), Decided(other));
+            Assert.Equal(
+                JsonSerializer.Serialize(bare.Memory with { Probes = [], ToldDoubtedProbes = 0, ToldProbesAtMonotonicMilliseconds = 0 }),
+                JsonSerializer.Serialize(full.Memory with { Probes = [], ToldDoubtedProbes = 0, ToldProbesAtMonotonicMilliseconds = 0 }));
+        }
+
+        static string Decided(Decision decision) =>
+            JsonSerializer.Serialize(decision with { Readings = RigReadings.None, Kinds = decision.Kinds & ~DecisionKinds.Probe });
     }
 
     [Fact]

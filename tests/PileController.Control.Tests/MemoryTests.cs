@@ -102,9 +102,9 @@ public sealed class MemoryTests
     }
 
     [Fact]
-    public void Fresh_HasOneEntryAProbeAndARow()
+    public void Fresh_HasOneEntryForEachOfTheFirstProbesAndRows()
     {
-        Assert.Equal(ChannelTable.Count, Memory.Fresh.Probes.Length);
-        Assert.Equal(InterlockTable.All.Count, Memory.Fresh.Interlocks.Length);
+        Assert.Equal(ChannelTable.FirstCount, Memory.Fresh.Probes.Length);
+        Assert.Equal(InterlockTable.FirstCount, Memory.Fresh.Interlocks.Length);
     }
 }

@@ -133,7 +133,7 @@ internal static class HandRule
     private static (InterlockMemory[] Memory, string Note) Clear(InterlockMemory[] interlocks, string id)
     {
         int i = InterlockTable.IndexOf(id);
-        if (i < 0 || !interlocks[i].Latched)
+        if (i < 0 || !InterlockMemory.Of(interlocks, i).Latched)
         {
             return (interlocks, $"Nothing to clear: {id} is not tripped.");
         }

@@ -8,4 +8,7 @@ public readonly record struct InterlockMemory(long SinceMilliseconds, bool Actin
 {
     /// <summary>Nothing seen yet.</summary>
     public static InterlockMemory Fresh => new(-1, false, false);
+
+    /// <summary>What is remembered of one row: nothing where the memory does not reach to it.</summary>
+    public static InterlockMemory Of(InterlockMemory[] memory, int row) => row < memory.Length ? memory[row] : Fresh;
 }

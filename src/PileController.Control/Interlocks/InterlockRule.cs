@@ -19,7 +19,7 @@ internal static class InterlockRule
     /// <summary>Judges one tick. Where nothing changed, the arrays given come back.</summary>
     /// <param name="settings">The limits.</param>
     /// <param name="signals">What is watched, in the order of <see cref="Signal"/>.</param>
-    /// <param name="memory">What is remembered, one a row.</param>
+    /// <param name="memory">What is remembered, one a row; rows it does not reach to have seen nothing.</param>
     /// <param name="told">What was said the tick before, one a row; empty when it is not known.</param>
     /// <param name="at">Now, the tick before, and the pump's start.</param>
     public static (Verdict[] Verdicts, InterlockMemory[] Memory, Effect Effect) Judge(
@@ -27,7 +27,7 @@ internal static class InterlockRule
     {
         IReadOnlyList<Interlock> table = InterlockTable.All;
         Verdict[] verdicts = told.Length == table.Count ? told : new Verdict[table.Count];
-        memory = memory.Length == table.Count ? memory : Grown(memory, table.Count);
+        memory = memory.Length >= InterlockTable.FirstCount ? memory : Grown(memory, InterlockTable.FirstCount);
         InterlockMemory[] next = memory;
         bool tripped = false;
         bool water = false;
@@ -39,16 +39,17 @@ internal static class InterlockRule
         for (int i = 0; i < table.Count; i++)
         {
             Interlock row = table[i];
-            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], memory[i], at);
+            InterlockMemory before = InterlockMemory.Of(memory, i);
+            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], before, at);
             if (verdict != verdicts[i])
             {
                 verdicts = ReferenceEquals(verdicts, told) ? [.. told] : verdicts;
                 verdicts[i] = verdict;
             }
 
-            if (kept != memory[i])
+            if (kept != before)
             {
-                next = ReferenceEquals(next, memory) ? [.. memory] : next;
+                next = ReferenceEquals(next, memory) || next.Length <= i ? Grown(next, Math.Max(next.Length, i + 1)) : next;
                 next[i] = kept;
             }
 
@@ -76,9 +77,9 @@ internal static class InterlockRule
         return (verdicts, next, new Effect(tripped, water, air, backup, frost, first, holding));
     }
 
-    // A memory of an earlier table: rows are only ever added at its end.
+    // Rows are only ever added at the table's end.
     private static InterlockMemory[] Grown(InterlockMemory[] memory, int count) =>
-        [.. memory, .. Enumerable.Repeat(new InterlockMemory(-1, false, false), count - memory.Length)];
+        [.. memory, .. Enumerable.Repeat(InterlockMemory.Fresh, count - memory.Length)];
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
         ControlSettings settings, Interlock row, double signal, in InterlockMemory memory, in Moments at)

@@ -9,6 +9,14 @@ public static class InterlockTable
     private const long Second = 1000;
     private const long Minute = 60 * Second;
 
+    /// <summary>
+    /// How many rows the first records know. Memories and digests tell of a later row only once there is something to tell.
+    /// </summary>
+    public const int FirstCount = 17;
+
+    // What air that is good again stays below the limit by, ppm (common practice, no source).
+    private const double AiredPpm = 500;
+
     // As often within an hour as no sound program is started (common practice, no source).
     private const int MostRestarts = 5;
 
@@ -66,6 +74,9 @@ public static class InterlockTable
         new("restarts", Signal.Restarts, Comparison.Above, _ => MostRestarts - 0.5, 0, 0, false, InterlockAction.Trip,
             "The program was started again and again.",
             "All is off and the page is up. Look in the service's journal for what ended it, at the supply and at the card; then clear."),
+        new("carbonDioxide", Signal.CarbonDioxide, Comparison.Above, s => s.Limits.CarbonDioxidePpm, AiredPpm, 5 * Minute, false, InterlockAction.HoldAir,
+            "The air in the house is foul with carbon dioxide.",
+            "Do not go in. Air the house from outside; the blower rests until the air is good again, and heap gases may hold worse than carbon dioxide."),
     ];
 
     /// <summary>Finds a row by its id.</summary>

@@ -50,4 +50,7 @@ public enum Signal
 
     /// <summary>How often the program was started within the hour without having been stopped.</summary>
     Restarts,
+
+    /// <summary>Carbon dioxide in the house, ppm.</summary>
+    CarbonDioxide,
 }

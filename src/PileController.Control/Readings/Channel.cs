@@ -56,4 +56,22 @@ public enum Channel
 
     /// <summary>Tank level switch: 1 water at the mark, 0 below it.</summary>
     Level,
+
+    /// <summary>Relative humidity of the greenhouse air, %.</summary>
+    Humidity,
+
+    /// <summary>Carbon dioxide in the greenhouse air, ppm by volume.</summary>
+    CarbonDioxide,
+
+    /// <summary>A thermometer at a place of the grower's own, °C. No part in control.</summary>
+    SpareOne,
+
+    /// <summary>A second one, °C.</summary>
+    SpareTwo,
+
+    /// <summary>A third one, °C.</summary>
+    SpareThree,
+
+    /// <summary>A fourth one, °C.</summary>
+    SpareFour,
 }

@@ -3,7 +3,7 @@ namespace PileController.Control.Readings;
 /// <summary>What is fixed about a channel: its name, unit, grain and the range a sound probe can report.</summary>
 /// <param name="Channel">The channel.</param>
 /// <param name="Name">Its name in the record, the settings and on the wire (camelCase).</param>
-/// <param name="Unit">SI or everyday metric unit: °C, W/m², L/min, W, V, or empty for a switch.</param>
+/// <param name="Unit">SI or everyday metric unit: °C, W/m², L/min, W, V, %, ppm, or empty for a switch.</param>
 /// <param name="Quantum">The grain of a stored reading: a value is a whole number of quanta.</param>
 /// <param name="Least">Smallest value a sound probe reports.</param>
 /// <param name="Most">Largest value a sound probe reports.</param>
@@ -19,7 +19,13 @@ public sealed record ChannelInfo(
 public static class ChannelTable
 {
     /// <summary>How many channels there are.</summary>
-    public const int Count = 18;
+    public const int Count = 24;
+
+    /// <summary>
+    /// How many the first records know. Memories, readings and digests tell of a later channel only where there is something
+    /// to tell, so that a rig without it makes the same bits as before there was one.
+    /// </summary>
+    public const int FirstCount = 18;
 
     private const long Hour = 3_600_000;
 
@@ -44,6 +50,21 @@ public static class ChannelTable
         new(Channel.Battery, "battery", "V", 1.0 / 128, 0, 60, double.PositiveInfinity, 0),
         new(Channel.Leak, "leak", "", 1, 0, 1, double.PositiveInfinity, 0),
         new(Channel.Level, "level", "", 1, 0, 1, double.PositiveInfinity, 0),
+
+        // The SHT4x cuts what it tells to 0 to 100 %, and follows a step by 63 % within 4 s (data sheet, from memory): whoever
+        // opens a door changes it by tens within a tick. Wet air stands at 100 % all night.
+        new(Channel.Humidity, "humidity", "%", 1.0 / 8, 0, 100, double.PositiveInfinity, 0),
+
+        // The SCD4x tells 0 to 40,000 ppm and follows a step by 63 % within 60 s (data sheet, from memory), so 40,000 / 60 a
+        // second at most; it is no better than 10 ppm from one measurement to the next, so its last digit moves. What says
+        // 0 has not measured: leaves take no more up below some 50 ppm (from memory).
+        new(Channel.CarbonDioxide, "carbonDioxide", "ppm", 1, 1, 40_000, 667, 2 * Hour),
+
+        // Wherever the grower likes: as quick as in water, as slow as in the heap.
+        new(Channel.SpareOne, "spareOne", "°C", 1.0 / 16, -50, 95, 3, 3 * Hour),
+        new(Channel.SpareTwo, "spareTwo", "°C", 1.0 / 16, -50, 95, 3, 3 * Hour),
+        new(Channel.SpareThree, "spareThree", "°C", 1.0 / 16, -50, 95, 3, 3 * Hour),
+        new(Channel.SpareFour, "spareFour", "°C", 1.0 / 16, -50, 95, 3, 3 * Hour),
     ];
 
     /// <summary>All channels in order.</summary>

@@ -21,7 +21,7 @@ internal sealed class ProbeMemories
         for (int i = 0; i < ChannelTable.Count; i++)
         {
             _rawSinceMilliseconds[i] = each[i].RawSinceMilliseconds;
-            apart += IsPlain(each[i], atMilliseconds) ? 0 : 1;
+            apart += IsAbsent(i, each[i].Quality) || IsPlain(each[i], atMilliseconds) ? 0 : 1;
         }
 
         _apart = apart == 0 ? [] : SetApart(each, atMilliseconds, apart, apartBefore);
@@ -55,12 +55,20 @@ internal sealed class ProbeMemories
     public ProbeMemories Next(RigReadings said, ReadOnlySpan<ProbeMemory> each, long atMilliseconds) =>
         new(said, atMilliseconds, each, _apart);
 
-    /// <summary>What is remembered, in channel order.</summary>
+    /// <summary>
+    /// What is remembered, in channel order, up to the last channel that is fitted, but the first ones always.
+    /// </summary>
     public ProbeMemory[] Unfolded()
     {
-        ProbeMemory[] each = new ProbeMemory[ChannelTable.Count];
+        Span<ProbeMemory> each = stackalloc ProbeMemory[ChannelTable.Count];
         Unfold(each);
-        return each;
+        int count = each.Length;
+        while (count > 0 && IsAbsent(count - 1, each[count - 1].Quality))
+        {
+            count--;
+        }
+
+        return each[..count].ToArray();
     }
 
     /// <summary>Tells what is remembered, in channel order.</summary>
@@ -71,7 +79,9 @@ internal sealed class ProbeMemories
         for (int i = 0; i < said.Length; i++)
         {
             Reading one = said[i];
-            each[i] = one.IsGood
+            each[i] = IsAbsent(i, one.Quality)
+                ? ProbeMemory.Fresh
+                : one.IsGood
                 ? new ProbeMemory(one.Quanta, _atMilliseconds, one.Quanta, _rawSinceMilliseconds[i], 0, one.Quality)
                 : new ProbeMemory(0, -1, one.Quanta, _rawSinceMilliseconds[i], 0, one.Quality);
         }
@@ -88,6 +98,10 @@ internal sealed class ProbeMemories
         }
     }
 
+    // A later channel without a probe leaves nothing to remember, so that it need not be written.
+    private static bool IsAbsent(int channel, ReadingQuality quality) =>
+        channel >= ChannelTable.FirstCount && quality == ReadingQuality.NotFitted;
+
     // Whether its reading tells the rest: it is believed now, or never was.
     private static bool IsPlain(in ProbeMemory probe, long atMilliseconds) => probe.Agreeing == 0
         && (probe.Quality == ReadingQuality.Good
@@ -101,7 +115,7 @@ internal sealed class ProbeMemories
         for (int i = 0; i < each.Length; i++)
         {
             ProbeMemory probe = each[i];
-            if (!IsPlain(probe, atMilliseconds))
+            if (!IsAbsent(i, probe.Quality) && !IsPlain(probe, atMilliseconds))
             {
                 apart[next++] = new Apart((Channel)i, probe.LastQuanta, probe.LastAtMilliseconds, probe.Agreeing);
             }

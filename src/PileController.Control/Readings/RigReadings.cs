@@ -29,6 +29,20 @@ public sealed class RigReadings
     /// <summary>All readings in channel order.</summary>
     public ReadOnlySpan<Reading> AsSpan() => _readings;
 
+    /// <summary>
+    /// The readings up to the last channel that says anything, but those of the first <see cref="ChannelTable.FirstCount"/> always.
+    /// </summary>
+    public ReadOnlySpan<Reading> Told()
+    {
+        int count = _readings.Length;
+        while (count > ChannelTable.FirstCount && _readings[count - 1] == Reading.NotFitted)
+        {
+            count--;
+        }
+
+        return _readings.AsSpan(0, count);
+    }
+
     /// <summary>True, and the value in the channel's unit, when the reading may be acted on.</summary>
     public bool TryGet(Channel channel, out double value)
     {

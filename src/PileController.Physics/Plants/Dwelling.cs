@@ -30,6 +30,10 @@ internal sealed class Dwelling(HouseBuild build, DwellingState state, DwellingLe
     /// <summary>A house just taken into use.</summary>
     public static DwellingState Fresh(HouseBuild build, double airC) => new(airC, Math.Max(airC, build.GroundC));
 
+    /// <summary>What the vents let out at a temperature, W/K.</summary>
+    public static double VentWPerK(HouseBuild build, double airC) =>
+        Math.Clamp(VentWPerKPerK * (airC - build.VentAboveC), 0, VentMostWPerK);
+
     public double AirC => _airC;
 
     public double FloorC => _floorC;
@@ -44,7 +48,7 @@ internal sealed class Dwelling(HouseBuild build, DwellingState state, DwellingLe
     {
         double sunJ = seconds * sunWPerM2 * build.SolarGain * build.FloorAreaM2;
         double shell = seconds * (sunWPerM2 > 1 ? _openWPerK : _curtainedWPerK);
-        double vent = seconds * Math.Clamp(VentWPerKPerK * (_airC - build.VentAboveC), 0, VentMostWPerK);
+        double vent = seconds * VentWPerK(build, _airC);
         double floor = seconds * _floorWPerK;
         double ground = seconds * _groundWPerK;
 

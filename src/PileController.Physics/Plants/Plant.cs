@@ -110,6 +110,12 @@ public sealed class Plant
     /// <summary>Air leaving the ducts, °C.</summary>
     public double DuctAirC { get; private set; }
 
+    /// <summary>Relative humidity of the house air, %. A stand-in (<see cref="HouseAir"/>).</summary>
+    public double HouseHumidityPercent => HouseAir.HumidityPercent(_build, HouseC, Sky, BlowerW > 0);
+
+    /// <summary>Carbon dioxide in the house air, ppm. A stand-in (<see cref="HouseAir"/>).</summary>
+    public double HouseCarbonDioxidePpm => HouseAir.CarbonDioxidePpm(_build, HouseC, Heap.ActiveZoneC, Sky, BlowerW > 0);
+
     /// <summary>Heat the air takes from the heap now, W.</summary>
     public double AirDrawW { get; private set; }
 

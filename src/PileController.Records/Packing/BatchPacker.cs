@@ -2,11 +2,18 @@ using System.Text.Json;
 
 namespace PileController.Records.Packing;
 
-/// <summary>Writes a batch: version, head, the columns with their directory, the text, a CRC-32.</summary>
+/// <summary>
+/// Writes a batch: version, head, how many columns, the columns with their directory, the text, a CRC-32. Columns at the
+/// end that hold nothing but noughts are left out, as those of channels nobody has.
+/// </summary>
 /// <threadsafety>One thread at a time: the buffers are reused.</threadsafety>
 internal sealed class BatchPacker
 {
-    public const byte Version = 1;
+    public const byte Version = 2;
+
+    /// <summary>The first version: it did not tell how many columns there are, and always had those of the first channels.</summary>
+    public const byte FirstVersion = 1;
+
     private readonly ColumnSink _columns = new();
     private readonly ByteSink _whole = new();
 
@@ -15,7 +22,8 @@ internal sealed class BatchPacker
     {
         _columns.Clear();
         _whole.Clear();
-        for (int column = 0; column < TickColumns.Count; column++)
+        int columns = Filled(cells, stride, count);
+        for (int column = 0; column < columns; column++)
         {
             ReadOnlySpan<long> some = cells.AsSpan(column * stride, count);
             if (column == TickColumns.Digest)
@@ -32,8 +40,20 @@ internal sealed class BatchPacker
             firstSequence, cells.AsSpan(TickColumns.Utc * stride, count), cells.AsSpan(TickColumns.Kinds * stride, count));
         _whole.Bytes([Version]);
         head.Write(_whole);
+        _whole.Number((ulong)columns);
         _columns.WriteTo(_whole);
         Section.Write(_whole, JsonSerializer.SerializeToUtf8Bytes(text, RecordJson.Options));
         return PackedBatch.Parse(_whole.Seal());
+    }
+
+    private static int Filled(long[] cells, int stride, int count)
+    {
+        int columns = TickColumns.Count;
+        while (columns > TickColumns.FirstChannel && !cells.AsSpan((columns - 1) * stride, count).ContainsAnyExcept(0))
+        {
+            columns--;
+        }
+
+        return columns;
     }
 }

@@ -4,6 +4,7 @@ using System.Runtime.InteropServices;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Foresight;
+using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 
 namespace PileController.Records.Packing;
@@ -27,8 +28,7 @@ internal sealed class DecisionDigest
         Numbers(decision.Totals);
         Numbers(decision.Outputs);
         Readings(decision.Readings);
-        Whole(decision.Verdicts.Length);
-        _sink.Bytes(MemoryMarshal.AsBytes<Verdict>(decision.Verdicts));
+        Verdicts(decision.Verdicts);
         Hands(decision.Hands);
         Text(decision.Note);
         Numbers(decision.Tonight);
@@ -123,9 +123,21 @@ internal sealed class DecisionDigest
         Whole(outputs.BackupOn ? 1 : 0);
     }
 
+    // Those of later rows count once they say anything, so that what was decided before there were any keeps its digest.
+    private void Verdicts(ReadOnlySpan<Verdict> verdicts)
+    {
+        while (verdicts.Length > InterlockTable.FirstCount && verdicts[^1] == Verdict.Clear)
+        {
+            verdicts = verdicts[..^1];
+        }
+
+        Whole(verdicts.Length);
+        _sink.Bytes(MemoryMarshal.AsBytes(verdicts));
+    }
+
     private void Readings(RigReadings readings)
     {
-        foreach (ref readonly Reading reading in readings.AsSpan())
+        foreach (ref readonly Reading reading in readings.Told())
         {
             Whole(reading.Quanta);
             Whole(((long)reading.AgeMilliseconds << 8) | (byte)reading.Quality);

@@ -8,12 +8,15 @@ namespace PileController.Records.Packing;
 /// <threadsafety>Immutable: safe from any thread.</threadsafety>
 internal sealed class PackedBatch
 {
+    private const int FirstColumns = TickColumns.FirstChannel + (TickColumns.PerChannel * ChannelTable.FirstCount);
     private readonly ColumnIndex _columns;
+    private readonly int _written;
 
-    private PackedBatch(byte[] bytes, BatchHead head, ColumnIndex columns)
+    private PackedBatch(byte[] bytes, BatchHead head, int written, ColumnIndex columns)
     {
         Bytes = bytes;
         Head = head;
+        _written = written;
         _columns = columns;
     }
 
@@ -34,21 +37,35 @@ internal sealed class PackedBatch
     public static PackedBatch Parse(byte[] bytes)
     {
         ReadOnlySpan<byte> body = ByteSink.Unseal(bytes, "A block of ticks");
-        if (body.IsEmpty || body[0] != BatchPacker.Version)
+        if (body.IsEmpty || body[0] is not (BatchPacker.FirstVersion or BatchPacker.Version))
         {
             throw new InvalidDataException("A block of ticks has a version this build does not know.");
         }
 
         int at = 1;
         BatchHead head = BatchHead.Read(body, ref at);
-        return new PackedBatch(bytes, head, ColumnIndex.Read(bytes, body, at, TickColumns.Count));
+        ulong written = body[0] == BatchPacker.FirstVersion ? FirstColumns : Varint.Read(body, ref at);
+        if (written is < TickColumns.FirstChannel or > TickColumns.Count)
+        {
+            throw new InvalidDataException(
+                $"A block of ticks has {written} columns; this build knows {TickColumns.FirstChannel} to {TickColumns.Count}. A later one may have written it.");
+        }
+
+        return new PackedBatch(bytes, head, (int)written, ColumnIndex.Read(bytes, body, at, (int)written));
     }
 
-    /// <summary>Unpacks one column into <paramref name="cells"/>, which has <see cref="Count"/> entries.</summary>
+    /// <summary>
+    /// Unpacks one column into <paramref name="cells"/>, which has <see cref="Count"/> entries: noughts for one that was not
+    /// written, which say that a channel is not fitted.
+    /// </summary>
     /// <exception cref="InvalidDataException">The column is damaged.</exception>
     public void Column(int column, Span<long> cells)
     {
-        if (column == TickColumns.Digest)
+        if (column >= _written)
+        {
+            cells.Clear();
+        }
+        else if (column == TickColumns.Digest)
         {
             _columns.UnpackNoise(column, cells);
         }

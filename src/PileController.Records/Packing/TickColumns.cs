@@ -4,7 +4,8 @@ namespace PileController.Records.Packing;
 
 /// <summary>
 /// The columns of a packed batch, in order. All cells are whole numbers: readings in their channel's quanta,
-/// decision figures in the quantum of their series. The order is the file format: new columns go to the end.
+/// decision figures in the quantum of their series. The order is the file format: new columns go to the
+/// end, and those at the end that hold nothing but noughts are not written.
 /// </summary>
 internal static class TickColumns
 {

@@ -16,6 +16,8 @@ public static class SourceTable
     public static ProbeSource[] For(Channel channel) => channel switch
     {
         Channel.House or Channel.Outside or Channel.DuctAir => [ProbeSource.OneWire, ProbeSource.Ads1115, ProbeSource.Sht4x],
+        Channel.Humidity => [ProbeSource.Sht4x],
+        Channel.CarbonDioxide => [ProbeSource.Scd4x],
         Channel.Flow => [ProbeSource.Pulses],
         Channel.PumpPower or Channel.BlowerPower or Channel.Battery => [ProbeSource.Ina219],
         _ when ChannelKinds.IsThermometer(channel) => [ProbeSource.OneWire, ProbeSource.Ads1115],
@@ -23,11 +25,15 @@ public static class SourceTable
         _ => [],
     };
 
+    /// <summary>Whether its devices hang on an I2C bus.</summary>
+    internal static bool IsOnI2c(ProbeSource? source) => source is { } one && Addresses(one) is not null;
+
     /// <summary>First and last address a device can have (data sheets, from memory); null off the I2C bus.</summary>
     internal static (int Least, int Most)? Addresses(ProbeSource source) => source switch
     {
         ProbeSource.Ads1115 => (0x48, 0x4B),
         ProbeSource.Sht4x => (0x44, 0x46),
+        ProbeSource.Scd4x => (0x62, 0x62),
         ProbeSource.Ina219 => (0x40, 0x4F),
         _ => null,
     };

@@ -90,7 +90,9 @@ public static class WiringFaults
 
         if (fit.Wiring.Device is int device && SourceTable.Addresses(source) is ({ } least, { } most) && (device < least || device > most))
         {
-            yield return new WiringFault(i, "device", $"\"0x{device:x2}\"", $"\"0x{least:x2}\" to \"0x{most:x2}\", the addresses {SourceTable.Word(source)} can have");
+            yield return new WiringFault(i, "device", $"\"0x{device:x2}\"", least == most
+                ? $"\"0x{least:x2}\", the one address {SourceTable.Word(source)} has"
+                : $"\"0x{least:x2}\" to \"0x{most:x2}\", the addresses {SourceTable.Word(source)} can have");
         }
 
         if (source == ProbeSource.Ads1115 && fit.Wiring.ExcitationVolts is null && fit.Wiring.ExcitationInput is null)
@@ -165,7 +167,10 @@ public static class WiringFaults
         bool isVoltage = fit.Channel == Channel.Battery || other.Channel == Channel.Battery;
         return fit.Source switch
         {
-            ProbeSource.Sht4x => ("device", device, "a device of its own"),
+            // One air probe tells one place's temperature and humidity.
+            ProbeSource.Sht4x when (fit.Channel == Channel.Humidity) == (other.Channel == Channel.Humidity) => ("device", device, "a device of its own"),
+            ProbeSource.Sht4x when fit.Channel is not (Channel.House or Channel.Humidity) || other.Channel is not (Channel.House or Channel.Humidity) =>
+                ("device", device, "a device of its own: humidity is that of the house"),
             ProbeSource.Ina219 when !isVoltage => ("device", device, "a device of its own: one shunt measures one load"),
             ProbeSource.Ads1115 when wiring.Input == other.Wiring.Input => ("input", $"{wiring.Input}", "an input of its own"),
             _ => null,

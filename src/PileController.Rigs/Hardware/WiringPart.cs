@@ -15,8 +15,8 @@ internal sealed record WiringPart(
     /// <summary>All parts.</summary>
     public static IReadOnlyList<WiringPart> All { get; } =
     [
-        Needed("bus", "the number of the I2C bus, 0 to 255 (i2cdetect -l lists them)", w => $"{w.Bus}", (_, s) => IsI2c(s)),
-        Needed("device", "the device's address on the I2C bus, \"0x08\" to \"0x77\"", w => w.Device is int d ? $"\"0x{d:x2}\"" : null, (_, s) => IsI2c(s)),
+        Needed("bus", "the number of the I2C bus, 0 to 255 (i2cdetect -l lists them)", w => $"{w.Bus}", (_, s) => SourceTable.IsOnI2c(s)),
+        Needed("device", "the device's address on the I2C bus, \"0x08\" to \"0x77\"", w => w.Device is int d ? $"\"0x{d:x2}\"" : null, (_, s) => SourceTable.IsOnI2c(s)),
         Needed("input", "the converter's input, 0 to 3", w => $"{w.Input}", (_, s) => s == ProbeSource.Ads1115),
         Needed("sensor", "\"pt1000\" or \"ntc\"", w => w.Sensor is { } sensor ? $"\"{sensor.ToString().ToLowerInvariant()}\"" : null, (_, s) => s == ProbeSource.Ads1115),
         Needed("reference", "the resistor between excitation and input, \"2.2 kohm\"", w => Ohms(w.ReferenceOhms), (_, s) => s == ProbeSource.Ads1115),
@@ -41,8 +41,6 @@ internal sealed record WiringPart(
     private static string? NullIfEmpty(string? text) => string.IsNullOrEmpty(text) ? null : text;
 
     private static string? Ohms(double? ohms) => ohms is { } value ? $"{value:G6} ohm" : null;
-
-    private static bool IsI2c(ProbeSource source) => source is ProbeSource.Ads1115 or ProbeSource.Sht4x or ProbeSource.Ina219;
 
     private static bool IsNtc(ProbeFit fit, ProbeSource source) => source == ProbeSource.Ads1115 && fit.Wiring.Sensor == ResistorKind.Ntc;
 }

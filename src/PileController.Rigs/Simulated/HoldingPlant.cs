@@ -34,6 +34,15 @@ public sealed class HoldingPlant(Plant plant) : IPlant
         Channel.BlowerPower => plant.BlowerW,
         Channel.Battery => plant.BatteryV,
         Channel.Leak => 0,
+        Channel.Humidity => plant.HouseHumidityPercent,
+        Channel.CarbonDioxide => plant.HouseCarbonDioxidePpm,
+
+        // Where the demo's grower put them: in the drum, in the coldest line, in a bed (half way from air to floor), and in
+        // a cold frame (half way from house to outside).
+        Channel.SpareOne => plant.Heap.HasDrum ? plant.Heap.DrumC : plant.Heap.NearTurnsC,
+        Channel.SpareTwo => plant.ColdestLineC,
+        Channel.SpareThree => 0.5 * (plant.HouseC + plant.FloorC),
+        Channel.SpareFour => 0.5 * (plant.HouseC + plant.Sky.OutsideC),
         _ => 1,
     };
 }

@@ -8,6 +8,9 @@ namespace PileController.Rigs.Simulated;
 /// </summary>
 internal sealed class ProbeBank
 {
+    // Later channels have a stream of their own, so that the noise of the first ones is what it was before there were any.
+    private const ulong LaterStream = 0x1A7E_2000_0000_0001;
+    private const int Later = ChannelTable.Count - ChannelTable.FirstCount;
     private readonly ProbeFit[] _fits;
     private readonly ProbePart[] _parts;
     private readonly int[] _channels;
@@ -53,10 +56,9 @@ internal sealed class ProbeBank
     /// <summary>Writes what the probes say at a tick into their channels' places.</summary>
     public void Fill(Reading[] readings, long tick)
     {
-        ulong first = unchecked((ulong)tick * ChannelTable.Count);
         for (int i = 0; i < _fits.Length; i++)
         {
-            readings[_channels[i]] = new Reading(Quanta(i, first), ReadingQuality.Good, 0);
+            readings[_channels[i]] = new Reading(Quanta(i, unchecked((ulong)tick)), ReadingQuality.Good, 0);
         }
     }
 
@@ -68,7 +70,8 @@ internal sealed class ProbeBank
     /// <exception cref="ArgumentException">The state is of other probes than are fitted.</exception>
     public void Restore(IReadOnlyList<LaggedProbe> probes)
     {
-        if (!probes.Select(probe => (int)probe.Channel).SequenceEqual(_channels))
+        // A state from before a probe was fitted: the probes at the end stay as they hang there now.
+        if (probes.Count > _channels.Length || !probes.Select(probe => (int)probe.Channel).SequenceEqual(_channels[..probes.Count]))
         {
             throw new ArgumentException(
                 $"State.Probes has {string.Join(", ", probes.Select(probe => probe.Channel))}; "
@@ -76,13 +79,17 @@ internal sealed class ProbeBank
                 nameof(probes));
         }
 
-        for (int i = 0; i < _lagged.Length; i++)
+        for (int i = 0; i < probes.Count; i++)
         {
             _lagged[i] = probes[i].Value;
         }
     }
 
-    private int Quanta(int i, ulong first)
+    private ulong Noise(int channel, ulong tick) => unchecked(channel < ChannelTable.FirstCount
+        ? SplitMix64.At(_seed, (tick * ChannelTable.FirstCount) + (ulong)channel)
+        : SplitMix64.At(_seed ^ LaterStream, (tick * Later) + (ulong)(channel - ChannelTable.FirstCount)));
+
+    private int Quanta(int i, ulong tick)
     {
         double truth = _lagged[i];
         if (_switches[i])
@@ -91,7 +98,7 @@ internal sealed class ProbeBank
         }
 
         ProbePart part = _parts[i];
-        ulong bits = SplitMix64.At(_seed, unchecked(first + (ulong)_channels[i]));
+        ulong bits = Noise(_channels[i], tick);
         double shown = (truth * _gains[i]) + _offsets[i] + (part.NoiseSigma * SplitMix64.NearNormal(bits));
         if (part.Grain > 0)
         {

@@ -37,6 +37,16 @@ internal sealed record ProbePart(
         // Divider and converter: steps of 4 mV, 0.5 % (common practice, no source).
         Channel.Battery => new(1, 0.005, 0, 0.005, 0.004, 0, 60),
 
+        // SHT4x: 2 %, repeatable to 0.08 %, 0 to 100 %; a hood of felt round it slows it to a minute (data sheet, from
+        // memory; hood: common practice, no source).
+        Channel.Humidity => new(60, 0.08, 2, 0, 0.01, 0, 100),
+
+        // SCD4x: 40 ppm and 5 % of the reading, tells 0 to 40,000 ppm (data sheet, April 2021), repeatable to 10 ppm, follows
+        // within 60 s (from memory).
+        Channel.CarbonDioxide => new(60, 10, 40, 0.05, 1, 0, 40_000),
+        Channel.SpareOne or Channel.SpareTwo => Thermometer(15),
+        Channel.SpareThree or Channel.SpareFour => Thermometer(120),
+
         _ => new(0, 0, 0, 0, 0, 0, 1),
     };
 

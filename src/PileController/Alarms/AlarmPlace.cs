@@ -1,6 +1,7 @@
 using PileController.Control;
 using PileController.Control.Interlocks;
 using PileController.Control.Readings;
+using PileController.Panel.Now;
 using Judged = PileController.Control.Decisions.Verdict;
 
 namespace PileController.Alarms;
@@ -11,6 +12,9 @@ namespace PileController.Alarms;
 /// <param name="Fitted">The channels that have a probe.</param>
 public sealed record AlarmPlace(ControlSettings Control, IReadOnlyList<Interlock> Interlocks, IReadOnlyList<Channel> Fitted)
 {
+    /// <summary>What people call a channel's probe here.</summary>
+    public Func<Channel, string> NameOf { get; init; } = ProbeWords.Label;
+
     /// <summary>Whether a channel has a probe.</summary>
     public bool Has(Channel channel) => Fitted.Contains(channel);
 

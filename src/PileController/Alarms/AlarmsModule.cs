@@ -1,6 +1,7 @@
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using PileController.Alarms.Push;
 using PileController.Panel;
+using PileController.Panel.Now;
 using PileController.Service;
 using PileController.Settings;
 
@@ -14,7 +15,10 @@ internal static partial class AlarmsModule
     /// <param name="setup">What is told of the place.</param>
     public static void AddAlarms(this IServiceCollection services, PanelSetup setup)
     {
-        AlarmTable table = AlarmTable.Of(new AlarmPlace(setup.Control, setup.Interlocks, [.. setup.Rig.Probes.Select(probe => probe.Channel)]));
+        AlarmTable table = AlarmTable.Of(new AlarmPlace(setup.Control, setup.Interlocks, [.. setup.Rig.Probes.Select(probe => probe.Channel)])
+        {
+            NameOf = channel => ProbeWords.Label(setup.Rig.Probes, channel),
+        });
         AlarmFile? file = setup.AlarmsFile is { } path ? new AlarmFile(path) : null;
         AlarmsSettings settings = setup.Settings.Alarms;
         services.TryAddSingleton(TimeProvider.System);

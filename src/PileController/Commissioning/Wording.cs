@@ -1,6 +1,7 @@
 using System.Globalization;
 using PileController.Control.Readings;
 using PileController.Panel.Now;
+using PileController.Settings;
 
 namespace PileController.Commissioning;
 
@@ -22,8 +23,8 @@ internal static class Wording
     /// <summary>A number with so many digits behind the point at most.</summary>
     public static string Number(double value, int digits = 1) => Math.Round(value, digits).ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>What people call a probe.</summary>
-    public static string Probe(Channel channel) => ProbeWords.Label(channel);
+    /// <summary>What people call a probe of this place.</summary>
+    public static string Probe(PileSettings settings, Channel channel) => ProbeWords.Label(settings.Rig.Probes, channel);
 
     /// <summary>Several names in a sentence.</summary>
     public static string All(IEnumerable<string> names) => string.Join(", ", names);

@@ -55,7 +55,10 @@ public sealed record PileSettings
     /// <summary>The effective settings as one line of JSON: every field, in the order of the table, in its own unit.</summary>
     public string CanonicalJson() => SettingsWriter.Write(this);
 
-    /// <summary>A stable mark of the effective settings: SHA-256 of <see cref="CanonicalJson"/>, lower-case hex.</summary>
+    /// <summary>
+    /// A stable mark of the effective settings: SHA-256 of <see cref="CanonicalJson"/>, lower-case hex, without the keys that
+    /// earlier builds did not know and that say no more than when left out.
+    /// </summary>
     public string Fingerprint() => SettingsWriter.Fingerprint(this);
 
     /// <summary>

@@ -77,4 +77,7 @@ public enum Dimension
 
     /// <summary>An electric resistance.</summary>
     Resistance,
+
+    /// <summary>A small share of a gas in air, by volume; parts per million.</summary>
+    GasShare,
 }

@@ -35,6 +35,7 @@ public static class DimensionTable
         new("a density", "300 kg/m3"),
         new("a speed", "6 m/s"),
         new("a resistance", "2.2 kohm"),
+        new("a share of a gas in air", "5000 ppm"),
     ];
 
     /// <summary>How <paramref name="dimension"/> is spoken of.</summary>

@@ -125,6 +125,8 @@ public static class UnitTable
 
         Row("%", Dimension.Share, 0.01m, "percent"),
 
+        Row("ppm", Dimension.GasShare, 1),
+
         Row("kg/m3", Dimension.Density, 1),
         Row("lb/ft3", Dimension.Density, Pound / CubicFoot),
         Row("lb/yd3", Dimension.Density, Pound / (27 * CubicFoot)),

@@ -1,12 +1,16 @@
 using PileController.Control;
 using PileController.Control.Readings;
 using PileController.Records;
+using PileController.Rigs;
 using PileController.Settings;
 using PileController.Simulation;
 
 namespace PileController.Benchmarks.Records;
 
-/// <summary>Ticks as the demo's holding makes them: its probes with their noise, its control, a recorded year's weather.</summary>
+/// <summary>
+/// Ticks as the demo's holding makes them, with a probe for the sun besides so that every channel has one: their noise, its
+/// control, a recorded year's weather.
+/// </summary>
 internal static class DemoTicks
 {
     private const int Year = 2012;
@@ -24,7 +28,7 @@ internal static class DemoTicks
     {
         PileSettings settings = PileSettings.AlderBank;
         Holding holding = new(
-            HoldingBuild.Plant(settings), settings.Control, settings.Rig, new Winter("", WeatherFile, Year, true).Weather(),
+            HoldingBuild.Plant(settings), settings.Control, settings.Rig with { Probes = [.. settings.Rig.Probes, new ProbeFit(Channel.Sun)] }, new Winter("", WeatherFile, Year, true).Weather(),
             HoldingBuild.StandardOffsetMinutes(settings), StartUtcMilliseconds);
         for (int tick = 0; tick < days * ADay; tick++)
         {

@@ -1,6 +1,7 @@
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Modes;
+using PileController.Control.Readings;
 using PileController.Records;
 using PileController.Records.Keeping;
 using PileController.Records.Storage;
@@ -52,7 +53,7 @@ internal static class OwnStore
     {
         Dictionary<string, QuestionTime> times = [];
         string[] series = [.. RecordSeries.All.Select(one => one.Name)];
-        await TimeAsync("rawDay24Series", Points(series[..24], 1, 0));
+        await TimeAsync("rawDay24Channels", Points([.. ChannelTable.All.Select(channel => channel.Name)], 1, 0));
         await TimeAsync("rawDayAllSeries", Points(series, 1, 0));
         await TimeAsync("yearOfOneSeriesTo1500Points", Points(["heapCore"], 365, 365 * DayMilliseconds / 1500));
         await TimeAsync("newestDecisions", Lines(end => new DecisionAsk(0, end) { Limit = Page }));

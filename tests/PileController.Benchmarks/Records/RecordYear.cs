@@ -47,7 +47,6 @@ internal static class RecordYear
     private static async Task<JsonObject> FiguresAsync(TrialDisk disk, RecordYearAsk ask, TextWriter progress)
     {
         StoreFigures own = OwnStore.Write(disk, "record", ask.Days ?? Year, progress);
-        own = own with { FileMegabytesOf24Channels = Math.Round(own.FileMegabytes + SixMoreProbes.Megabytes(disk.Folder("record")), 1) };
         own = own with { Questions = await OwnStore.AskAsync(disk.Folder("record")) };
         JsonObject all = JsonSerializer.SerializeToNode(own, Json)!.AsObject();
         if (!ask.Alone)

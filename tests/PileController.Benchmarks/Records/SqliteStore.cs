@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using PileController.Control.Decisions;
+using PileController.Control.Readings;
 using PileController.Records;
 using PileController.Records.Packing;
 
@@ -71,7 +72,7 @@ internal static class SqliteStore
         Dictionary<string, QuestionTime> times = [];
         string day = "where utc >= (select max(utc) from ticks) - 86400000 order by utc";
         long step = 365 * DayMilliseconds / 1500;
-        await TimeAsync("rawDay24Series", $"select utc, {string.Join(", ", Columns[..24])} from ticks {day}");
+        await TimeAsync("rawDay24Channels", $"select utc, {string.Join(", ", Columns[..ChannelTable.Count])} from ticks {day}");
         await TimeAsync("rawDayAllSeries", $"select utc, {string.Join(", ", Columns)} from ticks {day}");
         await TimeAsync("yearOfOneSeriesTo1500Points", $"select utc / {step}, min(c0), avg(c0), max(c0), count(c0) from ticks group by 1 order by 1");
         await TimeAsync("newestDecisions", $"select line from decisions order by n desc limit {Page}");

@@ -9,9 +9,6 @@ internal sealed record StoreFigures
 
     public required double FileMegabytes { get; init; }
 
-    /// <summary>What a rig of 24 channels would take; null where it is not told. See <see cref="SixMoreProbes"/>.</summary>
-    public double? FileMegabytesOf24Channels { get; init; }
-
     public required double WrittenMegabytesPerDay { get; init; }
 
     /// <summary>Syncs that made ticks safe.</summary>

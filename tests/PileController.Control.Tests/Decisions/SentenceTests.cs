@@ -125,6 +125,7 @@ public sealed class SentenceTests
         ("tripped, no flow, pump asked for by hand", Tripped("noFlow") with { Hands = [AdasPump] }),
         ("tripped twice", Tripped("level", "pumpSilent")),
         ("fire watch", Acting(Drawing, "heapFire")),
+        ("foul air", Acting(Drawing, "carbonDioxide")),
         ("warnings", Acting(Drawing, "storeFailing", "clockJump")),
         ("refused", Tripped("leak") with { Note = "Not cleared: The leak switch is wet. The cause still stands." }),
     ];

@@ -15,7 +15,7 @@ public sealed class InterlockRuleTests
         ("houseHot", 15, 32.1, 60_000), ("batteryLow", 12.8, 11.59, 300_000), ("batteryEmpty", 12.8, 11.19, 60_000),
         ("heapBlind", 0, 1, 600_000), ("houseBlind", 0, 1, 120_000), ("flowWhileOff", 0, 1, 120_000),
         ("storeFailing", 0, 1, 30_000), ("clockJump", 0, 5.1, 0), ("tickLate", 0, 10.1, 0),
-        ("restarts", 4, 5, 0),
+        ("restarts", 4, 5, 0), ("carbonDioxide", 600, 5001, 300_000),
     ];
 
     public static TheoryData<string> Ids => [.. InterlockTable.All.Select(row => row.Id)];
@@ -31,16 +31,29 @@ public sealed class InterlockRuleTests
     [Fact]
     public void Judge_AMemoryOfAnEarlierTable_KeepsItsTripsAndTakesTheNewRowsAsClear()
     {
-        InterlockMemory[] shorter = [.. Enumerable.Repeat(new InterlockMemory(-1, false, false), InterlockTable.All.Count - 1)];
+        InterlockMemory[] shorter = [.. Enumerable.Repeat(new InterlockMemory(-1, false, false), InterlockTable.FirstCount - 1)];
         shorter[0] = new InterlockMemory(-1, true, true);
 
         (Verdict[] verdicts, InterlockMemory[] memory, InterlockRule.Effect effect) =
             InterlockRule.Judge(Settings, new double[Signals.Count], shorter, [], RowRun.At(1000));
 
-        Assert.Equal(InterlockTable.All.Count, memory.Length);
+        Assert.Equal(InterlockTable.FirstCount, memory.Length);
+        Assert.Equal(InterlockTable.All.Count, verdicts.Length);
         Assert.Equal(Verdict.Latched, verdicts[0]);
         Assert.Equal(Verdict.Clear, verdicts[^1]);
         Assert.True(effect.Tripped);
+    }
+
+    [Fact]
+    public void Judge_ALaterRow_IsRememberedOnceThereIsSomethingAndNotBefore()
+    {
+        double[] signals = RowRun.AllSound(Settings);
+        InterlockMemory[] calm = InterlockRule.Judge(Settings, signals, Memory.Fresh.Interlocks, [], RowRun.At(0)).Memory;
+        signals[(int)Signal.CarbonDioxide] = 9000;
+        InterlockMemory[] passed = InterlockRule.Judge(Settings, signals, calm, [], RowRun.At(10_000)).Memory;
+
+        Assert.Equal(InterlockTable.FirstCount, calm.Length);
+        Assert.Equal([.. calm, new InterlockMemory(10_000, false, false)], passed);
     }
 
     [Theory]

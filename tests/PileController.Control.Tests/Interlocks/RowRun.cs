@@ -27,6 +27,7 @@ internal sealed class RowRun(ControlSettings settings, string id)
         signals[(int)Signal.ColdestLine] = settings.Limits.LineFrostC + 10;
         signals[(int)Signal.HottestHeap] = 60;
         signals[(int)Signal.Battery] = 13;
+        signals[(int)Signal.CarbonDioxide] = 600;
         return signals;
     }
 

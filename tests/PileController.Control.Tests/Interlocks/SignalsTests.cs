@@ -83,6 +83,16 @@ public sealed class SignalsTests
     }
 
     [Fact]
+    public void Fill_CarbonDioxide_IsNoneWithoutAProbeAndUnknownWhereItIsNotBelieved()
+    {
+        RigReadings foul = Sound.Readings.With(Channel.CarbonDioxide, 6000);
+
+        Assert.Equal(double.NegativeInfinity, Of(Signal.CarbonDioxide, Sound.Readings, default));
+        Assert.Equal(6000, Of(Signal.CarbonDioxide, foul, default));
+        Assert.True(double.IsNaN(Of(Signal.CarbonDioxide, foul.Doubted(Channel.CarbonDioxide, ReadingQuality.NoAnswer), default)));
+    }
+
+    [Fact]
     public void Fill_ShellReports_AreTakenInSeconds()
     {
         ReportTick report = new(true, -7000, 12_000);

@@ -28,7 +28,7 @@ public sealed class ProbeMemoriesTests
     {
         ProbeMemory[] each = [.. Enumerable.Repeat(Believed, ChannelTable.Count)];
         each[3] = one;
-        each[ChannelTable.Count - 1] = one;
+        each[ChannelTable.FirstCount - 1] = one;
 
         Assert.NotEmpty(name);
         Assert.Equal(each, ProbeMemories.Of(each).Unfolded());
@@ -37,7 +37,17 @@ public sealed class ProbeMemoriesTests
 
     [Fact]
     public void Of_FewerChannels_TheOthersAreFresh() =>
-        Assert.Equal([Believed, .. Enumerable.Repeat(ProbeMemory.Fresh, ChannelTable.Count - 1)], ProbeMemories.Of([Believed]).Unfolded());
+        Assert.Equal([Believed, .. Enumerable.Repeat(ProbeMemory.Fresh, ChannelTable.FirstCount - 1)], ProbeMemories.Of([Believed]).Unfolded());
+
+    [Fact]
+    public void Unfolded_LaterChannels_AreToldUpToTheLastThatIsFitted()
+    {
+        ProbeMemory[] first = [.. Enumerable.Repeat(Believed, ChannelTable.FirstCount)];
+        ProbeMemory gone = Believed with { Quality = ReadingQuality.NotFitted };
+
+        Assert.Equal(first, ProbeMemories.Of([.. first, gone, gone]).Unfolded());
+        Assert.Equal([.. first, ProbeMemory.Fresh, Believed], ProbeMemories.Of([.. first, gone, Believed]).Unfolded());
+    }
 
     [Fact]
     public void Next_AProbeIsDoubtedAndBelievedAgain_TheOlderMemoryStaysAsItWas()

@@ -40,7 +40,7 @@ internal sealed class Bench(ControlSettings? settings = null)
             said = said.With(Channel.PumpPower, PumpTakesPower ? duty * Settings.PumpWatts : 0);
         }
 
-        foreach (Channel channel in Live)
+        foreach (Channel channel in Live.Where(channel => Readings[channel].Quality != ReadingQuality.NotFitted))
         {
             said = said.With(channel, said[channel] with { Quanta = said[channel].Quanta + (int)(Memory.Sequence % 2) });
         }

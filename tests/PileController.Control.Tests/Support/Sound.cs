@@ -2,7 +2,7 @@ using PileController.Control.Readings;
 
 namespace PileController.Control.Tests.Support;
 
-/// <summary>Readings of a rig with nothing wrong, on a cold night.</summary>
+/// <summary>Readings of a rig with nothing wrong, on a cold night; no probe for what came after the first channels.</summary>
 internal static class Sound
 {
     private static readonly (Channel Channel, double Value)[] Values =
@@ -14,7 +14,7 @@ internal static class Sound
     ];
 
     public static RigReadings Readings { get; } =
-        new([.. Values.Select(v => Reading.FromValue(v.Channel, v.Value))]);
+        Values.Aggregate(RigReadings.None, (all, v) => all.With(v.Channel, v.Value));
 
     public static RigReadings With(this RigReadings readings, Channel channel, double value) =>
         readings.With(channel, Reading.FromValue(channel, value));

@@ -1,6 +1,7 @@
 using System.Reflection;
 using PileController.Control.Decisions;
 using PileController.Control.Foresight;
+using PileController.Control.Interlocks;
 using PileController.Control.Readings;
 using PileController.Records.Crash;
 using PileController.Records.Packing;
@@ -34,6 +35,17 @@ public sealed class DecisionDigestTests
     [Fact]
     public void Digest_LastBitOfANumberChanged_Differs() => Assert.NotEqual(
         new DecisionDigest().Of(Whole), new DecisionDigest().Of(Whole with { WantWatts = Math.BitIncrement(Whole.WantWatts) }));
+
+    // What was decided before there were later channels and rows keeps its digest.
+    [Fact]
+    public void Digest_LaterRowsThatSayNothing_DoNotCount()
+    {
+        Verdict[] first = [.. Enumerable.Repeat(Verdict.Blind, InterlockTable.FirstCount)];
+        ulong before = new DecisionDigest().Of(Whole with { Verdicts = first });
+
+        Assert.Equal(before, new DecisionDigest().Of(Whole with { Verdicts = [.. first, Verdict.Clear] }));
+        Assert.NotEqual(before, new DecisionDigest().Of(Whole with { Verdicts = [.. first, Verdict.Pending] }));
+    }
 
     [Fact]
     public void Digest_AnyReadingChanged_Differs()

@@ -10,6 +10,7 @@ namespace PileController.Records.Tests.Packing;
 
 public sealed class PackedBatchTests
 {
+    private const int Later = ChannelTable.Count - ChannelTable.FirstCount;
     private static readonly RecordOrigin Origin = new("hash", "build", "platform");
 
     private static readonly Gen<Reading> AnyReading = Gen.Select(
@@ -77,6 +78,7 @@ public sealed class PackedBatchTests
     [Theory]
     [InlineData("[]")]
     [InlineData("[1,2]")]
+    [InlineData("[0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0,0]")]
     [InlineData("{}")]
     public void Json_ReadingsOfAnotherCount_AreRefused(string json) =>
         Assert.Throws<JsonException>(() => JsonSerializer.Deserialize<RigReadings>(json, RecordJson.Options));
@@ -92,6 +94,39 @@ public sealed class PackedBatchTests
 
             Assert.Throws<InvalidDataException>(() => PackedBatch.Parse(damaged));
         }
+    }
+
+    [Fact]
+    public void Pack_LaterChannelsThatNobodyHas_AreNotWritten()
+    {
+        RigReadings[] all = [.. TrialTicks.First(60).Select(tick => tick.Raw)];
+        RigReadings[] first = [.. all.Select(raw => new RigReadings([.. raw.AsSpan()[..ChannelTable.FirstCount], .. new Reading[Later]]))];
+        RigReadings[] last = [.. first.Zip(all, (few, raw) => few.With(Channel.SpareFour, raw[Channel.SpareFour]))];
+
+        PackedBatch without = PackOf(Ticks(first), squeeze: false).Batch;
+
+        Assert.Equal(first.SelectMany(r => r.AsSpan().ToArray()), without.RawReadings().SelectMany(r => r.AsSpan().ToArray()));
+        Assert.All(without.Column(TickColumns.Of(Channel.SpareFour, TickColumns.Quality)), cell => Assert.Equal(0, cell));
+        Assert.True(without.Bytes.Length + (Later * TickColumns.PerChannel) < PackOf(Ticks(last), squeeze: false).Batch.Bytes.Length);
+    }
+
+    // As if a later build knew one channel more.
+    [Fact]
+    public void Parse_MoreColumnsThanAreKnown_IsRefusedWithTheirNumber()
+    {
+        byte[] bytes = PackOf(TrialTicks.First(5), squeeze: false).Batch.Bytes;
+        int at = 1;
+        BatchHead.Read(bytes, ref at);
+        int rest = at;
+        Assert.InRange((int)Varint.Read(bytes, ref rest), TickColumns.FirstChannel, TickColumns.Count);
+        ByteSink sink = new();
+        sink.Bytes(bytes.AsSpan(0, at));
+        sink.Number(TickColumns.Count + 1);
+        sink.Bytes(bytes.AsSpan(rest..^4));
+
+        InvalidDataException refused = Assert.Throws<InvalidDataException>(() => PackedBatch.Parse(sink.Seal()));
+
+        Assert.Contains($"has {TickColumns.Count + 1} columns", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]

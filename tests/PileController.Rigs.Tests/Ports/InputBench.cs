@@ -32,6 +32,8 @@ internal sealed class InputBench(ProbeFit probe, Action<InputBench, double> set,
 
     public MonitorChip Monitor { get; } = new();
 
+    public GasChip Gas => field ??= new GasChip(Time);
+
     public IRig Make()
     {
         GpioController controller = new(Lines);
@@ -44,7 +46,7 @@ internal sealed class InputBench(ProbeFit probe, Action<InputBench, double> set,
         };
         InputPorts inputs = new()
         {
-            OpenI2c = place => place.DeviceAddress switch { 0x48 => Converter, 0x44 => Air, _ => Monitor },
+            OpenI2c = place => place.DeviceAddress switch { 0x48 => Converter, 0x44 => Air, 0x62 => Gas, _ => Monitor },
             Pause = _ => { },
         };
         return new GpioRig(controller, settings, default, Time, _ => { }, inputs, OutputPorts.Of(settings.Hardware, () => controller));
@@ -72,5 +74,6 @@ internal sealed class InputBench(ProbeFit probe, Action<InputBench, double> set,
         Converter.Dispose();
         Air.Dispose();
         Monitor.Dispose();
+        Gas.Dispose();
     }
 }

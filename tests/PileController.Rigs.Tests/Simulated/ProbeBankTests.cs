@@ -117,6 +117,67 @@ public class ProbeBankTests
         Assert.InRange(readings[(int)Channel.PumpPower].ValueOf(Channel.PumpPower), 0, 0.25);
     }
 
+    // What was recorded before there were later channels comes again to the bit.
+    [Fact]
+    public void Fill_FirstChannels_HaveTheNoiseOfAStreamOfEighteen()
+    {
+        FakePlant plant = new() { [Channel.House] = 12.34 };
+        ProbeBank alone = new([new ProbeFit(Channel.House)], 5, plant);
+        ProbeBank among = new([new ProbeFit(Channel.SpareOne), new ProbeFit(Channel.House), new ProbeFit(Channel.CarbonDioxide)], 5, plant);
+        Reading[] readings = new Reading[ChannelTable.Count];
+        Reading[] others = new Reading[ChannelTable.Count];
+        for (int tick = 0; tick < 1000; tick++)
+        {
+            alone.Fill(readings, tick);
+            among.Fill(others, tick);
+            double noise = 0.03 * SplitMix64.NearNormal(SplitMix64.At(5, (18UL * (ulong)tick) + (ulong)Channel.House));
+            int quanta = (int)Math.Round((12.34 + ProbeErrors.OffsetOf(Channel.House, 5) + noise) * 16, MidpointRounding.AwayFromZero);
+
+            Assert.Equal(quanta, readings[(int)Channel.House].Quanta);
+            Assert.Equal(quanta, others[(int)Channel.House].Quanta);
+        }
+    }
+
+    [Fact]
+    public void Fill_LaterChannels_HaveNoNoiseInCommonWithTheFirst()
+    {
+        FakePlant plant = new();
+        ProbeBank bank = new([.. Enum.GetValues<Channel>().Where(c => ChannelTable.Of(c).Unit == "°C").Select(c => new ProbeFit(c))], 3, plant);
+        Reading[][] said = [.. Enumerable.Range(0, 500).Select(tick =>
+        {
+            Reading[] readings = new Reading[ChannelTable.Count];
+            bank.Fill(readings, tick);
+            return readings;
+        })];
+
+        for (Channel later = Channel.SpareOne; later <= Channel.SpareFour; later++)
+        {
+            Assert.All(
+                Enum.GetValues<Channel>().Where(other => ChannelTable.Of(other).Unit == "°C" && other != later),
+                other => Assert.InRange(Correlation(said, later, other), -0.2, 0.2));
+        }
+    }
+
+    [Fact]
+    public void Restore_OfBeforeAProbeWasFitted_LeavesThatOneAsItHangs()
+    {
+        FakePlant plant = new() { [Channel.House] = 8, [Channel.SpareOne] = 55 };
+        ProbeBank bank = new([new ProbeFit(Channel.House), new ProbeFit(Channel.SpareOne)], 1, plant);
+
+        bank.Restore([new LaggedProbe(Channel.House, 3)]);
+
+        Assert.Equal([new LaggedProbe(Channel.House, 3), new LaggedProbe(Channel.SpareOne, 55)], bank.Export());
+    }
+
+    private static double Correlation(Reading[][] said, Channel one, Channel other)
+    {
+        double[] x = [.. said.Select(readings => (double)readings[(int)one].Quanta)];
+        double[] y = [.. said.Select(readings => (double)readings[(int)other].Quanta)];
+        double Spread(double[] a, double[] b) => a.Zip(b).Sum(pair => (pair.First - a.Average()) * (pair.Second - b.Average()));
+        double scale = Math.Sqrt(Spread(x, x) * Spread(y, y));
+        return scale == 0 ? 0 : Spread(x, y) / scale;
+    }
+
     [Fact]
     public void Restore_OtherProbes_SaysWhichAreFitted()
     {

@@ -1,7 +1,9 @@
 using PileController.Alarms;
 using PileController.Control.Decisions;
 using PileController.Control.Foresight;
+using PileController.Control.Interlocks;
 using PileController.Control.Readings;
+using PileController.Panel.Now;
 using PileController.Settings;
 using static PileController.Tests.Alarms.Bench;
 
@@ -42,6 +44,7 @@ public class AlarmRowsTests
         ["houseFrost"] = f => With(f, Channel.House, 0.5),
         ["houseCold"] = f => With(f, Channel.House, 4),
         ["houseHot"] = f => Judged(f, "houseHot", Verdict.Acting),
+        ["carbonDioxide"] = f => Judged(f, "carbonDioxide", Verdict.Acting),
         ["batteryEmpty"] = f => Judged(f, "batteryEmpty", Verdict.Acting),
         ["batteryLow"] = f => Judged(f, "batteryLow", Verdict.Acting),
         ["blowerSilent"] = f => f with { Decision = f.Decision! with { Outputs = new Outputs(0, 0, 0.8, false) } },
@@ -135,19 +138,31 @@ public class AlarmRowsTests
     private static readonly (string Cause, string Effect)[] SlowerCauses = [("recordStops", "recordGaps"), ("houseHot", "probe.floor")];
 
     [Fact]
+    public void Table_SpareThermometers_AreCalledWhatTheGrowerCallsThem()
+    {
+        AlarmTable named = AlarmTable.Of(new AlarmPlace(PileSettings.AlderBank.Control, InterlockTable.All, [Channel.SpareOne, Channel.SpareTwo])
+        {
+            NameOf = channel => channel == Channel.SpareOne ? "Mushroom cellar" : ProbeWords.Label(channel),
+        });
+
+        Assert.StartsWith("Mushroom cellar: ", named.Rows[named.IndexOf("probe.spareOne")].Name, StringComparison.Ordinal);
+        Assert.StartsWith("Spare thermometer 2: ", named.Rows[named.IndexOf("probe.spareTwo")].Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Table_TheInterlocks_EachHaveAnAlarmOrAReasonForNone()
     {
         // The frost guard acts by itself and asks nothing of anybody: what is told is a line it cannot keep from freezing.
         // A store that fails, a clock, a late tick are told by rows of other names.
         string[] named = ["lineFrost", "storeFailing", "clockJump", "tickLate", "supplyHot"];
         Assert.All(
-            PileController.Control.Interlocks.InterlockTable.All,
+            InterlockTable.All,
             interlock => Assert.True(Table.IndexOf(interlock.Id) >= 0 || named.Contains(interlock.Id), interlock.Id));
     }
 
     [Fact]
-    public void ProtectsPeople_LeakScaldAndFire_AreTheOnesShelvedForShort() =>
-        Assert.Equal(["leak", "scald", "heapFire"], Table.Rows.Where(row => row.ProtectsPeople).Select(row => row.Key));
+    public void ProtectsPeople_LeakScaldFireAndFoulAir_AreTheOnesShelvedForShort() =>
+        Assert.Equal(["leak", "scald", "heapFire", "carbonDioxide"], Table.Rows.Where(row => row.ProtectsPeople).Select(row => row.Key));
 
     [Theory]
     [InlineData(10, false)]

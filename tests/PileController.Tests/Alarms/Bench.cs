@@ -96,6 +96,8 @@ internal sealed class Bench
         (Channel.HeapCore, 58), (Channel.HeapMiddle, 57), (Channel.HeapTurns, 50), (Channel.HeapEdge, 35), (Channel.Supply, 20),
         (Channel.Return, 18), (Channel.House, 12), (Channel.Floor, 12), (Channel.Tank, 25), (Channel.Outside, 2), (Channel.DuctAir, 15),
         (Channel.Flow, 0), (Channel.PumpPower, 0), (Channel.BlowerPower, 0), (Channel.Battery, 12.6), (Channel.Leak, 0), (Channel.Level, 1),
+        (Channel.Humidity, 80), (Channel.CarbonDioxide, 600), (Channel.SpareOne, 50), (Channel.SpareTwo, 6), (Channel.SpareThree, 10),
+        (Channel.SpareFour, 5),
     ];
 
     private static Decision DecisionOf(Instant at, RigReadings readings) => new()

@@ -43,6 +43,11 @@ public sealed class FaultAlarmsTests(ITestOutputHelper output)
     [
         (FaultKind.Stuck, Channel.Battery), (FaultKind.Stuck, Channel.Leak), (FaultKind.Stuck, Channel.Level),
         (FaultKind.Spike, Channel.Return), (FaultKind.Spike, Channel.DuctAir),
+
+        // Wet air stands at 100 %, and a door or a handful of gas moves either by more than the wild value.
+        (FaultKind.Stuck, Channel.Humidity), (FaultKind.Spike, Channel.Humidity), (FaultKind.Spike, Channel.CarbonDioxide),
+        (FaultKind.Spike, Channel.SpareOne), (FaultKind.Spike, Channel.SpareTwo), (FaultKind.Spike, Channel.SpareThree),
+        (FaultKind.Spike, Channel.SpareFour),
     ];
 
     // What shows only while pump or blower runs.
@@ -123,6 +128,9 @@ public sealed class FaultAlarmsTests(ITestOutputHelper output)
     [InlineData(FaultKind.Stuck, Channel.Level)]
     [InlineData(FaultKind.Spike, Channel.Return)]
     [InlineData(FaultKind.Spike, Channel.DuctAir)]
+    [InlineData(FaultKind.Stuck, Channel.Humidity)]
+    [InlineData(FaultKind.Spike, Channel.CarbonDioxide)]
+    [InlineData(FaultKind.Spike, Channel.SpareTwo)]
     public void Fault_ThatCannotBeToldFromTheTruth_RaisesNothing(FaultKind kind, Channel channel)
     {
         FaultTrial trial = new();

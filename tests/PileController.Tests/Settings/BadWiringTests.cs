@@ -14,7 +14,7 @@ public class BadWiringTests
     public static TheoryData<string, string, string, string> Faults => new()
     {
         // By themselves.
-        { """{ "channel": "house", "from": "i2c" }""", "rig.probes[0].from", "\"i2c\"", "one of \"oneWire\", \"ads1115\", \"sht4x\", \"ina219\", \"pulses\", \"switch\"" },
+        { """{ "channel": "house", "from": "i2c" }""", "rig.probes[0].from", "\"i2c\"", "one of \"oneWire\", \"ads1115\", \"sht4x\", \"scd4x\", \"ina219\", \"pulses\", \"switch\"" },
         { """{ "channel": "house", "from": "sht4x", "bus": 1, "device": "0x78" }""", "rig.probes[0].device", "\"0x78\"", "\"0x08\" to \"0x77\"" },
         { """{ "channel": "house", "from": "sht4x", "bus": 1, "device": 68 }""", "rig.probes[0].device", "68", "in hexadecimal and in quotes" },
         { """{ "channel": "house", "from": "sht4x", "bus": 1, "device": "44" }""", "rig.probes[0].device", "\"44\"", "in hexadecimal and in quotes" },
@@ -59,6 +59,12 @@ public class BadWiringTests
         { $$"""{ "channel": "supply", {{Pt}}, "input": 3, "excitation": "3.3 V" }, { "channel": "return", {{Pt}}, "input": 1, "excitationInput": 3 }""", "rig.probes[0].input", "3", "rig.probes[1] measures its excitation" },
         { $$"""{ "channel": "supply", {{Pt}}, "input": 3, "excitationInput": 3 }""", "rig.probes[0].input", "3", "rig.probes[0] measures its excitation" },
         { """{ "channel": "house", "from": "sht4x", "bus": 1, "device": "0x44" }, { "channel": "outside", "from": "sht4x", "bus": 1, "device": "0x44" }""", "rig.probes[1].device", "\"0x44\"", "a device of its own" },
+        { """{ "channel": "outside", "from": "sht4x", "bus": 1, "device": "0x44" }, { "channel": "humidity", "from": "sht4x", "bus": 1, "device": "0x44" }""", "rig.probes[1].device", "\"0x44\"", "humidity is that of the house" },
+        { """{ "channel": "carbonDioxide", "from": "scd4x", "bus": 1, "device": "0x61" }""", "rig.probes[0].device", "\"0x61\"", "\"0x62\", the one address scd4x has" },
+        { """{ "channel": "carbonDioxide", "from": "scd4x", "device": "0x62" }""", "rig.probes[0].bus", "none", "the number of the I2C bus" },
+        { """{ "channel": "carbonDioxide", "from": "sht4x", "bus": 1, "device": "0x44" }""", "rig.probes[0].from", "\"sht4x\"", "\"scd4x\" for carbonDioxide" },
+        { """{ "channel": "humidity", "from": "scd4x", "bus": 1, "device": "0x62" }""", "rig.probes[0].from", "\"scd4x\"", "\"sht4x\" for humidity" },
+        { """{ "channel": "humidity", "from": "sht4x", "bus": 1, "device": "0x44", "offset": "1 K" }""", "rig.probes[0].offset", "1 K", "thermometers only" },
         { $$"""{ "channel": "pumpPower", {{Power}} }, { "channel": "blowerPower", {{Power}} }""", "rig.probes[1].device", "\"0x40\"", "one shunt measures one load" },
         { """{ "channel": "house", "from": "sht4x", "bus": 1, "device": "0x44" }, { "channel": "battery", "from": "ina219", "bus": 1, "device": "0x44" }""", "rig.probes[1].device", "\"0x44\"", "an address of its own on bus 1" },
     };
@@ -69,6 +75,8 @@ public class BadWiringTests
         $$"""{ "channel": "pumpPower", {{Power}} }, { "channel": "battery", "from": "ina219", "bus": 1, "device": "0x40" }""",
         """{ "channel": "house", "from": "sht4x", "bus": 1, "device": "0x44" }, { "channel": "outside", "from": "sht4x", "bus": 3, "device": "0x44" }""",
         $$"""{ "channel": "supply", {{Pt}}, "input": 0, "excitationInput": 3 }, { "channel": "return", {{Pt}}, "input": 1, "excitationInput": 3 }""",
+        """{ "channel": "house", "from": "sht4x", "bus": 1, "device": "0x44" }, { "channel": "humidity", "from": "sht4x", "bus": 1, "device": "0x44" }, { "channel": "carbonDioxide", "from": "scd4x", "bus": 1, "device": "0x62" }""",
+        """{ "channel": "spareTwo", "address": "28-000000000002", "label": "Cold frame 2 (north)" }, { "channel": "spareOne", "from": "ads1115", "bus": 1, "device": "0x4B", "sensor": "ntc", "reference": "10 kohm", "resistanceAt25C": "10 kohm", "beta": "3950 K", "input": 0, "excitation": "3300 mV" }""",
         """{ "channel": "house", "from": "oneWire", "address": "28-000000000001" }""",
         """{ "channel": "flow", "from": "pulses", "line": 5, "mostPulses": "30 1/s" }, { "channel": "leak", "from": "switch", "line": 6, "wellWhen": "high" }""",
         """{ "channel": "tank", "from": "ads1115", "bus": 1, "device": "0x4B", "sensor": "ntc", "reference": "10 kohm", "resistanceAt25C": "10 kohm", "beta": "3950 K", "input": 0, "excitation": "3300 mV" }""",

@@ -25,6 +25,8 @@ internal static class DoubtWords
         Group(text, readings, Channel.House, Channel.House, "the want is reckoned from the air outside");
         Group(text, readings, Channel.Floor, Channel.DuctAir, "");
         Group(text, readings, Channel.Sun, Channel.Level, "");
+        Group(text, readings, Channel.Humidity, Channel.CarbonDioxide, "");
+        Group(text, readings, Channel.SpareOne, Channel.SpareFour, "");
         if (!decision.Estimate.Trusted && decision.Curb != Curb.Probes)
         {
             text.Append(" The estimate of the heap is not to be trusted now.");
@@ -86,7 +88,13 @@ internal static class DoubtWords
         Channel.BlowerPower => "blower's power meter",
         Channel.Battery => "battery probe",
         Channel.Leak => "leak switch",
-        _ => "level switch",
+        Channel.Level => "level switch",
+        Channel.Humidity => "humidity probe",
+        Channel.CarbonDioxide => "carbon dioxide probe",
+        Channel.SpareOne => "first spare probe",
+        Channel.SpareTwo => "second spare probe",
+        Channel.SpareThree => "third spare probe",
+        _ => "fourth spare probe",
     };
 
     private static string Fault(ReadingQuality quality) => quality switch

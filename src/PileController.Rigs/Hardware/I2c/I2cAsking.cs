@@ -1,4 +1,5 @@
 using System.Device.I2c;
+using PileController.Control.Readings;
 using PileController.Rigs.Hardware.Inputs;
 
 namespace PileController.Rigs.Hardware.I2c;
@@ -25,6 +26,10 @@ internal static class I2cAsking
         ];
     }
 
-    /// <summary>An air probe.</summary>
-    public static IReadOnlyList<Measured> Air(I2cDevice device, Action<TimeSpan> pause) => [new Sht4x(device, pause).Celsius()];
+    /// <summary>An air probe, measured once for all.</summary>
+    public static IReadOnlyList<Measured> Air(I2cDevice device, IReadOnlyList<ProbeFit> fits, Action<TimeSpan> pause)
+    {
+        (Measured celsius, Measured percent) = new Sht4x(device, pause).Measure();
+        return [.. fits.Select(fit => fit.Channel == Channel.Humidity ? percent : celsius)];
+    }
 }

@@ -24,7 +24,7 @@ internal sealed class I2cInputs : IInputGroup
     {
         List<BusPlace> places = [];
         List<ProbeBus> buses = [];
-        foreach (IGrouping<int, ProbeFit> wire in probes.Where(IsOnI2c).GroupBy(fit => fit.Wiring.Bus!.Value))
+        foreach (IGrouping<int, ProbeFit> wire in probes.Where(fit => SourceTable.IsOnI2c(fit.Source)).GroupBy(fit => fit.Wiring.Bus!.Value))
         {
             ProbeFit[][] devices = [.. wire.GroupBy(fit => fit.Wiring.Device).Select(group => group.ToArray())];
             I2cStation[] stations = [.. devices.Select(fits => Station(fits, time, open, pause, report))];
@@ -47,8 +47,6 @@ internal sealed class I2cInputs : IInputGroup
         _stations.ForEach(station => station.Dispose());
     }
 
-    private static bool IsOnI2c(ProbeFit fit) => fit.Source is ProbeSource.Ads1115 or ProbeSource.Sht4x or ProbeSource.Ina219;
-
     private static I2cStation Station(
         ProbeFit[] fits, TimeProvider time, Func<I2cConnectionSettings, I2cDevice> open, Action<TimeSpan> pause, Action<string> report)
     {
@@ -56,12 +54,15 @@ internal sealed class I2cInputs : IInputGroup
         I2cConnectionSettings place = new(wiring.Bus!.Value, wiring.Device!.Value);
         string at = $"0x{wiring.Device:x2} on I2C bus {wiring.Bus}";
         PowerMeans power = new(fits, pause);
+        Scd4x gas = new(time, pause);
         return fits[0].Source switch
         {
             ProbeSource.Ads1115 => new I2cStation(
                 $"the converter {at}", () => open(place), device => I2cAsking.Dividers(device, fits, pause), null, fits.Length, time, report),
             ProbeSource.Sht4x => new I2cStation(
-                $"the air probe {at}", () => open(place), device => I2cAsking.Air(device, pause), null, fits.Length, time, report),
+                $"the air probe {at}", () => open(place), device => I2cAsking.Air(device, fits, pause), null, fits.Length, time, report),
+            ProbeSource.Scd4x => new I2cStation(
+                $"the carbon dioxide probe {at}", () => open(place), device => [gas.Ppm(device)], null, fits.Length, time, report),
             _ => new I2cStation(
                 $"the power monitor {at}", () => open(place), power.Ask, power.Look, fits.Length, time, report),
         };

@@ -7,7 +7,7 @@ namespace PileController.Rigs.Hardware.I2c;
 
 /// <summary>
 /// The SHT4x's command for a measurement of high precision. Two words come back, temperature and humidity, each with a
-/// checksum (data sheet, from memory; checksum as in the SHT3x-DIS data sheet, May 2018, table 20). Humidity has no channel.
+/// checksum (data sheet, from memory; checksum as in the SHT3x-DIS data sheet, May 2018, table 20).
 /// </summary>
 /// <param name="device">The device.</param>
 /// <param name="pause">Waits on the bus's thread.</param>
@@ -23,9 +23,10 @@ internal sealed class Sht4x(I2cDevice device, Action<TimeSpan> pause)
     // It takes at most 8.3 ms, and does not answer before.
     private static readonly TimeSpan Measurement = TimeSpan.FromMilliseconds(10);
 
-    /// <summary>Measures the air's temperature, °C.</summary>
+    /// <summary>Measures the air.</summary>
+    /// <returns>Temperature, °C, and relative humidity, %.</returns>
     /// <exception cref="IOException">The device does not answer.</exception>
-    public Measured Celsius()
+    public (Measured Celsius, Measured Percent) Measure()
     {
         device.WriteByte(MeasureFinely);
         pause(Measurement);
@@ -35,14 +36,17 @@ internal sealed class Sht4x(I2cDevice device, Action<TimeSpan> pause)
         // Nobody pulled the line low: there is no device at the other end.
         if (!answer.ContainsAnyExcept((byte)0xFF))
         {
-            return Measured.Failed(ReadingQuality.NoAnswer);
+            return Both(Measured.Failed(ReadingQuality.NoAnswer));
         }
 
         // Both words: a disturbed transfer is not trusted by halves.
         return Fits(answer[..3]) && Fits(answer[3..])
-            ? Measured.Within(Least, Most, -45 + (175.0 * BinaryPrimitives.ReadUInt16BigEndian(answer) / 65535))
-            : Measured.Failed(ReadingQuality.BadChecksum);
+            ? (Measured.Within(Least, Most, -45 + (175.0 * BinaryPrimitives.ReadUInt16BigEndian(answer) / 65535)),
+                Measured.Good(Math.Clamp(-6 + (125.0 * BinaryPrimitives.ReadUInt16BigEndian(answer[3..]) / 65535), 0, 100)))
+            : Both(Measured.Failed(ReadingQuality.BadChecksum));
     }
+
+    private static (Measured, Measured) Both(Measured one) => (one, one);
 
     private static bool Fits(ReadOnlySpan<byte> word) => WordChecksum.Of(word[..2]) == word[2];
 }

@@ -54,6 +54,13 @@ internal static class HouseRows
             Action = "Close the vents, look that the rig gives heat, bring other heat. A burner needs air and a carbon-monoxide alarm.",
             DelaySeconds = 30 * Minute, ClearSeconds = 48 * Hour, DeadBand = 1 + ColdMarginK, Unit = "K", FollowsFrom = ["tonightPoor", "houseFrost"],
         },
+        new("carbonDioxide", "Carbon dioxide in the house: do not go in", High, AlarmGroup.House, place.Interlock("carbonDioxide"))
+        {
+            Cause = "Gas of the heap that comes over with the air or along the pipes, a burner without a flue, or too little air from outside.",
+            Consequence = "Whoever goes in may faint, and whoever follows as well; where there is carbon dioxide of a heap there may be carbon monoxide. The blower is held off.",
+            Action = "Do not go in. Open doors and vents from outside and wait until the reading is low; let nobody go in after somebody who fell, call for help. Find where the gas comes in. Limits differ: read your local codes.",
+            DelaySeconds = place.Persistence("carbonDioxide"), ClearSeconds = Hour, DeadBand = 500, Unit = "ppm", ProtectsPeople = true,
+        },
         new("houseHot", "The house is too warm", Medium, AlarmGroup.House, place.Interlock("houseHot"))
         {
             Cause = "Sun on closed vents, or a house probe that lies.",

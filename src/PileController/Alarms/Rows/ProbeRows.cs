@@ -14,12 +14,12 @@ internal static class ProbeRows
 
     private static AlarmRow Row(AlarmPlace place, Channel channel)
     {
-        string label = ProbeWords.Label(channel);
+        string label = place.NameOf(channel);
         return new(Sources.Probe(channel), $"{label}: the probe cannot be believed", Low, AlarmGroup.Probes, (facts, _) => Doubted(place, channel, facts))
         {
             Cause = "It does not answer, is stuck, jumps, contradicts its neighbours, or tells what cannot be.",
             Consequence = Consequence(channel),
-            Action = $"Look at the cable and plug of this probe ({label.ToLowerInvariant()}). {Caution(channel)}",
+            Action = $"Look at the cable and plug of this probe ({label}). {Caution(channel)}",
             DelaySeconds = 10 * Minute,
             BridgeSeconds = 8 * Minute,
             // What shows while the loop runs only, or at one hour of the day, is one alarm and not one a run or a day.
@@ -70,6 +70,8 @@ internal static class ProbeRows
         Channel.Battery => "The battery may run empty unseen.",
         Channel.Leak => "A leak would go unseen.",
         Channel.Level => "A tank that runs dry would go unseen.",
+        Channel.CarbonDioxide => "Foul air in the house would go unseen. Air the house before you go in.",
+        >= Channel.Humidity => "It is not recorded; control does without it.",
         _ => "What it tells is left out of every sum.",
     };
 

@@ -46,18 +46,18 @@ internal static class FindProbe
         double over = OverNoise * noise[first];
         if (kelvin < LeastKelvin || kelvin < over)
         {
-            return [new Outcome("probes", Soundness.Failed, $"No probe moved clearly: the most was {Wording.Kelvin(kelvin)} at {Wording.Probe(first)}. Hold the metal end itself, for two minutes, with warm hands.")];
+            return [new Outcome("probes", Soundness.Failed, $"No probe moved clearly: the most was {Wording.Kelvin(kelvin)} at {Wording.Probe(settings, first)}. Hold the metal end itself, for two minutes, with warm hands.")];
         }
 
         (Channel Channel, double Kelvin, bool Warmer)[] rivals = [.. ranked.Skip(1).Where(one => one.Kelvin * Clear > kelvin)];
         double next = ranked.Length > 1 ? ranked[1].Kelvin : 0;
-        string moved = $"{Wording.Probe(first)} {(warmer ? "rose" : "fell")} by {Wording.Kelvin(kelvin)}";
+        string moved = $"{Wording.Probe(settings, first)} {(warmer ? "rose" : "fell")} by {Wording.Kelvin(kelvin)}";
         double uncertainty = Uncertain.Expanded(noise[first], Uncertain.Grain(ChannelTable.Of(first).Quantum));
         return
         [
             rivals.Length == 0
                 ? new Outcome(name, Soundness.Sound, $"The probe in your hand is {name}: {moved}, every other one by {Wording.Kelvin(next)} at most.") { Figure = kelvin, Unit = "K", Uncertainty = uncertainty }
-                : new Outcome(name, Soundness.Doubtful, $"Ambiguous: {moved}, but {Wording.All(rivals.Select(one => $"{Wording.Probe(one.Channel)} by {Wording.Kelvin(one.Kelvin)}"))} as well. Try again with one probe alone and nothing else touched.") { Figure = kelvin, Unit = "K", Uncertainty = uncertainty },
+                : new Outcome(name, Soundness.Doubtful, $"Ambiguous: {moved}, but {Wording.All(rivals.Select(one => $"{Wording.Probe(settings, one.Channel)} by {Wording.Kelvin(one.Kelvin)}"))} as well. Try again with one probe alone and nothing else touched.") { Figure = kelvin, Unit = "K", Uncertainty = uncertainty },
         ];
     }
 

@@ -20,7 +20,7 @@ internal static class IcePoint
         "ice", "Calibrate at the ice point",
         ["Water and ice stay away from plugs and boards. A heap probe that is out leaves the heap less well watched: put it back the same day.", Moves.FrostCaution],
         [
-            new("ready", $"Fill a bucket with crushed ice, top up with clean water, stir. Put in: {Wording.All(channels.Select(Wording.Probe))}, a hand deep, not touching the wall. Then go on.") { Moves = Moves.AllOff(settings), Asks = true, MostSeconds = Bath.SetUpSeconds },
+            new("ready", $"Fill a bucket with crushed ice, top up with clean water, stir. Put in: {Wording.All(channels.Select(channel => Wording.Probe(settings, channel)))}, a hand deep, not touching the wall. Then go on.") { Moves = Moves.AllOff(settings), Asks = true, MostSeconds = Bath.SetUpSeconds },
             Bath.Phase(settings, "Stir now and then. It ends by itself when the readings have rested for three minutes.", ChannelTable.Of(Channel.Supply).Quantum, looks => channels.Select(channel => Series.Of(looks, channel))),
         ],
         trace => [.. channels.Select(channel => Judge(trace["steady"], settings, channel, bathKelvin))]);
@@ -32,13 +32,13 @@ internal static class IcePoint
         if (!Bath.Rests(rested, ChannelTable.Of(channel).Quantum))
         {
             return new Outcome(name, Soundness.Failed, rested.Count < 3
-                ? $"{Wording.Probe(channel)} gave no readings in the bath."
-                : $"{Wording.Probe(channel)} did not come to rest within {Bath.LongestSeconds / 60:0} min (it still moves by {Wording.Kelvin(rested.Drift)} in three). More ice, more stirring, a longer stay.");
+                ? $"{Wording.Probe(settings, channel)} gave no readings in the bath."
+                : $"{Wording.Probe(settings, channel)} did not come to rest within {Bath.LongestSeconds / 60:0} min (it still moves by {Wording.Kelvin(rested.Drift)} in three). More ice, more stirring, a longer stay.");
         }
 
         double offset = Fitted.OffsetKelvin(settings, channel) - rested.Mean;
         double uncertainty = Bath.Uncertainty(rested, [channel], bathKelvin);
-        string found = $"{Wording.Probe(channel)} says {Wording.Kelvin(rested.Mean)} in ice: offset {Wording.Kelvin(offset)}, {Wording.PlusMinus(uncertainty)}";
+        string found = $"{Wording.Probe(settings, channel)} says {Wording.Kelvin(rested.Mean)} in ice: offset {Wording.Kelvin(offset)}, {Wording.PlusMinus(uncertainty)}";
         if (Math.Abs(offset) > Fitted.MostOffsetKelvin)
         {
             return new Outcome(name, Soundness.Failed, $"{found}. That is no calibration but a fault: probe, wiring, or not in the ice.") { Figure = offset, Unit = "K", Uncertainty = uncertainty };

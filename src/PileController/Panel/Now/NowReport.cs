@@ -123,7 +123,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     {
         ChannelInfo info = ChannelTable.Of(probe.Channel);
         return new(
-            info.Name, ProbeWords.Label(probe.Channel), info.Unit, reading.IsGood ? reading.ValueOf(probe.Channel) : null,
+            info.Name, probe.Label ?? ProbeWords.Label(probe.Channel), info.Unit, reading.IsGood ? reading.ValueOf(probe.Channel) : null,
             WireNames.Of(reading.Quality), ProbeWords.Quality(reading.Quality), reading.AgeMilliseconds / 1000.0,
             probe.RadiusM, probe.HeightM, FaultKinds[(int)probe.Channel]);
     }

@@ -1,4 +1,5 @@
 using PileController.Control.Readings;
+using PileController.Rigs;
 
 namespace PileController.Panel.Now;
 
@@ -26,8 +27,20 @@ internal static class ProbeWords
         Channel.Battery => "Battery",
         Channel.Leak => "Leak switch",
         Channel.Level => "Tank level",
+        Channel.Humidity => "House humidity",
+        Channel.CarbonDioxide => "House carbon dioxide",
+        Channel.SpareOne => "Spare thermometer 1",
+        Channel.SpareTwo => "Spare thermometer 2",
+        Channel.SpareThree => "Spare thermometer 3",
+        Channel.SpareFour => "Spare thermometer 4",
         _ => channel.ToString(),
     };
+
+    /// <summary>What people call it at a place: by the grower's own name where it has one.</summary>
+    /// <param name="probes">What is fitted.</param>
+    /// <param name="channel">Which.</param>
+    public static string Label(IReadOnlyList<ProbeFit> probes, Channel channel) =>
+        probes.FirstOrDefault(probe => probe.Channel == channel)?.Label ?? Label(channel);
 
     /// <summary>How far a reading may be believed, in words.</summary>
     public static string Quality(ReadingQuality quality) => quality switch

@@ -34,6 +34,7 @@ internal static class EditRules
         new("interlocks.batteryLow", s => s.Control.Limits.BatteryLowV, LooserWhenHigher: false),
         new("interlocks.batteryEmpty", s => s.Control.Limits.BatteryEmptyV, LooserWhenHigher: false),
         new("interlocks.noFlow", s => s.Control.Limits.NoFlowLitresPerMinute, LooserWhenHigher: false),
+        new("interlocks.carbonDioxide", s => s.Control.Limits.CarbonDioxidePpm, LooserWhenHigher: true),
         new("control.tick", s => s.Control.TickSeconds, LooserWhenHigher: true),
         new("interlocks.noFlowTime", s => s.Control.Limits.NoFlowSeconds, LooserWhenHigher: true),
         new("interlocks.noFlowGrace", s => s.Control.Limits.NoFlowGraceSeconds, LooserWhenHigher: true),

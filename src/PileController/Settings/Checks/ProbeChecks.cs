@@ -20,6 +20,8 @@ internal static class ProbeChecks
         new([Probes], PlacedForNothing),
         new([Probes, "heap.radius", "heap.height"], OutsideTheHeap),
         new([Probes], NotInOrder),
+        new([Probes], LabelledForNothing),
+        new([Probes], (s, _) => Twice(s, p => p.Label, "label", "a name of its own")),
     ];
 
     private static IEnumerable<Finding> Twice(
@@ -87,6 +89,12 @@ internal static class ProbeChecks
             }
         }
     }
+
+    private static IEnumerable<Finding> LabelledForNothing(PileSettings settings, FileReading reading) =>
+        from i in Indices(settings)
+        let probe = settings.Rig.Probes[i]
+        where probe.Label is not null && !ProbeFields.IsSpare(probe.Channel)
+        select new Finding($"{Probes}[{i}].label", $"\"{probe.Label}\"", "spareOne to spareFour only; leave it out here");
 
     private static IEnumerable<int> Indices(PileSettings settings) => Enumerable.Range(0, settings.Rig.Probes.Count);
 }

@@ -27,6 +27,17 @@ internal sealed class FieldTable<T> : IEnumerable<Field<T>>
         Func<T, IReadOnlyList<TItem>> get, Func<T, IReadOnlyList<TItem>, T> set, string doc) =>
         _fields.Add(new ListField<T, TItem>(key, table, blank, understood, get, set, doc));
 
+    /// <summary>Tells which keys came after records were kept; see <see cref="Field{T}.Later"/>.</summary>
+    public FieldTable<T> LaterAre(params IReadOnlyList<string> keys)
+    {
+        foreach (string key in keys)
+        {
+            _fields.Single(f => f.Key == key).Later = true;
+        }
+
+        return this;
+    }
+
     /// <summary>Reads a section over <paramref name="start"/>; keys not given keep what it has.</summary>
     public T Read(T start, JsonEntry entry, string path, FileReading reading)
     {
@@ -79,13 +90,26 @@ internal sealed class FieldTable<T> : IEnumerable<Field<T>>
         writer.WriteEndObject();
     }
 
+    /// <summary>Writes the section for the mark of the settings: without later keys that say what <paramref name="plain"/> says.</summary>
+    public void WriteMark(Utf8JsonWriter writer, T owner, T plain)
+    {
+        writer.WriteStartObject();
+        foreach (Field<T> field in _fields.Where(field => !field.Later || Differs(field, owner, plain)))
+        {
+            writer.WritePropertyName(field.Key);
+            field.WriteMark(writer, owner, plain);
+        }
+
+        writer.WriteEndObject();
+    }
+
     /// <summary>Writes only the keys whose value is not that of <paramref name="plain"/>, required ones always.</summary>
     public void WriteDifference(Utf8JsonWriter writer, T owner, T plain)
     {
         writer.WriteStartObject();
         foreach (Field<T> field in _fields)
         {
-            if (field.Required || JsonText.Of(w => field.Write(w, owner)) != JsonText.Of(w => field.Write(w, plain)))
+            if (field.Required || Differs(field, owner, plain))
             {
                 writer.WritePropertyName(field.Key);
                 field.Write(writer, owner);
@@ -104,6 +128,9 @@ internal sealed class FieldTable<T> : IEnumerable<Field<T>>
 
     /// <inheritdoc/>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private static bool Differs(Field<T> field, T owner, T plain) =>
+        JsonText.Of(w => field.Write(w, owner)) != JsonText.Of(w => field.Write(w, plain));
 
     private string KnownKeys(string given)
     {

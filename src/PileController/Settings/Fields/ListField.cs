@@ -45,6 +45,18 @@ internal sealed class ListField<TOwner, TItem>(
     }
 
     /// <inheritdoc/>
+    public override void WriteMark(Utf8JsonWriter writer, TOwner owner, TOwner plain)
+    {
+        writer.WriteStartArray();
+        foreach (TItem item in get(owner))
+        {
+            table.WriteMark(writer, item, blank);
+        }
+
+        writer.WriteEndArray();
+    }
+
+    /// <inheritdoc/>
     public override void Explain(ExplainedText text, TOwner owner)
     {
         text.Open(Doc, Key, '[');

@@ -16,6 +16,10 @@ internal sealed class SectionField<TOwner, TSub>(
     public override void Write(Utf8JsonWriter writer, TOwner owner) => table.Write(writer, get(owner));
 
     /// <inheritdoc/>
+    public override void WriteMark(Utf8JsonWriter writer, TOwner owner, TOwner plain) =>
+        table.WriteMark(writer, get(owner), get(plain));
+
+    /// <inheritdoc/>
     public override void Explain(ExplainedText text, TOwner owner)
     {
         text.Open(Doc, Key, '{');

@@ -73,6 +73,9 @@ internal static class Kind
     public static ValueKind<double> PulsesPerLitre(double least, double most) =>
         Quantity(Dimension.PulsesPerVolume, "1/L", "1/L", least, most);
 
+    public static ValueKind<double> PartsPerMillion(double least, double most) =>
+        Quantity(Dimension.GasShare, "ppm", "ppm", least, most);
+
     public static ValueKind<double> KilogramsPerM3(double least, double most) =>
         Quantity(Dimension.Density, "kg/m3", "kg/m3", least, most);
 

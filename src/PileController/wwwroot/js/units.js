@@ -63,6 +63,8 @@ const COMMON = {
   electricEnergy: { unit: "kWh", of: (x) => x, write: round(2) },
   voltage: { unit: "V", of: (x) => x, write: round(2) },
   sun: { unit: "W/m²", of: (x) => x, write: round(0) },
+  humidity: { unit: "%", of: (x) => x, write: round(0) },
+  gas: { unit: "ppm", of: (x) => x, write: whole },
   count: { unit: "", of: (x) => x, write: round(0) },
   wattHours: { unit: "Wh", of: (x) => x, write: whole },
 };
@@ -128,4 +130,4 @@ export const together = (text) =>
 /** The kind that goes with a unit on the wire. */
 export const kindOf = (wire, channel) =>
   channel === "pumpPower" || channel === "blowerPower" ? "electric"
-    : ({ "°C": "temperature", W: "power", "L/min": "flow", V: "voltage", "W/m²": "sun" })[wire] ?? "count";
+    : ({ "°C": "temperature", W: "power", "L/min": "flow", V: "voltage", "W/m²": "sun", "%": "humidity", ppm: "gas" })[wire] ?? "count";

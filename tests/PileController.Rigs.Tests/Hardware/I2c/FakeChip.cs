@@ -131,14 +131,15 @@ internal sealed class AirChip : FakeChip
     public static byte[] Words(ushort temperature, ushort humidity) => [.. Word(temperature), .. Word(humidity)];
 
     /// <summary>The words of a temperature.</summary>
-    public static byte[] Of(double celsius) => Words((ushort)Math.Round((celsius + 45) / 175 * 65535), 0x8000);
+    public static byte[] Of(double celsius, double percent = 56.5) =>
+        Words((ushort)Math.Round((celsius + 45) / 175 * 65535), (ushort)Math.Round((percent + 6) / 125 * 65535));
 
     protected override void Take(ReadOnlySpan<byte> bytes) => Assert.Equal([0xFD], bytes.ToArray());
 
     protected override void Answer(Span<byte> bytes) => Bytes.CopyTo(bytes);
 
     // Bit by bit and not as the program does it: the remainder of the message followed by eight zeros.
-    private static byte[] Word(ushort word)
+    internal static byte[] Word(ushort word)
     {
         int remainder = (word ^ 0xFFFF << 8 & 0xFFFF) << 8;
         for (int bit = 23; bit >= 8; bit--)

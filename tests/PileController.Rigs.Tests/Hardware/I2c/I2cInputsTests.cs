@@ -11,12 +11,16 @@ public sealed class I2cInputsTests : IDisposable
     private readonly ConverterChip _converter = new() { Volts = { [3] = 3.3 } };
     private readonly AirChip _air = new();
     private readonly MonitorChip _monitor = new();
+    private readonly GasChip _gas;
     private readonly ManualResetEventSlim _hold = new(true);
     private readonly SemaphoreSlim _asked = new(0);
+
+    public I2cInputsTests() => _gas = new GasChip(_time);
 
     public void Dispose()
     {
         _hold.Set();
+        _gas.Dispose();
         _converter.Dispose();
         _air.Dispose();
         _monitor.Dispose();
@@ -42,6 +46,41 @@ public sealed class I2cInputsTests : IDisposable
         Assert.Equal(12.8, readings[Channel.Battery].ValueOf(Channel.Battery), 0.0041);
         Assert.All(new[] { Channel.Supply, Channel.Floor, Channel.House, Channel.PumpPower, Channel.Battery }, c => Assert.True(readings[c].IsGood));
         Assert.Equal(Reading.NotFitted, readings[Channel.BlowerPower]);
+    }
+
+    [Fact]
+    public async Task ReadAsync_OneAirProbeAndACarbonDioxideProbe_GiveThreeChannelsOfTheHouse()
+    {
+        _air.Bytes = AirChip.Of(11.5, 81.25);
+        using I2cInputs inputs = Make(Air(Channel.House), Air(Channel.Humidity), Gas());
+        RigReadings first = await Read(inputs);
+        Assert.Equal(ReadingQuality.NoAnswer, first[Channel.CarbonDioxide].Quality);
+        _time.Advance(TimeSpan.FromSeconds(10));
+        RigReadings readings = await Read(inputs);
+
+        Assert.Equal(Reading.FromValue(Channel.House, 11.5), readings[Channel.House]);
+        Assert.Equal(Reading.FromValue(Channel.Humidity, 81.25), readings[Channel.Humidity]);
+        Assert.Equal(Reading.FromValue(Channel.CarbonDioxide, 700), readings[Channel.CarbonDioxide]);
+    }
+
+    [Fact]
+    public async Task ReadAsync_CarbonDioxideProbeWithoutItsSupplyForAWhile_AnswersAgain()
+    {
+        using I2cInputs inputs = Make(Gas());
+        await Read(inputs);
+        _time.Advance(TimeSpan.FromSeconds(10));
+        Assert.True((await Read(inputs))[Channel.CarbonDioxide].IsGood);
+        _gas.LoseSupply();
+        _gas.FailNext = 3;
+        _time.Advance(TimeSpan.FromSeconds(10));
+        Assert.Equal(ReadingQuality.NoAnswer, (await Read(inputs))[Channel.CarbonDioxide].Quality);
+        for (int tick = 0; tick < 3; tick++)
+        {
+            _time.Advance(TimeSpan.FromSeconds(10));
+            await Read(inputs);
+        }
+
+        Assert.Equal(Reading.FromValue(Channel.CarbonDioxide, 700), (await Read(inputs))[Channel.CarbonDioxide]);
     }
 
     [Fact]
@@ -119,6 +158,9 @@ public sealed class I2cInputsTests : IDisposable
     private static ProbeFit Air(Channel channel) =>
         new(channel) { Wiring = new() { Source = ProbeSource.Sht4x, Bus = 1, Device = 0x44 } };
 
+    private static ProbeFit Gas() =>
+        new(Channel.CarbonDioxide) { Wiring = new() { Source = ProbeSource.Scd4x, Bus = 1, Device = 0x62 } };
+
     private static ProbeFit Power(Channel channel) =>
         new(channel) { Wiring = new() { Source = ProbeSource.Ina219, Bus = 1, Device = 0x40, ShuntOhms = 0.1 } };
 
@@ -132,5 +174,5 @@ public sealed class I2cInputsTests : IDisposable
     }
 
     private I2cInputs Make(params IReadOnlyList<ProbeFit> probes) => new(
-        probes, _time, BusLimits.I2c, place => place.DeviceAddress switch { 0x48 => _converter, 0x44 => _air, _ => _monitor }, _ => { }, _ => { });
+        probes, _time, BusLimits.I2c, place => place.DeviceAddress switch { 0x48 => _converter, 0x44 => _air, 0x62 => _gas, _ => _monitor }, _ => { }, _ => { });
 }

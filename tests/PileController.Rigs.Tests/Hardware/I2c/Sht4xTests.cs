@@ -23,10 +23,24 @@ public sealed class Sht4xTests : IDisposable
     public void Celsius_OfAWord_FollowsThePublishedLine(int word, double celsius, ReadingQuality quality)
     {
         _chip.Bytes = AirChip.Words((ushort)word, 0x8000);
-        Measured air = new Sht4x(_chip, _ => { }).Celsius();
+        Measured air = new Sht4x(_chip, _ => { }).Measure().Celsius;
 
         Assert.Equal(quality, air.Quality);
         Assert.Equal(celsius, air.Value, 0.005);
+    }
+
+    // The published line, -6 + 125·S/65535, cut to 0 to 100 %; 0x8000 is half of it.
+    [Theory]
+    [InlineData(0x8000, 56.5)]
+    [InlineData(0x0000, 0)]
+    [InlineData(0xFFFE, 100)]
+    public void Percent_OfAWord_FollowsThePublishedLineAndIsCut(int word, double percent)
+    {
+        _chip.Bytes = AirChip.Words(0x6666, (ushort)word);
+        Measured air = new Sht4x(_chip, _ => { }).Measure().Percent;
+
+        Assert.Equal(ReadingQuality.Good, air.Quality);
+        Assert.Equal(percent, air.Value, 0.005);
     }
 
     [Theory]
@@ -38,7 +52,9 @@ public sealed class Sht4xTests : IDisposable
     {
         _chip.Bytes[place] ^= 0x10;
 
-        Assert.Equal(ReadingQuality.BadChecksum, new Sht4x(_chip, _ => { }).Celsius().Quality);
+        (Measured celsius, Measured percent) = new Sht4x(_chip, _ => { }).Measure();
+
+        Assert.Equal((ReadingQuality.BadChecksum, ReadingQuality.BadChecksum), (celsius.Quality, percent.Quality));
     }
 
     [Fact]
@@ -46,14 +62,14 @@ public sealed class Sht4xTests : IDisposable
     {
         _chip.Bytes = [0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF];
 
-        Assert.Equal(ReadingQuality.NoAnswer, new Sht4x(_chip, _ => { }).Celsius().Quality);
+        Assert.Equal(ReadingQuality.NoAnswer, new Sht4x(_chip, _ => { }).Measure().Celsius.Quality);
     }
 
     [Fact]
     public void Celsius_Asked_WaitsForTheMeasurement()
     {
         TimeSpan waited = TimeSpan.Zero;
-        new Sht4x(_chip, pause => waited += pause).Celsius();
+        new Sht4x(_chip, pause => waited += pause).Measure();
 
         // At most 8.3 ms at high precision (data sheet, from memory).
         Assert.True(waited >= TimeSpan.FromMilliseconds(8.3));

@@ -1,7 +1,7 @@
 import * as say from "../words/record.js";
 
 // The kinds of figure a chart can hold, in the order of the charts.
-const KINDS = ["temperature", "power", "share", "flow", "electric", "voltage", "sun"];
+const KINDS = ["temperature", "power", "share", "flow", "electric", "voltage", "sun", "humidity", "gas"];
 
 // What is recorded beside the fitted probes.
 const DECIDED = [

@@ -5,7 +5,7 @@ import * as api from "../api.js";
 import * as say from "../words/rig.js";
 
 const ICE_CELSIUS = 0;
-const QUICK = ["supply", "return", "ductAir"];
+const QUICK = ["supply", "return", "ductAir", "spareOne", "spareTwo", "spareThree", "spareFour"];
 
 // A probe that was taken out goes into a hand when no size is told, which the controller knows, or into ice.
 const choicesOf = (kind) => (kind === "takenOut"
@@ -19,7 +19,7 @@ function showsWhen(word, reading) {
   const warm = reading.unit === "°C";
   switch (word) {
     case "stuck":
-      return warm ? say.SHOWS.stuckLate : say.SHOWS.stuckNever;
+      return warm || reading.unit === "ppm" ? say.SHOWS.stuckLate : say.SHOWS.stuckNever;
     case "spike":
       return warm && !QUICK.includes(reading.channel) ? say.SHOWS.spikeEach : say.SHOWS.spikeFar;
     default:

@@ -26,6 +26,8 @@ export const KINDS = {
   electric: "Electric power",
   voltage: "Battery",
   sun: "Sun",
+  humidity: "Humidity",
+  gas: "Carbon dioxide",
 };
 
 export const CHARTS = {
