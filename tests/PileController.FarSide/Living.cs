@@ -21,23 +21,19 @@ internal sealed class Living(FarPlant plant, KernelLines lines, FarOptions optio
 
     private long Now => (long)time.GetElapsedTime(_began).TotalMilliseconds;
 
-    /// <summary>Lives until it is told to end.</summary>
-    public async Task RunAsync(CancellationToken cancellation)
+    /// <summary>
+    /// Lives until it is told to end. On one thread that sleeps between looks and edges: threads of a pool would spin at each
+    /// of them, which costs more than all else here.
+    /// </summary>
+    public void Run(CancellationToken cancellation)
     {
         Pace pace = new(options.LookMilliseconds);
         Pace show = new((int)ShowMilliseconds);
         Pace tell = new((int)TellMilliseconds);
         LinesSeen seen = LinesSeen.Off;
         lines.Show(plant);
-        while (!cancellation.IsCancellationRequested)
+        for (long now = Now; !cancellation.IsCancellationRequested; now = Now)
         {
-            int wait = pace.Wait(Now, plant.Wheel.SecondsToEdge, (int)Math.Max(0, _edgeAt + LeastEdgeMilliseconds - Now));
-            if (wait > 0)
-            {
-                await Task.Delay(TimeSpan.FromMilliseconds(wait), time, cancellation).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
-            }
-
-            long now = Now;
             Live(seen, now);
             if (plant.Wheel.IsDue && now - _edgeAt >= LeastEdgeMilliseconds)
             {
@@ -57,9 +53,11 @@ internal sealed class Living(FarPlant plant, KernelLines lines, FarOptions optio
 
             if (told is not null && tell.TakeLook(now))
             {
-                await told.WriteLineAsync(PlantTold.Line(plant, time.GetTimestamp() / (time.TimestampFrequency / 1000))).ConfigureAwait(false);
-                await told.FlushAsync(cancellation).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+                told.WriteLine(PlantTold.Line(plant, time.GetTimestamp() / (time.TimestampFrequency / 1000)));
+                told.Flush();
             }
+
+            Thread.Sleep(pace.Wait(now, plant.Wheel.SecondsToEdge, (int)Math.Max(0, _edgeAt + LeastEdgeMilliseconds - now)));
         }
     }
 

@@ -9,7 +9,7 @@ using PileController.Physics.Sky.Weather;
 try
 {
     FarOptions options = FarOptions.Parse(args);
-    PlantState state = KeptPlant.Read(await File.ReadAllTextAsync(options.Holding));
+    PlantState state = KeptPlant.Read(File.ReadAllText(options.Holding));
     WeatherSeries weather = Weather(options, state);
     FarPlant plant = new(state, weather, options.Probes, options.PulsesPerLitre, options.Valve is null ? 0 : options.TravelSeconds);
     KernelLines lines = new(options, Places.Trial);
@@ -20,14 +20,14 @@ try
         told.Cancel = true;
         end.Cancel();
     };
-    await using StreamWriter? told = options.Told is { } file ? new StreamWriter(file) : null;
-    await (told?.WriteLineAsync(PlantTold.Head) ?? Task.CompletedTask);
-    await new Living(plant, lines, options, TimeProvider.System, told).RunAsync(end.Token);
+    using StreamWriter? told = options.Told is { } file ? new StreamWriter(file) : null;
+    told?.WriteLine(PlantTold.Head);
+    new Living(plant, lines, options, TimeProvider.System, told).Run(end.Token);
     return 0;
 }
 catch (Exception error) when (error is ArgumentException or IOException or InvalidDataException or WeatherFileException)
 {
-    await Console.Error.WriteLineAsync(error.Message);
+    Console.Error.WriteLine(error.Message);
     return 2;
 }
 

@@ -6,4 +6,5 @@ cd /trial
 (. /trial/trial.sh)
 journalctl -b --no-pager >/trial/journal.txt
 [ ! -e /run/hil/outputs ] || cp /run/hil/outputs /trial/outputs.txt
+dmesg >/trial/dmesg.txt
 touch /trial/ended

@@ -1,5 +1,13 @@
-# What trials ask the record: what was decided tick by tick since the guest came up, and what it comes to.
-began_utc=$(date -u -d "@$(($(date +%s) - $(cut -d. -f1 /proc/uptime)))" +%Y-%m-%dT%H:%M:%S)
+# What trials with a plant on the far side ask lines, plant and record. Guests that skip time may be hours old before the
+# plant begins: minutes count from then.
+read -r began_utc began_up </run/hil/began
+
+# until_minute MINUTE
+until_minute() {
+    now
+    local left=$((began_up + $1 * 60 - now / 1000))
+    [ $left -le 0 ] || sleep $left
+}
 
 # ticks CHANNEL...: "time value..." of each tick at which all of them are known.
 ticks() {
@@ -20,7 +28,7 @@ unproven() {
 }
 
 # told NAME: column of what the plant says of itself.
-told() { awk -F, -v name="$1" 'NR == 1 { for (i = 1; i <= NF; i++) if ($i == name) at = i; next } { print $at }' /run/hil/told.csv; }
+told() { awk -F, -v name="$1" 'NR == 1 { for (i = 1; i <= NF; i++) if ($i == name) at = i; next } { print $at }' /trial/told.csv; }
 least() { sort -g | head -n 1; }
 most() { sort -g | tail -n 1; }
 
@@ -36,7 +44,7 @@ primed_first() {
 judge_loop() {
     local restarts=$1 floor=45
     ticks mode flow pumpDuty waterDraw airDraw grant activeZone house >/run/hil/ticks
-    cp /run/hil/ticks /run/hil/told.csv /trial/
+    cp /run/hil/ticks /trial/
     promise "draws begin only after priming proved flow" no_unproven
     promise "heat drawn meets the grant, by the record" draw_is_granted
     promise "heap above its floor of $floor °C, as it truly is" heap_above $floor

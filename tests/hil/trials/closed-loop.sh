@@ -1,7 +1,6 @@
 # The loop is closed by the simulated plant, at the wires and nowhere else: boots to drawing, draws at life speed, dies once
 # in the midst of it. trials/closed-loop.host tells how long; the controller has the settings of trials/closed-loop.json.
 . /trial/guest/record.sh
-until_minute() { now; sleep $(($1 * 60 > now / 1000 ? $1 * 60 - now / 1000 : 1)); }
 minutes=$(cat /trial/minutes)
 takes 60 "the service is up by itself after the boot" runs
 takes 120 "all probes are read through the kernel's 1-Wire" all_read

@@ -3,5 +3,5 @@
 . /trial/guest/record.sh
 takes 60 "the service is up by itself after the boot" runs
 takes 120 "all probes are read through the kernel's 1-Wire" all_read
-sleep $(($(cat /trial/minutes) * 60 - $(cut -d. -f1 /proc/uptime)))
+until_minute "$(cat /trial/minutes)"
 judge_loop 0
