@@ -1,10 +1,12 @@
 # Sourced: starts a guest and knows how to cut its power.
 
-# start DISK SHARED: boots the guest on the disk in the background; sets $guest, its process group. What stands in
-# SHARED/trial.sh runs in it, and it ends by itself.
+# start DISK SHARED [OPTION...]: boots the guest on the disk in the background, with these options of the kernel besides;
+# sets $guest, its process group. What stands in SHARED/trial.sh runs in it, and it ends by itself.
 start() {
-    setsid "$kernel/out/linux" mem=1G "ubd0=$1" root=/dev/ubda rw "trial=$2" con=null con0=fd:0,fd:1 \
-        quiet systemd.show_status=no </dev/null >"$2/console.txt" 2>&1 &
+    local disk=$1 shared=$2
+    shift 2
+    setsid "$kernel/out/linux" mem=1G "ubd0=$disk" root=/dev/ubda rw "trial=$shared" con=null con0=fd:0,fd:1 \
+        quiet systemd.show_status=no "$@" </dev/null >"$shared/console.txt" 2>&1 &
     guest=$!
 }
 

@@ -10,10 +10,7 @@ build() {
     local tree=$1/source out=$1/out
     mkdir "$tree" "$out"
     tar -xf "$source" -C "$tree" --strip-components=1
-    # At the usual 100 Hz simulated edges shorter than 10 ms are lost.
-    sed -i '/^config HZ/,/^config/ s/default 100$/default 1000/' "$tree/arch/um/Kconfig"
-    # The host's registers are handed over whole; a processor with large vectors has four times those allowed for.
-    sed -i 's/DEFINE_LONGS(HOST_FP_SIZE, 2696)/DEFINE_LONGS(HOST_FP_SIZE, 12288)/' "$tree/arch/x86/um/user-offsets.c"
+    bash "$hil/build/kernel-edits.sh" "$tree"
     make -C "$tree" ARCH=um O="$out" x86_64_defconfig
     cat "$hil/equipment/kernel.config" >>"$out/.config"
     make -C "$tree" ARCH=um O="$out" olddefconfig
@@ -36,6 +33,6 @@ all_there() {
     return $missing
 }
 
-key=$( (echo "$version"; cat "$hil/equipment/kernel.config") | hash_of -)
+key=$( (echo "$version"; cat "$hil/equipment/kernel.config" "$hil/build/kernel-edits.sh") | hash_of -)
 [ -e "$cache/kernel-$key/done" ] || say "Building the kernel from $source ($version): five minutes of both cores, once."
 once "$cache/kernel-$key" build

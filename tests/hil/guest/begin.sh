@@ -5,5 +5,6 @@ exec >>/trial/log.txt 2>&1
 cd /trial
 (. /trial/trial.sh)
 journalctl -b --no-pager >/trial/journal.txt
-cp /run/hil/outputs /trial/outputs.txt
+[ ! -e /run/hil/outputs ] || cp /run/hil/outputs /trial/outputs.txt
+dmesg >/trial/dmesg.txt
 touch /trial/ended

@@ -14,6 +14,10 @@ for line in "${!line_of[@]}"; do
 done
 echo 1 >"$chip_config/live"
 udevadm settle
-bash /trial/guest/observe.sh &
-bash /trial/guest/plant.sh &
-bash /trial/guest/flow.sh &
+if [ -e /trial/far-side.sh ]; then
+    . /trial/guest/far-side.sh
+else
+    bash /trial/guest/plant.sh &
+    bash /trial/guest/flow.sh &
+fi
+[ -n "${unobserved:-}" ] || bash /trial/guest/observe.sh &
