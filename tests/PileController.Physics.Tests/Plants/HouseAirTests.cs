@@ -1,5 +1,6 @@
 using PileController.Physics.Heaps;
 using PileController.Physics.Houses;
+using PileController.Physics.Hydraulics;
 using PileController.Physics.Plants;
 using PileController.Physics.Sky.Weather;
 

@@ -30,6 +30,21 @@ public class NowApiTests
     }
 
     [Fact]
+    public async Task Now_OfTheDemo_TellsTheHousesAirAndThePlacesOfTheGrowersOwn()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        JsonElement[] readings = [.. (await host.GetAsync("/api/now")).GetProperty("readings").EnumerateArray()];
+
+        Assert.Equal(
+            [
+                ("humidity", "House humidity", "%"), ("carbonDioxide", "House carbon dioxide", "ppm"), ("spareOne", "Drum", "°C"),
+                ("spareTwo", "Line outside", "°C"), ("spareThree", "Bed", "°C"), ("spareFour", "Cold frame", "°C"),
+            ],
+            readings[^6..].Select(one => (one.GetProperty("channel").GetString(), one.GetProperty("name").GetString(), one.GetProperty("unit").GetString())));
+    }
+
+    [Fact]
     public async Task Now_ProbeBroken_HasNoValueAndSaysWhy()
     {
         await using PanelHost host = await PanelHost.StartAsync();

@@ -23,7 +23,7 @@ public sealed class CommissioningApiTests : IAsyncLifetime
         JsonElement bucket = body.GetProperty("tests").EnumerateArray().Single(one => one.GetProperty("id").GetString() == "bucket");
         Assert.Equal("pump (off, 100 %)", bucket.GetProperty("moving")[0].GetString());
         Assert.Equal(JsonValueKind.Null, body.GetProperty("run").ValueKind);
-        Assert.Equal(11, body.GetProperty("probes").GetArrayLength());
+        Assert.Equal(15, body.GetProperty("probes").GetArrayLength());
         Assert.All(body.GetProperty("actuators").EnumerateArray(), one => Assert.Equal(JsonValueKind.Null, one.GetProperty("provenUtcMs").ValueKind));
     }
 
