@@ -9,9 +9,10 @@ internal static class GuardMiddleware
     public const string Challenge = "Bearer";
 
     /// <summary>What a document may fetch and run.</summary>
-    /// <param name="styles">Hash of a style within the document itself ("sha256-…"), or null for none.</param>
-    public static string ContentPolicy(string? styles = null) =>
-        $"default-src 'none'; script-src 'self'; style-src 'self'{(styles is null ? string.Empty : $" '{styles}'")}; img-src 'self' data:; "
+    /// <param name="style">Hash of a style within the document itself ("sha256-…"), or null for none.</param>
+    /// <param name="script">The same of a script.</param>
+    public static string ContentPolicy(string? style = null, string? script = null) =>
+        $"default-src 'none'; script-src 'self'{Also(script)}; style-src 'self'{Also(style)}; img-src 'self' data:; "
         + "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     /// <summary>Handles one request.</summary>
@@ -45,6 +46,8 @@ internal static class GuardMiddleware
 
         Tell(context, told, desk.Journal);
     }
+
+    private static string Also(string? hash) => hash is null ? string.Empty : $" '{hash}'";
 
     // Scripts and styles are no documents: what only a document heeds would be a third of the first view's weight.
     private static void Protect(PathString path, IHeaderDictionary headers)
