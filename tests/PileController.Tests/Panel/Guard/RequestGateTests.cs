@@ -64,6 +64,23 @@ public class RequestGateTests
         Assert.Contains("application/json", await answer.Content.ReadAsStringAsync());
     }
 
+    [Theory]
+    [InlineData("cross-site", true)]
+    [InlineData("same-site", true)]
+    [InlineData(null, true)]
+    [InlineData("none", false)]
+    [InlineData("same-origin", false)]
+    public async Task Page_ThatAnotherSiteMayHold_IsCutOffFromIt(string? site, bool cutOff)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        using HttpRequestMessage request = new(HttpMethod.Get, "/");
+        request.Headers.Add("Sec-Fetch-Site", site is null ? [] : [site]);
+
+        using HttpResponseMessage answer = await host.Client.SendAsync(request);
+
+        Assert.Equal(cutOff ? ["same-origin"] : [], answer.Headers.TryGetValues("Cross-Origin-Opener-Policy", out IEnumerable<string>? policy) ? policy : []);
+    }
+
     [Fact]
     public async Task Answer_AnyPath_CarriesTheSecurityHeaders()
     {
