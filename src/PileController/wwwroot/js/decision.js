@@ -43,12 +43,13 @@ function otherwise(one, then) {
 }
 
 /** One decision, opened: all it knew, every interlock's verdict, and what would have changed it. */
-export function openedDecision({ decision, kinds, whatIfs }) {
+export function openedDecision({ decision, kinds, askers, whatIfs }) {
   return h("article", { class: "card opened" },
     h("p", { class: "when num" }, h("time", { datetime: decision.localTime }, dayAndClock(decision.utcMs, decision.offsetMinutes)), say.tickOf(many(decision.sequence), kinds.map((kind) => say.KINDS[kind] ?? kind).join(", "))),
     h("h2", {}, MODES[decision.mode] ?? decision.mode),
     h("p", { class: "why" }, together(system() === "american" ? decision.whyAmerican : decision.why)),
     decision.note ? h("p", {}, decision.note) : null,
+    askers.map((asker) => h("p", { class: "hint" }, say.askedBy(asker.name, say.KNOWN_BY[asker.by], asker.from))),
     h("h3", {}, say.whatItChose), chose(decision),
     h("h3", {}, say.otherwise),
     whatIfs.length === 0

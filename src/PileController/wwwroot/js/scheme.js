@@ -4,9 +4,9 @@ const KEY = "scheme";
 
 // What the page's meta says, and the halves of the mark: one filled as in the system's, none, both.
 const SCHEMES = {
-  system: { meta: "light dark", left: "currentColor", right: "none" },
-  light: { meta: "light", left: "none", right: "none" },
-  dark: { meta: "dark", left: "currentColor", right: "currentColor" },
+  system: { meta: ["light", "dark"], left: "currentColor", right: "none" },
+  light: { meta: ["light"], left: "none", right: "none" },
+  dark: { meta: ["dark"], left: "currentColor", right: "currentColor" },
 };
 
 const ORDER = Object.keys(SCHEMES);
@@ -22,7 +22,7 @@ export const halves = () => [SCHEMES[chosen].left, SCHEMES[chosen].right];
 
 // The controller writes the first look itself, and is told by the cookie in which colours.
 function show() {
-  document.querySelector("meta[name=color-scheme]").content = SCHEMES[chosen].meta;
+  document.querySelector("meta[name=color-scheme]").content = SCHEMES[chosen].meta.join(" ");
   document.cookie = `${KEY}=${chosen}; Path=/; Max-Age=31536000; SameSite=Strict`;
 }
 
