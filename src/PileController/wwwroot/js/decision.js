@@ -1,5 +1,6 @@
 import { h } from "./dom.js";
-import { full, inUnits, kindOf, many, system, together } from "./units.js";
+import { worded } from "./reading.js";
+import { full, inUnits, many, system, together } from "./units.js";
 import { dayAndClock } from "./time.js";
 import * as say from "./words/decisions.js";
 import { ACTIONS, VERDICTS } from "./words/interlocks.js";
@@ -14,7 +15,7 @@ const knew = (one) => facts([
   [say.estimate, one.estimate.trusted ? say.trusted : say.notTrusted],
   [say.heatMade, full("power", one.estimate.generationWatts)],
   [say.setPoint, full("temperature", one.houseSetPointC)],
-  ...one.readings.map((reading) => [reading.name, reading.value === null ? reading.qualityText : full(kindOf(reading.unit, reading.channel), reading.value)]),
+  ...one.readings.map((reading) => [reading.name, reading.value === null ? reading.qualityText : worded(reading)]),
 ]);
 
 const chose = (one) => facts([
