@@ -10,7 +10,12 @@ namespace PileController.Control.Decisions;
 [JsonDerivedType(typeof(SetServicing), "servicing")]
 [JsonDerivedType(typeof(ReportTick), "report")]
 [JsonDerivedType(typeof(TakeForecast), "forecast")]
-public abstract record Command;
+public abstract record Command
+{
+    /// <summary>Who asked for it; null for what the program itself asks for.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Asker? Asker { get; init; }
+}
 
 /// <summary>Take one actuator by hand until an end time. Interlocks still outrank it.</summary>
 /// <param name="Actuator">Which actuator.</param>

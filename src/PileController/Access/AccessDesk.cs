@@ -8,6 +8,9 @@ internal sealed record AccessSetup(string Folder, TimeProvider Clock)
     /// <summary>The passphrase that counts while none is set in the folder; null for none. Hashed beside the start.</summary>
     public Lazy<SecretHash>? ForThisRun { get; init; }
 
+    /// <summary>Whether what was typed is what a hash was made of. Takes long by design.</summary>
+    public Func<SecretHash, string, bool> Fits { get; init; } = (hash, typed) => hash.Fits(typed);
+
     /// <summary>Names this machine answers to besides loopback and its own addresses.</summary>
     public IReadOnlyList<string> Names { get; init; } = [];
 
@@ -76,12 +79,12 @@ internal sealed class AccessDesk : IDisposable
     /// <summary>Signs somebody in. Hashes wait for each other; nobody else does.</summary>
     /// <exception cref="AccessFileException">The session cannot be kept.</exception>
     public Task<SignIn> SignInAsync(string passphrase, string name, string source, string from) => TryAsync(
-        source, name, from, () => Standing() is { } standing && standing.Fits(passphrase) ? standing : null);
+        source, name, from, () => Standing() is { } standing && _setup.Fits(standing, passphrase) ? standing : null);
 
     /// <summary>Sets a new passphrase with a one-time code, ends all sessions, and signs in.</summary>
     /// <exception cref="AccessFileException">The passphrase cannot be kept.</exception>
     public Task<SignIn> SetByCodeAsync(string code, string passphrase, string name, string source, string from) => TryAsync(
-        source, name, from, () => Code() is { } standing && standing.Hash.Fits(PassphraseWords.Tidied(code)) ? Replace(passphrase) : null);
+        source, name, from, () => Code() is { } standing && _setup.Fits(standing.Hash, PassphraseWords.Tidied(code)) ? Replace(passphrase) : null);
 
     /// <inheritdoc/>
     public void Dispose()

@@ -74,7 +74,7 @@ internal sealed class DataFolder(string path)
     public SettingsDesk OpenDesk(string fileText)
     {
         string file = System.IO.Path.Combine(path, SettingsDesk.FileName);
-        return new SettingsDesk(fileText, File.Exists(file) ? File.ReadAllText(file) : null, text => Replace(file, text));
+        return new SettingsDesk(fileText, File.Exists(file) ? File.ReadAllText(file) : null, (name, text) => Replace(System.IO.Path.Combine(path, name), text));
     }
 
     /// <summary>Keeps the simulated holding.</summary>

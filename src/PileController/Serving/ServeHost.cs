@@ -1,5 +1,4 @@
 using System.Device.Gpio;
-using System.Security.Cryptography.X509Certificates;
 using PileController.Access;
 using PileController.Commissioning.Sheets;
 using PileController.Forecasts;
@@ -20,13 +19,17 @@ internal static class ServeHost
     private const string HostLog = "Microsoft.Extensions.Hosting.Internal.Host";
 
     /// <summary>Builds the host. The rig's outputs are safe before anything else of it starts.</summary>
-    public static WebApplication Build(ServeParts parts, string urls, AccessDesk access, X509Certificate2? certificate)
+    public static WebApplication Build(ServeParts parts, string urls, AccessDesk access, RenewedCertificate? certificate)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         if (certificate is not null)
         {
             builder.WebHost.UseKestrelHttpsConfiguration();
-            builder.WebHost.ConfigureKestrel(kestrel => kestrel.ConfigureHttpsDefaults(https => https.ServerCertificate = certificate));
+            builder.WebHost.ConfigureKestrel(kestrel =>
+            {
+                ILogger logger = kestrel.ApplicationServices.GetRequiredService<ILogger<RenewedCertificate>>();
+                kestrel.ConfigureHttpsDefaults(https => https.ServerCertificateSelector = (_, _) => certificate.Current(logger));
+            });
         }
 
         // No stray file or environment variable may open another door: what is served is what was checked.

@@ -1,4 +1,3 @@
-using System.Security.Cryptography.X509Certificates;
 using PileController.Settings;
 
 namespace PileController.Serving;
@@ -11,4 +10,4 @@ namespace PileController.Serving;
 /// <param name="Speed">How many times faster than life a simulated rig runs.</param>
 /// <param name="Certificate">Certificate with key for https, or null.</param>
 internal sealed record ServeOptions(
-    PileSettings Settings, string SettingsText, string? DataDirectory, string Urls, double Speed, X509Certificate2? Certificate);
+    PileSettings Settings, string SettingsText, string? DataDirectory, string Urls, double Speed, RenewedCertificate? Certificate);

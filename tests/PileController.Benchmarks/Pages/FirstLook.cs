@@ -56,4 +56,16 @@ internal sealed record FirstLook(double FirstContentMilliseconds, double LiveMil
             "() => [Math.max(window.usefulAt, performance.getEntriesByName('first-contentful-paint')[0].startTime), window.eventAt, window.parsedAt]");
         return new FirstLook(at[0], Math.Max(at[0], at[1]), at[2]);
     }
+
+    /// <summary>Takes one look at a page that only has to be painted, in milliseconds.</summary>
+    public static async Task<double> TakeBlankAsync(IBrowser browser, Uri page)
+    {
+        const string Painted = "performance.getEntriesByName('first-contentful-paint')[0]?.startTime";
+        await using IBrowserContext context = await browser.NewContextAsync();
+        IPage fresh = await context.NewPageAsync();
+        await fresh.AddInitScriptAsync(Watch);
+        await fresh.GotoAsync(page.ToString());
+        await fresh.WaitForFunctionAsync($"() => {Painted} !== undefined");
+        return await fresh.EvaluateAsync<double>($"() => {Painted}");
+    }
 }

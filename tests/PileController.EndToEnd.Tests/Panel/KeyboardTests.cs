@@ -118,6 +118,46 @@ public sealed class KeyboardTests(BrowserBench browser) : IClassFixture<BrowserB
         Assert.Empty(bench.Troubles);
     }
 
+    [Fact]
+    public async Task Plan_TriedTypedPutBackAndRunAhead()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("plan");
+        ILocator turns = bench.Page.GetByRole(AriaRole.Slider, new() { Name = "Turns of pipe" });
+        await PressAsync(bench, turns, "ArrowRight");
+        await Expect(turns).ToHaveAttributeAsync("aria-valuetext", "20, built 19");
+        await TabToAsync(bench, bench.Page.GetByLabel("Radius of the heap, m"));
+        await bench.Page.Keyboard.PressAsync("Control+a");
+        await bench.Page.Keyboard.TypeAsync("2.5");
+        await Expect(bench.Page.Locator("main figure")).ToContainTextAsync("5.00 m wide");
+        await PressAsync(bench, bench.Page.GetByRole(AriaRole.Slider, new() { Name = "Cover" }), "ArrowUp");
+        await Expect(bench.Page.Locator("[data-field=coverM] output")).ToContainTextAsync(", built");
+
+        await PressAsync(bench, bench.Page.GetByRole(AriaRole.Button, new() { Name = "Back to as built" }), "Enter");
+        await Expect(bench.Page.Locator(".plan-state")).ToContainTextAsync("as it is built");
+        await TabToAsync(bench, bench.Page.GetByLabel("How many seasons"));
+        await bench.Page.Keyboard.PressAsync("Control+a");
+        await bench.Page.Keyboard.TypeAsync("1");
+        await PressAsync(bench, bench.Page.GetByRole(AriaRole.Button, new() { Name = "Run the seasons" }), "Enter");
+        ILocator stop = bench.Page.GetByRole(AriaRole.Button, new() { Name = "Give it up" });
+        await Expect(stop).ToBeFocusedAsync();
+        await bench.Page.Keyboard.PressAsync("Enter");
+        await Expect(bench.Page.GetByRole(AriaRole.Button, new() { Name = "Run the seasons" })).ToBeFocusedAsync();
+        Assert.Empty(bench.Troubles);
+    }
+
+    [Fact]
+    public async Task Head_UnitsAndColoursChosen()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.GoAsync("now");
+        await PressAsync(bench, bench.Page.Locator("#units"), "Enter");
+        await Expect(bench.Page.Locator("#units")).ToHaveTextAsync("°F");
+        await PressAsync(bench, bench.Page.Locator("#scheme"), "Space");
+        await Expect(bench.Page.Locator("#scheme")).ToHaveAttributeAsync("aria-label", "Colours: light. Change");
+        Assert.Empty(bench.Troubles);
+    }
+
     private static async Task PressAsync(PageBench bench, ILocator target, string key)
     {
         await TabToAsync(bench, target);

@@ -1,12 +1,15 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
 
 namespace PileController.EndToEnd.Tests.Panel;
 
 /// <summary>Every view, at both widths, light and dark: no accessibility fault, nothing wider than the screen.</summary>
 public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBench>
 {
+    private const string Ground = "() => getComputedStyle(document.body).backgroundColor";
+
     public static TheoryData<string, int, bool> Views()
     {
         TheoryData<string, int, bool> data = [];
@@ -40,6 +43,37 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         await bench.GoAsync(view);
         await Pictures.SaveAsync(bench.Page, $"{view}-{wide}-{(dark ? "dark" : "light")}");
 
+        await AssertWellMadeAsync(bench);
+    }
+
+    [Theory]
+    [InlineData(390, false, "dark", 2)]
+    [InlineData(1280, true, "light", 1)]
+    public async Task Colours_ChosenAgainstTheSystems_HoldFromTheFirstLookOnAndAreAccessible(int wide, bool systemIsDark, string chosen, int presses)
+    {
+        await using PageBench bench = await browser.OpenAsync(wide, systemIsDark);
+        await bench.GoAsync("now");
+        string before = await bench.Page.EvaluateAsync<string>(Ground);
+        for (int i = 0; i < presses; i++)
+        {
+            await bench.Page.Locator("#scheme").ClickAsync();
+        }
+
+        string after = await bench.Page.EvaluateAsync<string>(Ground);
+        Assert.NotEqual(before, after);
+
+        // What the controller writes is in them already: no script has come.
+        await bench.Page.RouteAsync("**/js/**", route => route.FulfillAsync(new() { ContentType = "text/javascript", Body = string.Empty }));
+        await bench.Page.ReloadAsync();
+        Assert.Equal(after, await bench.Page.EvaluateAsync<string>(Ground));
+        await bench.Page.UnrouteAsync("**/js/**");
+        await bench.Page.ReloadAsync();
+        await bench.GoAsync("now");
+        Assert.Equal(after, await bench.Page.EvaluateAsync<string>(Ground));
+        await Expect(bench.Page.Locator("#scheme")).ToHaveAttributeAsync("aria-label", $"Colours: {chosen}. Change");
+        await Pictures.SaveAsync(bench.Page, $"chosen-{chosen}-{wide}");
+        await AssertWellMadeAsync(bench);
+        await bench.GoAsync("record");
         await AssertWellMadeAsync(bench);
     }
 

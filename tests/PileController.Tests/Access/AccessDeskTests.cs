@@ -33,6 +33,41 @@ public sealed class AccessDeskTests : IDisposable
         Assert.Null((await _desk.SignInAsync(Passphrase, "Robin", "a", "a")).Session);
     }
 
+    [Fact]
+    public async Task SignIn_FromManySourcesAtOnce_HashesOneAfterAnotherAndTurnsTheRestAway()
+    {
+        Set(Passphrase);
+        using SemaphoreSlim go = new(0);
+        int running = 0;
+        int most = 0;
+        using AccessDesk desk = new(new AccessSetup(_folder, _clock)
+        {
+            Fits = (_, _) =>
+            {
+                int now = Interlocked.Increment(ref running);
+                most = Math.Max(most, now);
+                go.Wait();
+                Interlocked.Decrement(ref running);
+                return false;
+            },
+        });
+
+        Task<SignIn>[] tries = [.. Enumerable.Range(0, 40).Select(i => desk.SignInAsync("wrong passphrase", "Robin", $"source {i}", "a"))];
+        Task<SignIn>[] turnedAway = [.. tries.Where(one => one.IsCompleted)];
+        List<Task<SignIn>> waiting = [.. tries.Except(turnedAway)];
+
+        // Four wait; the thread may have taken the first of them in hand already.
+        Assert.InRange(waiting.Count, 4, 5);
+        Assert.All(turnedAway, one => Assert.NotNull(one.Result.WaitSeconds));
+        while (waiting.Count > 0)
+        {
+            go.Release();
+            waiting.Remove(await Task.WhenAny(waiting));
+        }
+
+        Assert.Equal(1, most);
+    }
+
     [Theory]
     [InlineData("{")]
     [InlineData("{\"schema\":1,\"passphrase\":null,\"code\":null,\"more\":1}")]

@@ -94,6 +94,29 @@ public partial class AssetsTests
             name => Assert.Contains(PanelAssets.TextOf($"/css/{name}.css"), rest, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task Page_BeforeItsFirstLookIsPainted_FetchesNothingAndRunsOneScriptByItsHash()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        using HttpResponseMessage page = await host.Client.GetAsync("/");
+        string text = await page.Content.ReadAsStringAsync();
+        string script = Assert.Single(Script().Matches(text)).Groups["script"].Value;
+        string atOnce = Later().Replace(text, string.Empty);
+
+        string hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
+        Assert.Contains($"script-src 'self' 'sha256-{hash}';", string.Join(' ', page.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.DoesNotContain("stylesheet", atOnce, StringComparison.Ordinal);
+        Assert.DoesNotContain("modulepreload", atOnce, StringComparison.Ordinal);
+        Assert.DoesNotContain(" src=", atOnce, StringComparison.Ordinal);
+        Assert.Contains("js/main.js", text, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex("<script>(?<script>.*?)</script>", RegexOptions.Singleline)]
+    private static partial Regex Script();
+
+    [GeneratedRegex("""<template id="later">.*?</template>""", RegexOptions.Singleline)]
+    private static partial Regex Later();
+
     [GeneratedRegex("<style>(?<style>.*?)</style>", RegexOptions.Singleline)]
     private static partial Regex Inner();
 

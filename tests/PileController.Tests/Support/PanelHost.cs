@@ -122,7 +122,7 @@ public sealed class PanelHost : IAsyncDisposable
         CannedControl control = new();
         SampleSketch sketch = new();
         SampleSeasons seasons = new();
-        SettingsDesk desk = new(SettingsFile.Explain(PileSettings.AlderBank), null, text => File.WriteAllText(Path.Combine(folder, SettingsDesk.FileName), text));
+        SettingsDesk desk = new(SettingsFile.Explain(PileSettings.AlderBank), null, (_, text) => File.WriteAllText(Path.Combine(folder, SettingsDesk.FileName), text));
         ControlSettings told = new();
         AccessDesk door = new(access(new AccessSetup(folder, TimeProvider.System)
         {

@@ -8,21 +8,30 @@ internal static class TypedSecret
 {
     /// <summary>Reads it.</summary>
     /// <returns>False when it is not allowed; <paramref name="fault"/> then says why, and never what was typed.</returns>
-    public static bool TryRead(out string passphrase, [NotNullWhen(false)] out string? fault)
+    public static bool TryRead(out string passphrase, [NotNullWhen(false)] out string? fault) =>
+        TryRead(Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true), Console.In, Console.Error, out passphrase, out fault);
+
+    /// <summary>Reads it.</summary>
+    /// <param name="keys">The keys of a terminal, one by one and shown nowhere; null where there is none.</param>
+    /// <param name="pipe">Read where there is no terminal.</param>
+    /// <param name="ask">Where it is asked for: not where the command answers, which may go into a file.</param>
+    /// <param name="passphrase">What was typed.</param>
+    /// <param name="fault">Why it is not allowed.</param>
+    internal static bool TryRead(
+        Func<ConsoleKeyInfo>? keys, TextReader pipe, TextWriter ask, out string passphrase, [NotNullWhen(false)] out string? fault)
     {
-        passphrase = Console.IsInputRedirected ? Console.In.ReadLine() ?? "" : Ask("New passphrase: ");
+        passphrase = keys is null ? pipe.ReadLine() ?? "" : Ask("New passphrase: ", keys, ask);
         fault = !PassphraseRules.Allows(passphrase) ? $"The passphrase has {passphrase.Length} characters, or some that cannot be typed; allowed: {PassphraseRules.Allowed}."
-            : !Console.IsInputRedirected && Ask("Once more: ") != passphrase ? "The two are not the same; nothing is changed."
+            : keys is not null && Ask("Once more: ", keys, ask) != passphrase ? "The two are not the same; nothing is changed."
             : null;
         return fault is null;
     }
 
-    private static string Ask(string question)
+    private static string Ask(string question, Func<ConsoleKeyInfo> keys, TextWriter ask)
     {
-        // On the error stream: what the command answers may go into a file.
-        Console.Error.Write(question);
+        ask.Write(question);
         List<char> typed = [];
-        while (Console.ReadKey(intercept: true) is { Key: not ConsoleKey.Enter } key)
+        while (keys() is { Key: not ConsoleKey.Enter } key)
         {
             if (key.Key == ConsoleKey.Backspace)
             {
@@ -34,7 +43,7 @@ internal static class TypedSecret
             }
         }
 
-        Console.Error.WriteLine();
+        ask.WriteLine();
         return new string([.. typed]);
     }
 }

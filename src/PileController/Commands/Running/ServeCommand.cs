@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Security.Cryptography.X509Certificates;
 using PileController.Commands.Shell;
 using PileController.Panel.Guard;
 using PileController.Records;
@@ -46,7 +45,7 @@ internal static class ServeCommand
             return ExitCodes.WrongUse;
         }
 
-        if (!PageCertificate.TryLoad(settings.Panel, out X509Certificate2? certificate, out string? unfit))
+        if (!RenewedCertificate.TryLoad(settings.Panel, out RenewedCertificate? certificate, out string? unfit))
         {
             error.WriteLine(unfit);
             return ExitCodes.WrongUse;

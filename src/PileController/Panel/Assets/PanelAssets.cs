@@ -16,6 +16,9 @@ internal sealed partial class PanelAssets
     private const string Prefix = "wwwroot/";
     private const string IndexPath = "/index.html";
 
+    // What stands in here is fetched once the first look is painted.
+    private const string Later = "<template id=\"later\">";
+
     private static readonly Dictionary<string, string> Types = new()
     {
         [".html"] = "text/html; charset=utf-8",
@@ -41,6 +44,7 @@ internal sealed partial class PanelAssets
         string styled = Styled(index);
         _index = new(() => Hinted(styled));
         IndexStyle = Joined(index[..index.IndexOf("<body>", StringComparison.Ordinal)]);
+        IndexScript = InnerScript().Match(index).Groups["script"].Value;
         _byPath.Remove(IndexPath);
     }
 
@@ -49,6 +53,9 @@ internal sealed partial class PanelAssets
 
     /// <summary>The styles within the page.</summary>
     public string IndexStyle { get; }
+
+    /// <summary>The one script within the page.</summary>
+    public string IndexScript { get; }
 
     /// <summary>The paths that are served.</summary>
     public IEnumerable<string> Paths => _byPath.Keys;
@@ -69,16 +76,15 @@ internal sealed partial class PanelAssets
         PanelAsset rest = Make(Encoding.UTF8.GetBytes(Joined(index[body..])), Types[".css"]) with { Lasting = true };
         string path = $"css/rest-{rest.Tag.Trim('"')}.css";
         _byPath["/" + path] = new(rest);
-        string link = $"  <link rel=\"stylesheet\" href=\"{path}\">\n</body>";
-        return inner + StyleLink().Replace(index[body..], string.Empty).Replace("</body>", link, StringComparison.Ordinal);
+        return inner + StyleLink().Replace(index[body..], string.Empty).Replace(Later, $"{Later}\n    <link rel=\"stylesheet\" href=\"{path}\">", StringComparison.Ordinal);
     }
 
     private static string Joined(string markup) => string.Concat(StyleLink().Matches(markup).Select(link => TextOf("/" + link.Groups["path"].Value)));
 
     // Found one behind the other, the scripts of the first view would take a round trip a level.
     private static string Hinted(string index) => index.Replace(
-        "</head>",
-        string.Concat(ModuleTree.Below("/js/main.js", TextOf).Select(path => $"  <link rel=\"modulepreload\" href=\"{path[1..]}\">\n")) + "</head>",
+        Later,
+        Later + string.Concat(ModuleTree.Below("/js/main.js", TextOf).Select(path => $"\n    <link rel=\"modulepreload\" href=\"{path[1..]}\">")),
         StringComparison.Ordinal);
 
     private static byte[] Read(string name)
@@ -99,6 +105,9 @@ internal sealed partial class PanelAssets
 
         return new PanelAsset(content, packed.ToArray(), type, $"\"{Convert.ToHexStringLower(SHA256.HashData(content))[..16]}\"");
     }
+
+    [GeneratedRegex("<script>(?<script>.*?)</script>", RegexOptions.Singleline)]
+    private static partial Regex InnerScript();
 
     [GeneratedRegex("""^ *<link rel="stylesheet" href="(?<path>[^"]+)">\n""", RegexOptions.Multiline)]
     private static partial Regex StyleLink();

@@ -36,7 +36,7 @@ internal static class ForecastApi
         }
 
         Forecast forecast = new(series.FromUtcMilliseconds, series.OutsideC, series.SunWPerM2, series.Source);
-        return forecast.Fault(news.Decision.At.UtcMilliseconds) is { } fault ? Wrong(fault) : inbox.Post(new TakeForecast(forecast));
+        return forecast.Fault(news.Decision.At.UtcMilliseconds) is { } fault ? Wrong(fault) : inbox.Post(new TakeForecast(forecast), request.HttpContext);
     }
 
     private static ProblemHttpResult Wrong(string why) => Answers.Refused(StatusCodes.Status400BadRequest, "The forecast is wrong", why);

@@ -29,11 +29,11 @@ internal static class HandApi
 
         return WhyRefused(actuator, feed.Latest?.Decision, setup) is { } reason
             ? Answers.Refused(StatusCodes.Status409Conflict, "Not by hand now", reason)
-            : inbox.Post(new TakeByHand(actuator, value, (long)(minutes * 60_000), who));
+            : inbox.Post(new TakeByHand(actuator, value, (long)(minutes * 60_000), who), request.HttpContext);
     }
 
-    private static IResult Release(CommandInbox inbox, string? actuator) =>
-        inbox.Post(new ReleaseHand(actuator is null ? null : WireNames.Parse<Actuator>(actuator, "actuator")));
+    private static IResult Release(HttpContext context, CommandInbox inbox, string? actuator) =>
+        inbox.Post(new ReleaseHand(actuator is null ? null : WireNames.Parse<Actuator>(actuator, "actuator")), context);
 
     /// <summary>Why an actuator cannot be taken now, or null.</summary>
     internal static string? WhyRefused(Actuator actuator, Decision? decision, PanelSetup setup)

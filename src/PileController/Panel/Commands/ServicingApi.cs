@@ -9,7 +9,7 @@ internal static class ServicingApi
     /// <summary>Adds the routes.</summary>
     public static void Map(RouteGroupBuilder api)
     {
-        api.MapPost("/servicing", (CommandInbox inbox) => inbox.Post(new SetServicing(true)));
-        api.MapDelete("/servicing", (CommandInbox inbox) => inbox.Post(new SetServicing(false)));
+        api.MapPost("/servicing", (HttpContext context, CommandInbox inbox) => inbox.Post(new SetServicing(true), context));
+        api.MapDelete("/servicing", (HttpContext context, CommandInbox inbox) => inbox.Post(new SetServicing(false), context));
     }
 }

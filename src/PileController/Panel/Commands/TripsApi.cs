@@ -11,7 +11,7 @@ internal static class TripsApi
     /// <summary>Adds the route.</summary>
     public static void Map(RouteGroupBuilder api) => api.MapPost("/trips/{id}/clear", Clear);
 
-    private static IResult Clear(string id, CommandInbox inbox, PanelFeed feed, PanelSetup setup)
+    private static IResult Clear(HttpContext context, string id, CommandInbox inbox, PanelFeed feed, PanelSetup setup)
     {
         Interlock? row = setup.Interlocks.FirstOrDefault(row => row.Id == id);
         if (row is null)
@@ -21,7 +21,7 @@ internal static class TripsApi
         }
 
         return feed.Latest is { } news && NowReport.Latched(setup.Interlocks, news.Decision).Contains(id)
-            ? inbox.Post(new ClearTrip(id))
+            ? inbox.Post(new ClearTrip(id), context)
             : Answers.Refused(StatusCodes.Status409Conflict, "Nothing to clear", $"\"{id}\" has not tripped.");
     }
 }

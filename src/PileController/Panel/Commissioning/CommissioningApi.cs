@@ -80,7 +80,7 @@ internal static class CommissioningApi
 
         Procedure procedure = Catalogue.Of(id, setup.Settings, ask);
         return WhyNotNow(procedure, feed.Latest?.Decision, desk.IsSettling) is { } why ? Answers.Refused(StatusCodes.Status409Conflict, Refusal, why)
-            : desk.TryBegin(procedure, who) ? Body(setup, desk)
+            : desk.TryBegin(procedure, who, CommandPost.AskerOf(request.HttpContext)) ? Body(setup, desk)
             : Answers.Refused(StatusCodes.Status409Conflict, Refusal, Busy);
     }
 

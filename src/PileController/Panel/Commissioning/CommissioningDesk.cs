@@ -8,8 +8,9 @@ namespace PileController.Panel.Commissioning;
 /// <summary>A test that was begun at the page.</summary>
 /// <param name="Walk">How it stands.</param>
 /// <param name="Who">Who began it.</param>
+/// <param name="Asker">The same as the session or key knows them, and from where.</param>
 /// <param name="Kept">Whether it is on the sheet already, or on its way there.</param>
-internal sealed record PageTest(Walk Walk, string Who, bool Kept);
+internal sealed record PageTest(Walk Walk, string Who, Asker Asker, bool Kept);
 
 /// <summary>
 /// Leads one test at a time beside the loop: it sees each tick, and what is to move goes the way of every hold by hand.
@@ -49,7 +50,7 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
 
     /// <summary>Begins a test.</summary>
     /// <returns>False when another one runs.</returns>
-    public bool TryBegin(Procedure procedure, string who)
+    public bool TryBegin(Procedure procedure, string who, Asker asker)
     {
         lock (_gate)
         {
@@ -58,7 +59,7 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
                 return false;
             }
 
-            _test = new PageTest(Walk.Begin(procedure), who, Kept: false);
+            _test = new PageTest(Walk.Begin(procedure), who, asker, Kept: false);
             Steer();
             return true;
         }
@@ -139,7 +140,7 @@ internal sealed class CommissioningDesk(PanelSetup setup, CommandInbox inbox, Pa
         foreach (Command command in Holds.Between(_held, wanted, _test?.Who ?? "", setup.Speed))
         {
             // What the inbox does not take is asked for again at the next tick, as a whole.
-            if (!inbox.TryPost(command, out _settled))
+            if (!inbox.TryPost(command with { Asker = _test?.Asker }, out _settled))
             {
                 return;
             }

@@ -9,16 +9,17 @@ internal static class GuardMiddleware
     public const string Challenge = "Bearer";
 
     /// <summary>What a document may fetch and run.</summary>
-    /// <param name="styles">Hash of a style within the document itself ("sha256-…"), or null for none.</param>
-    public static string ContentPolicy(string? styles = null) =>
-        $"default-src 'none'; script-src 'self'; style-src 'self'{(styles is null ? string.Empty : $" '{styles}'")}; img-src 'self' data:; "
+    /// <param name="style">Hash of a style within the document itself ("sha256-…"), or null for none.</param>
+    /// <param name="script">The same of a script.</param>
+    public static string ContentPolicy(string? style = null, string? script = null) =>
+        $"default-src 'none'; script-src 'self'{Also(script)}; style-src 'self'{Also(style)}; img-src 'self' data:; "
         + "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     /// <summary>Handles one request.</summary>
     public static async Task RunAsync(HttpContext context, RequestDelegate next, AccessDesk desk)
     {
         IHeaderDictionary headers = context.Response.Headers;
-        Protect(context.Request.Path, headers);
+        Protect(context.Request, headers);
         if (context.Request.Path.StartsWithSegments("/api") || context.Request.Path == "/healthz")
         {
             headers.CacheControl = "no-store";
@@ -46,12 +47,14 @@ internal static class GuardMiddleware
         Tell(context, told, desk.Journal);
     }
 
+    private static string Also(string? hash) => hash is null ? string.Empty : $" '{hash}'";
+
     // Scripts and styles are no documents: what only a document heeds would be a third of the first view's weight.
-    private static void Protect(PathString path, IHeaderDictionary headers)
+    private static void Protect(HttpRequest request, IHeaderDictionary headers)
     {
         headers.XContentTypeOptions = "nosniff";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        if (path.StartsWithSegments("/js") || path.StartsWithSegments("/css"))
+        if (request.Path.StartsWithSegments("/js") || request.Path.StartsWithSegments("/css"))
         {
             return;
         }
@@ -59,8 +62,14 @@ internal static class GuardMiddleware
         headers.ContentSecurityPolicy = ContentPolicy();
         headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "no-referrer";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
+
+        // It makes a browser begin anew in a process of its own, half of the wait for the first look; who came by
+        // themselves have nobody to be cut off from.
+        if (RequestGate.MayBeHeld(request))
+        {
+            headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        }
     }
 
     private static void Tell(HttpContext context, Told told, AccessJournal journal)

@@ -5,6 +5,11 @@ namespace PileController.Panel.Guard;
 /// <summary>Decides whether a request may come in. Pure: looks at the request's head only.</summary>
 internal static class RequestGate
 {
+    private const string OwnSite = "same-origin";
+
+    // A person's own doing: typed, or kept as a bookmark.
+    private const string NoSite = "none";
+
     /// <summary>Null when the request may come in, else why not.</summary>
     /// <param name="request">The request.</param>
     /// <param name="names">Names this machine answers to besides its addresses.</param>
@@ -25,6 +30,9 @@ internal static class RequestGate
         return Needing.IsChange(request) ? CheckChange(request) : null;
     }
 
+    /// <summary>Whether another site may have had this opened, and may hold on to the window it is shown in.</summary>
+    public static bool MayBeHeld(HttpRequest request) => request.Headers["Sec-Fetch-Site"].ToString() is not (OwnSite or NoSite);
+
     // A foreign name that resolves to this machine (DNS rebinding) arrives with that name in Host; an address cannot be
     // made to resolve to anything else, but must be the one the request came in by.
     private static bool IsOwn(HttpRequest request, IReadOnlyList<string> names)
@@ -39,7 +47,7 @@ internal static class RequestGate
     private static string? CheckChange(HttpRequest request)
     {
         string site = request.Headers["Sec-Fetch-Site"].ToString();
-        if (site.Length > 0 && site is not ("same-origin" or "none"))
+        if (site.Length > 0 && site is not (OwnSite or NoSite))
         {
             return $"Sec-Fetch-Site: \"{site}\" is not allowed for a change. Allowed: same-origin or none.";
         }

@@ -4,7 +4,7 @@ using PileController.Panel.Commands;
 namespace PileController.Panel.Guard;
 
 /// <summary>A key of a script, as it is listed.</summary>
-internal sealed record TokenBody(string Name, IReadOnlyList<string> Scopes, long MadeUtcMs, string MadeBy, long? UsedUtcMs);
+internal sealed record TokenBody(string Name, IReadOnlyList<string> Scopes, long MadeUtcMs, string MadeBy, long? UsedUtcMs, int OffsetMinutes);
 
 /// <summary>A key just made; its secret is told this once.</summary>
 internal sealed record NewTokenBody(string Name, IReadOnlyList<string> Scopes, string Token);
@@ -16,7 +16,7 @@ internal static class TokensApi
     public static void Map(RouteGroupBuilder api)
     {
         RouteGroupBuilder tokens = api.MapGroup("/tokens").Needs(Scope.Steer).AddEndpointFilter(PeopleOnlyAsync);
-        tokens.MapGet("", (AccessDesk desk) => TypedResults.Ok(desk.Keys.Tokens().Select(BodyOf).ToArray()));
+        tokens.MapGet("", (AccessDesk desk, PanelSetup setup) => TypedResults.Ok(desk.Keys.Tokens().Select(token => BodyOf(token, setup)).ToArray()));
         tokens.MapPost("", MakeAsync);
         tokens.MapDelete("", Revoke);
     }
@@ -44,8 +44,9 @@ internal static class TokensApi
         : desk.Keys.Revoke(name) ? TypedResults.NoContent()
         : Answers.Refused(StatusCodes.Status404NotFound, "No such key", $"There is no key \"{name}\".");
 
-    private static TokenBody BodyOf(ScriptToken token) =>
-        new(token.Name, WireNames.Flags(token.Scopes), token.MadeUtcMilliseconds, token.MadeBy, token.UsedUtcMilliseconds);
+    private static TokenBody BodyOf(ScriptToken token, PanelSetup setup) => new(
+        token.Name, WireNames.Flags(token.Scopes), token.MadeUtcMilliseconds, token.MadeBy, token.UsedUtcMilliseconds,
+        setup.OffsetMinutesAt(token.UsedUtcMilliseconds ?? token.MadeUtcMilliseconds));
 
     private static async ValueTask<object?> PeopleOnlyAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {

@@ -11,8 +11,8 @@ namespace PileController.Panel.Queries;
 /// <summary>What a tick would have decided had one thing been otherwise.</summary>
 internal sealed record WhatIfBody(string What, string Mode, string Curb, double? GrantWatts, OutputsBody Outputs);
 
-/// <summary>One decision, opened: all it knew and chose, and what would have changed it.</summary>
-internal sealed record OneDecisionBody(NowBody Decision, IReadOnlyList<string> Kinds, IReadOnlyList<WhatIfBody> WhatIfs);
+/// <summary>One decision, opened: all it knew and chose, who had asked for something, and what would have changed it.</summary>
+internal sealed record OneDecisionBody(NowBody Decision, IReadOnlyList<string> Kinds, IReadOnlyList<Asker> Askers, IReadOnlyList<WhatIfBody> WhatIfs);
 
 /// <summary><c>GET /api/decisions/{sequence}</c>: one tick, decided again from the record.</summary>
 internal static class DecisionApi
@@ -39,7 +39,7 @@ internal static class DecisionApi
             HeapFireC = settings.Limits.HeapFireC,
         };
         return TypedResults.Ok(new OneDecisionBody(
-            body, WireNames.Flags(decision.Kinds), [.. WhatIfs.Of(settings, tick, decision).Select(BodyOf)]));
+            body, WireNames.Flags(decision.Kinds), [.. tick.Commands.Select(command => command.Asker).OfType<Asker>().Distinct()], [.. WhatIfs.Of(settings, tick, decision).Select(BodyOf)]));
 
         ReplayStep? StepsOf(RecordOrigin origin) => setup.ControlOf(origin.SettingsHash) is { } kept
             ? (memory, readings, commands, at) => ticks.Step(kept, memory, readings, commands, at)

@@ -10,8 +10,9 @@ namespace PileController.Panel.Sight;
 /// <summary><c>GET /</c>: the page, with the newest tick in it for whoever may look.</summary>
 internal static class SightApi
 {
-    // The choice of the browser's own storage, which the page also puts where the controller can see it.
+    // The choices of the browser's own storage, which the page also puts where the controller can see them.
     private const string UnitsCookie = "units";
+    private const string SchemeCookie = "scheme";
 
     /// <summary>Adds the routes.</summary>
     public static void Map(IEndpointRouteBuilder routes)
@@ -24,15 +25,21 @@ internal static class SightApi
     private static ContentHttpResult Get(HttpContext context, SightPage page, NowText text, PanelFeed feed, PanelSetup setup, AccessDesk desk)
     {
         context.Response.Headers.CacheControl = "private, no-store";
-        context.Response.Headers.ContentSecurityPolicy = GuardMiddleware.ContentPolicy(page.StyleHash);
+        context.Response.Headers.ContentSecurityPolicy = GuardMiddleware.ContentPolicy(page.StyleHash, page.ScriptHash);
         return TypedResults.Text(Written(context, page, text, feed, setup, desk), "text/html; charset=utf-8");
     }
 
     private static string Written(HttpContext context, SightPage page, NowText text, PanelFeed feed, PanelSetup setup, AccessDesk desk)
     {
+        PanelScheme scheme = context.Request.Cookies[SchemeCookie] switch
+        {
+            "light" => PanelScheme.Light,
+            "dark" => PanelScheme.Dark,
+            _ => PanelScheme.System,
+        };
         if (!EntryGate.MayLook(context, Told.Of(context).Caller, desk) || feed.Latest is not { } news)
         {
-            return page.Empty();
+            return page.Empty(scheme);
         }
 
         (NowBody now, string json) = text.Both(news);
@@ -42,6 +49,6 @@ internal static class SightApi
             "american" => PanelUnits.American,
             _ => setup.Units,
         };
-        return page.Of(now, json, units == PanelUnits.American);
+        return page.Of(now, json, units == PanelUnits.American, scheme);
     }
 }

@@ -37,26 +37,41 @@ internal sealed partial class SightPage
         _moment = page.Groups["moment"].Value.Trim();
         _between = page.Groups["between"].Value;
         _after = page.Groups["after"].Value;
-        StyleHash = "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(assets.IndexStyle)));
+        StyleHash = HashOf(assets.IndexStyle);
+        ScriptHash = HashOf(assets.IndexScript);
         _text = new SightText(new PageWords(PanelAssets.TextOf));
     }
 
     /// <summary>By this the browser knows the page's own styles from any others; nothing else may be put in.</summary>
     public string StyleHash { get; }
 
+    /// <summary>The same of its script.</summary>
+    public string ScriptHash { get; }
+
     /// <summary>The page without any figure: for whoever may not look, and before the first tick.</summary>
-    public string Empty() => Clock().Replace(_before, string.Empty) + _between + _after;
+    /// <param name="scheme">The chosen colours.</param>
+    public string Empty(PanelScheme scheme) => Coloured(Clock().Replace(_before, string.Empty), scheme) + _between + _after;
 
     /// <summary>The page with a moment.</summary>
     /// <param name="now">The moment.</param>
     /// <param name="json">The same as the scripts read it. Must hold no "&lt;", as the web's own JSON writer sees to.</param>
     /// <param name="american">Whether it is told in °F and BTU.</param>
-    public string Of(NowBody now, string json, bool american)
+    /// <param name="scheme">The chosen colours.</param>
+    public string Of(NowBody now, string json, bool american, PanelScheme scheme)
     {
         IReadOnlyDictionary<string, string> texts = _text.Of(now, american);
         string Filled(string markup) => Place().Replace(markup, place => Html.Encode(texts[place.Groups["name"].Value]));
-        return $"{Filled(_before)}{Filled(_moment)}{_between}  <script type=\"application/json\" id=\"told\">{json}</script>\n{_after}";
+        return $"{Filled(Coloured(_before, scheme))}{Filled(_moment)}{_between}  <script type=\"application/json\" id=\"told\">{json}</script>\n{_after}";
     }
+
+    private static string Coloured(string markup, PanelScheme scheme) => Colours().Replace(markup, scheme switch
+    {
+        PanelScheme.Light => "light",
+        PanelScheme.Dark => "dark",
+        _ => "light dark",
+    });
+
+    private static string HashOf(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
     [GeneratedRegex(@"^(?<before>.*?)<!--moment(?<moment>.*?)moment-->(?<between>.*)  <!--told-->\n(?<after>.*)$", RegexOptions.Singleline)]
     private static partial Regex Marks();
@@ -66,4 +81,7 @@ internal sealed partial class SightPage
 
     [GeneratedRegex(@"\{asOf\}")]
     private static partial Regex Clock();
+
+    [GeneratedRegex(@"\{scheme\}")]
+    private static partial Regex Colours();
 }

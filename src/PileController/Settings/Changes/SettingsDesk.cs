@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
 
 namespace PileController.Settings.Changes;
@@ -14,14 +16,16 @@ internal sealed class SettingsDesk
 
     private readonly Lock _lock = new();
     private readonly string _fileText;
-    private readonly Action<string> _write;
+    private readonly Action<string, string> _write;
     private ChangeBook _book = new();
+    private Misfit? _misfit;
+    private string? _toldForLong;
 
     /// <summary>Opens the settings.</summary>
     /// <param name="fileText">The settings file, without faults.</param>
     /// <param name="changes">What <see cref="FileName"/> says, or null where there is none.</param>
-    /// <param name="write">Writes <see cref="FileName"/> anew, whole or not at all.</param>
-    public SettingsDesk(string fileText, string? changes, Action<string> write)
+    /// <param name="write">Writes a file of the data folder anew, whole or not at all: its name and its text.</param>
+    public SettingsDesk(string fileText, string? changes, Action<string, string> write)
     {
         _fileText = fileText;
         _write = write;
@@ -102,7 +106,8 @@ internal sealed class SettingsDesk
             if (outcome.Faults.Count == 0 && outcome.Differences.Count > 0)
             {
                 ChangeBook next = _book.After(outcome, utcMs, who, from);
-                _write(next.ToJson());
+                SetAside();
+                _write(FileName, next.ToJson());
                 (_book, Asked) = (next, true);
             }
 
@@ -116,7 +121,7 @@ internal sealed class SettingsDesk
         lock (_lock)
         {
             Asked = false;
-            Trouble = null;
+            Trouble = _toldForLong;
             Effective = SettingsFile.Parse(Text).Settings;
         }
     }
@@ -141,7 +146,18 @@ internal sealed class SettingsDesk
         {
             Keep(_book.TakenBack());
             Renew();
-            Trouble = $"The last change was taken back, because the controller did not start with it: {why}";
+            Trouble = $"The last change was taken back, because the controller did not start with it: {why}{(_toldForLong is null ? string.Empty : $" {_toldForLong}")}";
+        }
+    }
+
+    // Changes of another version of this program, or spoilt ones, may be all there is of somebody's work.
+    private void SetAside()
+    {
+        if (_misfit is { } misfit)
+        {
+            _write(misfit.Name, misfit.Text);
+            _toldForLong = $"The earlier changes that are not in force are kept aside as {misfit.Name} in the folder of the data.";
+            _misfit = null;
         }
     }
 
@@ -151,7 +167,7 @@ internal sealed class SettingsDesk
         _book = book;
         try
         {
-            _write(book.ToJson());
+            _write(FileName, book.ToJson());
         }
         catch (IOException unwritten)
         {
@@ -177,7 +193,8 @@ internal sealed class SettingsDesk
             if (outcome.Faults.Count > 0)
             {
                 _book = book with { Values = new Dictionary<string, string>() };
-                Trouble = $"The changes made on the page do not fit the settings file and are not in force: {string.Join(" ", outcome.Faults.Select(fault => fault.Sentence))}";
+                _misfit = Misfit.Of(changes);
+                Trouble = $"The changes made on the page do not fit the settings file and are not in force: {string.Join(" ", outcome.Faults.Select(fault => fault.Sentence))} {_misfit.Sentence}";
                 return;
             }
 
@@ -185,7 +202,18 @@ internal sealed class SettingsDesk
         }
         catch (JsonException malformed)
         {
-            Trouble = $"The changes made on the page cannot be read and are not in force: {malformed.Message}";
+            _misfit = Misfit.Of(changes);
+            Trouble = $"The changes made on the page cannot be read and are not in force: {malformed.Message} {_misfit.Sentence}";
         }
+    }
+
+    /// <summary>Changes that are not in force, and the name under which they are kept once others take their place.</summary>
+    private sealed record Misfit(string Name, string Text)
+    {
+        public string Sentence => $"Before the next change takes their place they are kept aside as {Name}.";
+
+        // By what is in it: the same text is kept once, however often the program starts with it.
+        public static Misfit Of(string text) =>
+            new($"changes-aside-{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..8]}.json", text);
     }
 }

@@ -1,5 +1,6 @@
 import { h } from "./dom.js";
-import { full, kindOf, many, system, together } from "./units.js";
+import { worded } from "./reading.js";
+import { full, inUnits, many, system, together } from "./units.js";
 import { dayAndClock } from "./time.js";
 import * as say from "./words/decisions.js";
 import { ACTIONS, VERDICTS } from "./words/interlocks.js";
@@ -14,7 +15,7 @@ const knew = (one) => facts([
   [say.estimate, one.estimate.trusted ? say.trusted : say.notTrusted],
   [say.heatMade, full("power", one.estimate.generationWatts)],
   [say.setPoint, full("temperature", one.houseSetPointC)],
-  ...one.readings.map((reading) => [reading.name, reading.value === null ? reading.qualityText : full(kindOf(reading.unit, reading.channel), reading.value)]),
+  ...one.readings.map((reading) => [reading.name, reading.value === null ? reading.qualityText : worded(reading)]),
 ]);
 
 const chose = (one) => facts([
@@ -43,12 +44,13 @@ function otherwise(one, then) {
 }
 
 /** One decision, opened: all it knew, every interlock's verdict, and what would have changed it. */
-export function openedDecision({ decision, kinds, whatIfs }) {
+export function openedDecision({ decision, kinds, askers, whatIfs }) {
   return h("article", { class: "card opened" },
     h("p", { class: "when num" }, h("time", { datetime: decision.localTime }, dayAndClock(decision.utcMs, decision.offsetMinutes)), say.tickOf(many(decision.sequence), kinds.map((kind) => say.KINDS[kind] ?? kind).join(", "))),
     h("h2", {}, MODES[decision.mode] ?? decision.mode),
     h("p", { class: "why" }, together(system() === "american" ? decision.whyAmerican : decision.why)),
-    decision.note ? h("p", {}, decision.note) : null,
+    decision.note ? h("p", {}, inUnits(decision.note)) : null,
+    askers.map((asker) => h("p", { class: "hint" }, say.askedBy(asker.name, say.KNOWN_BY[asker.by], asker.from))),
     h("h3", {}, say.whatItChose), chose(decision),
     h("h3", {}, say.otherwise),
     whatIfs.length === 0

@@ -2,6 +2,7 @@ import { h, s, put, mark } from "./dom.js";
 import * as api from "./api.js";
 import * as feed from "./feed.js";
 import * as parking from "./parking.js";
+import * as scheme from "./scheme.js";
 import * as session from "./session.js";
 import * as units from "./units.js";
 import * as time from "./time.js";
@@ -140,6 +141,12 @@ function refresh() {
   }
 }
 
+function schemeButton() {
+  mark(byId("scheme"), "aria-label", say.SCHEMES[scheme.scheme()]);
+  const halves = scheme.halves();
+  byId("scheme").querySelectorAll("path").forEach((path, at) => mark(path, "fill", halves[at]));
+}
+
 function sessionButton(state) {
   const text = state === null || (state.needsPassphrase && !state.signedIn) ? say.NAMES.signIn : state.needsPassphrase ? say.signedIn : say.access;
   put(byId("session"), text);
@@ -171,6 +178,11 @@ byId("units").addEventListener("click", () => {
   current?.unitsChanged?.();
   refresh();
 });
+byId("scheme").addEventListener("click", () => {
+  scheme.next();
+  schemeButton();
+});
+schemeButton();
 addEventListener("hashchange", () => {
   if (location.hash !== "#view") {
     show();

@@ -19,6 +19,7 @@ const METRIC = {
   fineKelvin: { unit: "K", of: (x) => x, write: round(2) },
   power: { unit: "W", of: (x) => x, write: whole },
   flow: { unit: "L/min", of: (x) => x, write: round(1) },
+  bucket: { unit: "L", of: (x) => x, write: round(2) },
   energy: { unit: "kWh", of: (x) => x, write: round(1) },
   volume: { unit: "L", of: (x) => x, write: whole },
   seasonEnergy: { unit: "kWh", of: (x) => x, write: whole },
@@ -41,6 +42,7 @@ const AMERICAN = {
   fineKelvin: { unit: "°F", of: (x) => x * 1.8, write: round(2) },
   power: { unit: "BTU/h", of: (x) => x * 3.412142, write: whole },
   flow: { unit: "gal/min", of: (x) => x / 3.785412, write: round(2) },
+  bucket: { unit: "gal", of: (x) => x / 3.785412, write: round(2) },
   energy: { unit: "kBTU", of: (x) => x * 3.412142, write: round(1) },
   volume: { unit: "gal", of: (x) => x / 3.785412, write: whole },
   seasonEnergy: { unit: "kBTU", of: (x) => x * 3.412142, write: whole },
@@ -126,6 +128,23 @@ export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.p
 /** A sentence of the controller's with each figure and its unit on one line. */
 export const together = (text) =>
   text.replace(/(\d) (?=\d{3}\b|W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
+
+// Figures within the controller's sentences. A bare "K" stays: where one is told, the other stands beside it.
+const FIGURES = [
+  [/([−-]?\d+(?:\.\d+)?)[ \u00a0]°C/g, "temperature"],
+  [/(\d+(?:\.\d+)?)[ \u00a0]L\/min/g, "flow"],
+];
+
+const HEAT = [/(\d{1,3}(?:[ \u00a0]\d{3})+|\d+)[ \u00a0]W\b(?!\/)/g, "power"];
+
+/** A sentence that the controller tells in metric units only, in the chosen ones; its watts only where they are heat. */
+export function inUnits(text, heat = false) {
+  if (!text || system() === "metric") {
+    return text;
+  }
+  const all = heat ? [...FIGURES, HEAT] : FIGURES;
+  return all.reduce((said, [figures, kind]) => said.replace(figures, (_, figure) => full(kind, Number(figure.replace("−", "-").replace(/\s/g, "")))), text);
+}
 
 /** The kind that goes with a unit on the wire. */
 export const kindOf = (wire, channel) =>

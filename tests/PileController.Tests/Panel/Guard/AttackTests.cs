@@ -4,6 +4,7 @@ using System.Net.Http.Json;
 using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
+using Microsoft.Extensions.Time.Testing;
 using PileController.Access;
 using PileController.Control.Decisions;
 using PileController.Tests.Support;
@@ -97,6 +98,32 @@ public class AttackTests
         IReadOnlyList<JournalEntry> lines = host.Access.Journal.Newest(400);
         Assert.Equal(1500, lines.Where(line => line.What == "POST /api/session" && !line.Done).Sum(line => line.Times));
         Assert.All(lines, line => Assert.DoesNotContain("wrong passphrase", JsonSerializer.Serialize(line), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Storm_AsLongAsNoTimePasses_CostsOneHashAndAnotherOnlyAfterADelayThatGrows()
+    {
+        FakeTimeProvider clock = new(PanelHost.Begins);
+        int hashes = 0;
+        await using PanelHost host = await PanelHost.StartAsync(true, 60, Passphrase, access => access with
+        {
+            Clock = clock,
+            Fits = (_, _) => Interlocked.Increment(ref hashes) < 0,
+        });
+        Task Storm() => Parallel.ForAsync(0, 40, new ParallelOptions { MaxDegreeOfParallelism = 8 }, async (i, _) => await TryAsync(host, $"wrong passphrase {i}"));
+
+        await Storm();
+        Assert.Equal(1, hashes);
+        for (int failures = 1; failures <= 4; failures++)
+        {
+            clock.Advance(TimeSpan.FromSeconds(1 << (failures - 1)) - TimeSpan.FromMilliseconds(1));
+            await Storm();
+            Assert.Equal(failures, hashes);
+
+            clock.Advance(TimeSpan.FromMilliseconds(1));
+            await Storm();
+            Assert.Equal(failures + 1, hashes);
+        }
     }
 
     [Fact]

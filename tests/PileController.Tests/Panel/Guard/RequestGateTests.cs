@@ -64,6 +64,23 @@ public class RequestGateTests
         Assert.Contains("application/json", await answer.Content.ReadAsStringAsync());
     }
 
+    [Theory]
+    [InlineData("cross-site", true)]
+    [InlineData("same-site", true)]
+    [InlineData(null, true)]
+    [InlineData("none", false)]
+    [InlineData("same-origin", false)]
+    public async Task Page_ThatAnotherSiteMayHold_IsCutOffFromIt(string? site, bool cutOff)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        using HttpRequestMessage request = new(HttpMethod.Get, "/");
+        request.Headers.Add("Sec-Fetch-Site", site is null ? [] : [site]);
+
+        using HttpResponseMessage answer = await host.Client.SendAsync(request);
+
+        Assert.Equal(cutOff ? ["same-origin"] : [], answer.Headers.TryGetValues("Cross-Origin-Opener-Policy", out IEnumerable<string>? policy) ? policy : []);
+    }
+
     [Fact]
     public async Task Answer_AnyPath_CarriesTheSecurityHeaders()
     {
@@ -74,9 +91,9 @@ public class RequestGateTests
 
             string policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
 
-            // The page itself may hold one style, known by its hash.
-            string styles = path == "/" ? "style-src 'self' 'sha256-[A-Za-z0-9+/]{43}='" : "style-src 'self'";
-            Assert.Matches($"^default-src 'none'; script-src 'self'; {styles};", policy);
+            // The page itself may hold one style and one script, known by their hashes.
+            string hash = path == "/" ? " 'sha256-[A-Za-z0-9+/]{43}='" : string.Empty;
+            Assert.Matches($"^default-src 'none'; script-src 'self'{hash}; style-src 'self'{hash};", policy);
             Assert.DoesNotContain("unsafe", policy);
             Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
             Assert.Equal("no-referrer", Assert.Single(answer.Headers.GetValues("Referrer-Policy")));

@@ -54,6 +54,32 @@ public partial class SightApiTests
     }
 
     [Theory]
+    [InlineData("scheme=light", "light")]
+    [InlineData("scheme=dark", "dark")]
+    [InlineData("scheme=system", "light dark")]
+    [InlineData("scheme=\"><script>", "light dark")]
+    [InlineData("units=metric", "light dark")]
+    public async Task Page_ColoursOfTheBrowser_AreThoseOfItsHead(string cookie, string scheme)
+    {
+        await using PanelHost host = await PanelHost.StartAsync(speed: 1);
+        using HttpRequestMessage ask = new(HttpMethod.Get, "/");
+        ask.Headers.Add("Cookie", cookie);
+
+        using HttpResponseMessage answer = await host.Client.SendAsync(ask);
+
+        Assert.Contains($"<meta name=\"color-scheme\" content=\"{scheme}\">", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Page_WithoutFigures_HasTheChosenColoursToo()
+    {
+        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Empty(PanelScheme.Dark);
+
+        Assert.Contains("<meta name=\"color-scheme\" content=\"dark\">", page, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\{\w+\}", page);
+    }
+
+    [Theory]
     [InlineData(null, false, false)]
     [InlineData(null, true, true)]
     [InlineData(Scope.Look, false, true)]
@@ -93,7 +119,7 @@ public partial class SightApiTests
         NowBody now = JsonSerializer.Deserialize<NowBody>(await host.Client.GetStringAsync("/api/now"), JsonSerializerOptions.Web)!;
         now = now with { Why = Evil, Holding = Evil };
 
-        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Of(now, JsonSerializer.Serialize(now, JsonSerializerOptions.Web), american: false);
+        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Of(now, JsonSerializer.Serialize(now, JsonSerializerOptions.Web), american: false, PanelScheme.System);
 
         Assert.DoesNotContain("alert(1)</script>", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<b ", page, StringComparison.Ordinal);

@@ -62,7 +62,7 @@ public class SettingsDeskTests
     [Fact]
     public void Apply_CardThatCannotBeWritten_ChangesNothing()
     {
-        SettingsDesk desk = new(File, null, _ => throw new IOException("full"));
+        SettingsDesk desk = new(File, null, (_, _) => throw new IOException("full"));
 
         Assert.Throws<IOException>(() => desk.Apply(Floor("48 °C"), null, 0, "Robin", "here"));
         Assert.False(desk.Asked);
@@ -116,7 +116,7 @@ public class SettingsDeskTests
     public void TakeBack_CardThatCannotBeWritten_RunsOnTheOldOnesAllTheSame()
     {
         bool full = false;
-        SettingsDesk desk = new(File, null, _ => Throw(full));
+        SettingsDesk desk = new(File, null, (_, _) => Throw(full));
         desk.Apply(Floor("48 °C"), null, 0, "Robin", "here");
         desk.Renew();
         full = true;
@@ -135,10 +135,46 @@ public class SettingsDeskTests
     [InlineData("""{ "version": 1, "values": { "panel.address": "\"http://0.0.0.0\"" } }""")]
     public void Open_ChangesThatDoNotFit_RunsOnTheFileAndSaysSo(string changes)
     {
-        SettingsDesk desk = new(File, changes, _ => { });
+        SettingsDesk desk = new(File, changes, (_, _) => { });
 
         Assert.Equal(46, desk.Effective.Control.HeapFloorC);
         Assert.Contains("not in force", desk.Trouble);
+    }
+
+    [Theory]
+    [InlineData("{")]
+    [InlineData("""{ "version": 9, "values": { "control.floor": "\"48 °C\"" } }""")]
+    [InlineData("""{ "version": 1, "values": { "control.floor": "\"20 °C\"" } }""")]
+    public void Apply_OverChangesThatDoNotFit_KeepsThemAsideUnderANameThatIsTold(string changes)
+    {
+        Dictionary<string, string> files = [];
+        SettingsDesk desk = new(File, changes, (name, text) => files[name] = text);
+        string name = Assert.Single(System.Text.RegularExpressions.Regex.Matches(desk.Trouble!, @"changes-aside-[0-9a-f]{8}\.json").Select(match => match.Value));
+        Assert.Empty(files);
+
+        desk.Apply(Floor("48 °C"), null, 0, "Robin", "here");
+        desk.Renew();
+        desk.Confirm();
+
+        Assert.Equal(48, desk.Effective.Control.HeapFloorC);
+        Assert.Equal(changes, files[name]);
+        Assert.Contains(name, desk.Trouble, StringComparison.Ordinal);
+        Assert.Equal(2, files.Count);
+    }
+
+    [Fact]
+    public void Apply_WhereWhatDoesNotFitCannotBeKeptAside_ChangesNothing()
+    {
+        List<string> tried = [];
+        SettingsDesk desk = new(File, "{", (name, _) =>
+        {
+            tried.Add(name);
+            throw new IOException("full");
+        });
+
+        Assert.Throws<IOException>(() => desk.Apply(Floor("48 °C"), null, 0, "Robin", "here"));
+        Assert.False(desk.Asked);
+        Assert.DoesNotContain(SettingsDesk.FileName, tried);
     }
 
     private static void Throw(bool full)
@@ -151,5 +187,5 @@ public class SettingsDeskTests
 
     private static SettingsEdit Floor(string value) => new(new Dictionary<string, string> { ["control.floor"] = $"\"{value}\"" }, []);
 
-    private SettingsDesk Open() => new(File, _written, text => _written = text);
+    private SettingsDesk Open() => new(File, _written, (_, text) => _written = text);
 }

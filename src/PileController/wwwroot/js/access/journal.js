@@ -4,10 +4,8 @@ import { dayAndClock } from "../time.js";
 import * as say from "../words/access.js";
 import { lookAgain } from "../words/shared.js";
 
-const offset = () => -new Date().getTimezoneOffset();
-
 const row = (line) => h("tr", {},
-  h("td", {}, dayAndClock(line.utcMs, offset())),
+  h("td", {}, dayAndClock(line.utcMs, line.offsetMinutes)),
   h("td", {}, line.who ?? "–"),
   h("td", {}, line.from),
   h("td", {}, say.wanted(say.CALLS[line.what] ?? line.what, line.times)),

@@ -4,7 +4,6 @@ import { dayAndClock } from "../time.js";
 import { asking, field, worded } from "./forms.js";
 import * as say from "../words/access.js";
 
-const offset = () => -new Date().getTimezoneOffset();
 const scopesWords = (scopes) => scopes.map((one) => say.SCOPES[one] ?? one).join(", ");
 
 /** Keys for scripts: make one, see it once, take it back. */
@@ -18,7 +17,7 @@ export function keysCards() {
 
   const row = (key) => h("li", { class: "probe" },
     h("div", {}, h("h3", {}, key.name),
-      h("p", { class: "state num" }, say.keyState(scopesWords(key.scopes), key.madeBy, key.usedUtcMs === null ? null : dayAndClock(key.usedUtcMs, offset())))),
+      h("p", { class: "state num" }, say.keyState(scopesWords(key.scopes), key.madeBy, key.usedUtcMs === null ? null : dayAndClock(key.usedUtcMs, key.offsetMinutes)))),
     h("span", {}),
     h("button", { type: "button", class: "quiet", "aria-label": say.takeBackOf(key.name), onclick: () => takeBack(key.name) }, say.takeBack));
 

@@ -2,6 +2,7 @@
 
 import { h } from "../dom.js";
 import { dayAndClock } from "../time.js";
+import { inUnits, system } from "../units.js";
 import * as say from "../words/alarms.js";
 import { PRIORITIES } from "../words/names.js";
 
@@ -11,11 +12,11 @@ export function recentTable() {
   const none = h("p", { class: "muted" }, say.nothingYet);
   const table = h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": say.latelyAll, hidden: true },
     h("table", {}, h("thead", {}, h("tr", {}, ...say.RECENT_COLUMNS.map((text) => h("th", { scope: "col" }, text)))), body));
-  let newest = 0;
+  let newest = "";
   return {
     node: h("div", {}, none, table),
     set(events, offset) {
-      const last = events[0]?.number ?? 0;
+      const last = `${events[0]?.number ?? 0} ${system()}`;
       if (last === newest) {
         return;
       }
@@ -25,7 +26,7 @@ export function recentTable() {
       body.replaceChildren(...events.map((one) => h("tr", {},
         h("td", { class: "num" }, dayAndClock(Date.parse(one.atUtc), offset)),
         h("td", {}, say.event(say.EVENTS[one.event] ?? one.event, one.who, one.event === "raised" && one.firstUp)),
-        h("td", {}, say.eventOf(one.name, PRIORITIES[one.priority], one.event === "returned" ? null : one.detail)))));
+        h("td", {}, say.eventOf(one.name, PRIORITIES[one.priority], one.event === "returned" ? null : inUnits(one.detail))))));
     },
   };
 }

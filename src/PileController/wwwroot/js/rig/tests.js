@@ -2,7 +2,7 @@
 
 import { h, put, toneMark } from "../dom.js";
 import { dayAndClock, span } from "../time.js";
-import { full, kindOf } from "../units.js";
+import { back, convert, full, inUnits, kindOf, system, unit } from "../units.js";
 import * as say from "../words/commission.js";
 
 const TONES = { sound: "good", doubtful: "warn", failed: "bad" };
@@ -42,34 +42,49 @@ export function liveFigures() {
   };
 }
 
-function answerField(question) {
+// Units in which the controller asks or finds, and the kind each is to a reader.
+const KINDS = { "°C": "temperature", K: "fineKelvin", L: "bucket", "L/min": "flow" };
+
+// What is asked in the units of the moment at which it is asked, whatever is chosen while it is typed.
+function askedIn(question) {
+  const kind = KINDS[question.unit];
+  if (kind === undefined || system() === "metric") {
+    return { text: question.text, unit: question.unit, least: question.least, most: question.most, told: (typed) => typed };
+  }
+  const [none, one] = [back(kind, 0), back(kind, 1)];
+  const shown = (value) => Number(convert(kind, value).toFixed(3));
+  return { text: say.inGallons(question.text), unit: unit(kind), least: shown(question.least), most: shown(question.most), told: (typed) => none + typed * (one - none) };
+}
+
+function answerField(question, asked) {
   if (question.kind === "yesNo") {
     return null;
   }
   return question.kind === "text"
     ? h("input", { type: "text", id: "commission-answer", maxlength: question.most, autocomplete: "off" })
-    : h("input", { type: "number", id: "commission-answer", min: question.least, max: question.most, step: "any", inputmode: "decimal" });
+    : h("input", { type: "number", id: "commission-answer", min: asked.least, max: asked.most, step: "any", inputmode: "decimal" });
 }
 
 /** The step that runs: what to do, and the big button that goes on. */
 export function stepCard(run, answer, giveUp) {
   const elapsed = h("p", { class: "hint num" });
   const asks = run.awaits && run.question !== null;
-  const field = asks ? answerField(run.question) : null;
+  const asked = asks ? askedIn(run.question) : null;
+  const field = asks ? answerField(run.question, asked) : null;
   const send = (body) => answer({ step: run.step, ...body });
-  const typed = () => (run.question.kind === "text" ? (field.value.trim() === "" ? {} : { text: field.value.trim() }) : field.value === "" ? {} : { figure: Number(field.value) });
+  const typed = () => (run.question.kind === "text" ? (field.value.trim() === "" ? {} : { text: field.value.trim() }) : field.value === "" ? {} : { figure: asked.told(Number(field.value)) });
   const buttons = !run.awaits ? []
     : asks && field === null
       ? [h("button", { type: "button", onclick: () => send({ figure: 1 }) }, say.yes), h("button", { type: "button", class: "quiet", onclick: () => send({ figure: 0 }) }, say.no)]
       : [h("button", { type: "submit", class: "wide" }, asks ? say.answer : say.goOn)];
   const form = h("form", { novalidate: true, onsubmit: (event) => { event.preventDefault(); send(field === null ? {} : typed()); } },
     asks ? h("div", { class: "field" }, h(field === null ? "p" : "label", field === null ? { class: "head" } : { class: "head", for: "commission-answer" },
-      say.asked(run.question.text, run.question.unit)), field) : null,
+      say.asked(asked.text, asked.unit)), field) : null,
     h("div", { class: "row" }, ...buttons));
   return {
     node: h("section", { class: "card", "data-step": run.step },
       h("h2", {}, say.step(run.title, run.step, run.steps)),
-      h("p", { class: "why" }, run.say), form, elapsed,
+      h("p", { class: "why" }, inUnits(run.say)), form, elapsed,
       h("div", { class: "row" }, h("button", { type: "button", class: "quiet", onclick: giveUp }, say.giveUp))),
     set(next) {
       const most = next.mostSeconds ?? null;
@@ -79,14 +94,17 @@ export function stepCard(run, answer, giveUp) {
   };
 }
 
-const rounded = (value, digits, unit) => `${Number(value.toPrecision(digits))} ${unit}`;
+const rounded = (value, digits, sign) => `${Number(value.toPrecision(digits))} ${sign}`;
 
 function figure(one) {
   if ((one.figure ?? null) === null) {
     return "";
   }
-  const value = rounded(one.figure, 4, one.unit);
-  return (one.uncertainty ?? null) === null ? value : say.uncertain(value, rounded(one.uncertainty, 2, one.unit));
+  const kind = KINDS[one.unit];
+  const sign = kind === undefined ? one.unit : unit(kind);
+  const shown = (value) => (kind === undefined ? value : convert(kind, value));
+  const value = rounded(shown(one.figure), 4, sign);
+  return (one.uncertainty ?? null) === null ? value : say.uncertain(value, rounded(shown(one.uncertainty) - shown(0), 2, sign));
 }
 
 function adoption(one, adopt) {
@@ -100,7 +118,7 @@ function adoption(one, adopt) {
 /** What a test found. */
 export const outcomeList = (outcomes, adopt) => h("ul", { class: "plain" }, ...outcomes.map((one) => h("li", { "data-subject": one.subject, "data-verdict": one.verdict },
   h("p", { class: "row" }, toneMark(TONES[one.verdict]), h("b", {}, say.SOUNDNESS[one.verdict]), h("span", { class: "num" }, figure(one))),
-  h("p", {}, one.sentence),
+  h("p", {}, inUnits(one.sentence)),
   ...(adopt === null ? [] : adoption(one, adopt)),
   one.file === undefined || one.file === null ? null : h("details", {}, h("summary", {}, say.pumpFile), h("pre", { class: "scroll", tabindex: 0 }, one.file)))));
 

@@ -131,6 +131,10 @@ export function commissionView() {
       h("section", { class: "card" }, h("h2", {}, say.sheet), sheet,
         h("div", { class: "row" }, h("a", { class: "button quiet", href: "/api/commissioning/sheet", target: "_blank", rel: "noopener" }, say.sheetToPrint), h("a", { class: "button quiet", href: "#rig" }, say.backToRig))),
     ],
+    unitsChanged() {
+      shown = "";
+      look();
+    },
     update(now) {
       figures.set(now);
       // Ticks of the demo come faster than a page needs to look.

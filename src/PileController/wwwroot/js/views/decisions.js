@@ -1,7 +1,7 @@
 import { h, put } from "../dom.js";
 import * as api from "../api.js";
 import * as feed from "../feed.js";
-import { full, many, together } from "../units.js";
+import { full, inUnits, many, together } from "../units.js";
 import { dayAndClock, momentOf } from "../time.js";
 import { openedDecision } from "../decision.js";
 import * as say from "../words/decisions.js";
@@ -29,8 +29,8 @@ const item = (line, offset) => h("li", { class: "decision" },
   h("p", { class: "when num" }, h("time", { datetime: line.localTime }, dayAndClock(line.utcMs, offset)),
     ...line.kinds.map((kind) => h("span", { class: "chip", "data-tone": TONES[kind] ?? null }, say.KINDS[kind] ?? kind))),
   h("h2", {}, MODES[line.mode] ?? line.mode),
-  h("p", { class: "text" }, together(line.why)),
-  line.note ? h("p", { class: "text muted" }, line.note) : null,
+  h("p", { class: "text" }, together(inUnits(line.why, true))),
+  line.note ? h("p", { class: "text muted" }, inUnits(line.note)) : null,
   h("div", { class: "row" }, h("a", { class: "button quiet", href: `#decisions/${line.sequence}` }, say.open)),
   knew(line));
 

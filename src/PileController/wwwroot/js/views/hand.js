@@ -29,7 +29,7 @@ function heldList(act) {
       list.replaceChildren(...(now.hands.length === 0
         ? [h("p", { class: "muted" }, say.nothingHeld)]
         : now.hands.map((hand) => h("div", { class: "probe", "data-held": hand.actuator },
-          h("div", {}, h("p", { class: "value" }, say.held(ACTUATORS[hand.actuator], level(hand.actuator, hand.value))),
+          h("div", {}, h("p", { class: "held num" }, say.held(ACTUATORS[hand.actuator], level(hand.actuator, hand.value))),
             h("p", { class: "state num" }, say.heldBy(hand.who, dayAndClock(hand.endsUtcMs, now.offsetMinutes), span(hand.endsUtcMs - now.utcMs)))),
           h("button", { type: "button", class: "quiet", "data-actuator": hand.actuator, onclick: () => act(() => api.giveBack(hand.actuator), say.givenBack(ACTUATORS[hand.actuator])) }, say.giveBack)))));
       list.querySelector(`[data-actuator="${focused}"]`)?.focus();

@@ -1,5 +1,5 @@
 import { h, put, mark, toneMark, setTone } from "../dom.js";
-import { bare, full, many, system, together, unit } from "../units.js";
+import { bare, full, inUnits, many, system, together, unit } from "../units.js";
 import * as time from "../time.js";
 import * as say from "../words/now.js";
 import { MODES, curbWords } from "../words/names.js";
@@ -62,7 +62,7 @@ function workAnswer() {
       put(curb, say.limitedBy(curbWords(now.curb, now.mode)));
       put(draws, say.draws(full("power", Math.max(0, now.waterDrawWatts ?? 0) + Math.max(0, now.airDrawWatts ?? 0))));
       put(since, say.since(time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes), time.span(now.utcMs - now.modeSinceUtcMs)));
-      put(note, now.note ?? "");
+      put(note, inUnits(now.note) ?? "");
       note.hidden = !now.note;
     },
   };

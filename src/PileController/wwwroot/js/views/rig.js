@@ -1,21 +1,12 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
-import { full, kindOf } from "../units.js";
+import { full } from "../units.js";
+import { worded } from "../reading.js";
 import { span } from "../time.js";
 import { faultName, faultTools, switchRow } from "../rig/faults.js";
 import { lastCalibrated, lastProven, offsetWords } from "../rig/proofs.js";
 import { ACTUATORS } from "../words/names.js";
 import * as say from "../words/rig.js";
-
-const worded = (reading) => {
-  if (reading.channel === "leak") {
-    return reading.value === null ? "–" : reading.value >= 0.5 ? say.wet : say.dry;
-  }
-  if (reading.channel === "level") {
-    return reading.value === null ? "–" : reading.value >= 0.5 ? say.atTheMark : say.belowTheMark;
-  }
-  return full(kindOf(reading.unit, reading.channel), reading.value);
-};
 
 function probeRow(first, demo, act) {
   const value = h("p", { class: "value" });

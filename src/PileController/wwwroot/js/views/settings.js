@@ -1,6 +1,7 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { dayAndClock } from "../time.js";
+import { together } from "../units.js";
 import * as say from "../words/settings.js";
 import { yourName } from "../words/shared.js";
 import { nameInput, remember } from "../who.js";
@@ -35,7 +36,7 @@ function entry(setting, id, changed) {
 function row(setting, changed, back) {
   const id = `set-${setting.path.replaceAll(".", "-")}`;
   const wrong = h("p", { class: "error", id: `${id}-wrong`, role: "alert" });
-  const about = `${say.allowed(setting.doc, setting.allowed)}${setting.mayGo === null ? "" : say.onlyOneWay(setting.mayGo, shown(setting.file))}`;
+  const about = together(`${say.allowed(setting.doc, setting.allowed)}${setting.mayGo === null ? "" : say.onlyOneWay(setting.mayGo, shown(setting.file))}`);
   const fixed = setting.inTheFile !== null;
   const long = shown(setting.value).length > 60;
   const field = fixed ? (long ? null : h("p", { class: "num" }, shown(setting.value))) : entry(setting, id, changed);
@@ -150,7 +151,7 @@ export function settingsView() {
   }
 
   function tell(outcome) {
-    rows.forEach((one) => one.say(outcome.faults.filter((fault) => fault.path === one.path).map((fault) => say.wrongValue(fault.given, fault.allowed)).join(" ")));
+    rows.forEach((one) => one.say(outcome.faults.filter((fault) => fault.path === one.path).map((fault) => together(say.wrongValue(fault.given, fault.allowed))).join(" ")));
     const others = outcome.faults.filter((fault) => !rows.some((one) => one.path === fault.path));
     put(trouble, outcome.faults.length === 0 ? "" : say.wrong(outcome.faults.length, others.map((fault) => fault.sentence).join(" ")));
     const first = rows.find((one) => outcome.faults.some((fault) => fault.path === one.path));

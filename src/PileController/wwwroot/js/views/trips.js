@@ -1,6 +1,7 @@
 import { h, put, toneMark } from "../dom.js";
 import * as api from "../api.js";
 import * as feed from "../feed.js";
+import { system } from "../units.js";
 import * as say from "../words/alarms.js";
 import { ACTIONS, VERDICTS } from "../words/interlocks.js";
 import { alarmCard, shelfCard } from "../alarms/card.js";
@@ -91,7 +92,7 @@ export function tripsView() {
       return;
     }
     const silent = feed.silent();
-    const text = JSON.stringify([alarms, latest.interlocks, silent]);
+    const text = JSON.stringify([alarms, latest.interlocks, silent, system()]);
     if (text === shown) {
       return;
     }

@@ -16,6 +16,8 @@ export const inTheIce = "Which probes are in the ice";
 export const now = "Now";
 export const step = (test, number, count) => `${test}: step ${number} of ${count}`;
 export const asked = (question, unit) => (unit === "" ? question : `${question} (${unit})`);
+/** The same question where gallons are read. */
+export const inGallons = (question) => question.replaceAll("litres", "gallons").replaceAll("Litres", "Gallons");
 export const yes = "Yes";
 export const no = "No";
 export const answer = "Answer and go on";

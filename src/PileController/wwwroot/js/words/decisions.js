@@ -50,6 +50,8 @@ export const duty = (pump, valve, blower, backup) => `pump ${pump}, valve ${valv
 
 // What is opened.
 export const tickOf = (number, kinds) => `, tick ${number}${kinds === "" ? "" : `: ${kinds}`}`;
+export const askedBy = (name, known, from) => `Asked for by ${name ?? "somebody"}${known === undefined ? "" : ` (${known})`}, from ${from}.`;
+export const KNOWN_BY = { session: "signed in", token: "by a key", loopback: "no passphrase is set" };
 export const whatItChose = "What it chose";
 export const whatItKnew = "What it knew";
 export const interlocks = "Interlocks";

@@ -63,6 +63,13 @@ export const UNITS = {
   american: "Units: °F, BTU and gallons. Change",
 };
 
+/** The button that goes over to other colours. */
+export const SCHEMES = {
+  system: "Colours: as your system has them. Change",
+  light: "Colours: light. Change",
+  dark: "Colours: dark. Change",
+};
+
 export const signedIn = "Signed in";
 export const access = "Access";
 export const signedInAs = (name) => `Signed in as ${name}. Sign out, and more`;
