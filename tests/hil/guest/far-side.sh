@@ -13,12 +13,13 @@ if [ -n "${unhurried:-}" ]; then
     systemctl daemon-reload
 fi
 
-# The clock goes on where the holding was left, in winter, before anything of the controller runs.
-date -s "@$(($(sed -n 's/.*"plant":{"utcMilliseconds":\([0-9]*\).*/\1/p' $holding) / 1000 + 60))" >/dev/null
+# The clock goes on where the holding was left, in winter, before anything of the controller runs; ten minutes later, since
+# the record may be ahead of what was kept, and ticks of two lives with the same time could not be told apart.
+date -s "@$(($(sed -n 's/.*"plant":{"utcMilliseconds":\([0-9]*\).*/\1/p' $holding) / 1000 + 600))" >/dev/null
 read -r up _ </proc/uptime
 mkdir -p /run/hil
 echo "$(date -u +%Y-%m-%dT%H:%M:%S) ${up%.*}" >/run/hil/began
 
-DOTNET_EnableDiagnostics=0 DOTNET_gcServer=0 nice -n -5 /trial/far-side/PileController.FarSide --holding $holding \
+DOTNET_EnableDiagnostics=0 nice -n -5 /trial/far-side/PileController.FarSide --holding $holding \
     --probes bed:0.45,bed:0.75,turns,bed:1.6,supply,return,house,floor,outside \
     --flow ${inputs[flow]} --told /trial/told.csv "${far_side[@]}" &
