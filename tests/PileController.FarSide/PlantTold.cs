@@ -7,7 +7,7 @@ namespace PileController.FarSide;
 public static class PlantTold
 {
     /// <summary>Names of what stands in a line.</summary>
-    public const string Head = "sinceBootMs,outsideC,houseC,activeZoneC,turnsC,supplyC,flowLitresPerMinute,valve,pumpStarts,waterDrawnKwh,airDrawnKwh";
+    public const string Head = "sinceBootMs,outsideC,houseC,restingHouseC,activeZoneC,turnsC,supplyC,flowLitresPerMinute,valve,pumpStarts,waterDrawnKwh,airDrawnKwh";
 
     private const double JoulesPerKwh = 3.6e6;
 
@@ -21,6 +21,6 @@ public static class PlantTold
         double air = (heap.DuctJ + heap.ThroughAirJ) / JoulesPerKwh;
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{sinceBootMilliseconds},{far.Plant.Sky.OutsideC:0.00},{far.Plant.HouseC:0.00},{far.Plant.Heap.ActiveZoneC:0.00},{far.Plant.Heap.NearTurnsC:0.00},{far.Plant.SupplyC:0.00},{far.Plant.FlowLitresPerMinute:0.00},{far.Valve.Opening:0.00},{far.PumpStarts},{water:0.0000},{air:0.0000}");
+            $"{sinceBootMilliseconds},{far.Plant.Sky.OutsideC:0.00},{far.Plant.HouseC:0.00},{far.Resting.HouseC:0.00},{far.Plant.Heap.ActiveZoneC:0.00},{far.Plant.Heap.NearTurnsC:0.00},{far.Plant.SupplyC:0.00},{far.Plant.FlowLitresPerMinute:0.00},{far.Valve.Opening:0.00},{far.PumpStarts},{water:0.0000},{air:0.0000}");
     }
 }

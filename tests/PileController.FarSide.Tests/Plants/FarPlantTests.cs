@@ -42,6 +42,15 @@ public class FarPlantTests
         Assert.Equal(0, Live(plant, LinesSeen.Off, 3600, 10));
         Assert.True(plant.MilliC[2] < before, $"house {before} before, {plant.MilliC[2]} after");
         Assert.Equal(0, plant.PumpStarts);
+        Assert.Equal(plant.Resting.HouseC, plant.Plant.HouseC, 1e-9);
+    }
+
+    [Fact]
+    public void Plant_DrawnOnForTwoHours_HasAWarmerHouseThanTheOneAtRest()
+    {
+        FarPlant plant = Lit();
+        Live(plant, Pumps, 7200, 10);
+        Assert.True(plant.Plant.HouseC > plant.Resting.HouseC + 0.5, $"{plant.Plant.HouseC} against {plant.Resting.HouseC}");
     }
 
     // How often it is called must not matter: a look that comes late is no other plant.

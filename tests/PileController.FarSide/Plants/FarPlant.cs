@@ -27,7 +27,9 @@ public sealed class FarPlant
         PlantState state, WeatherSeries weather, IReadOnlyList<ProbeSpot> spots, double pulsesPerLitre, double valveTravelSeconds)
     {
         LoopBuild loop = new() { ValveTravelSeconds = valveTravelSeconds };
-        Plant = new Plant(new PlantBuild(new HeapBuild(), new HouseBuild(), loop, new PowerBuild()), weather, state);
+        PlantBuild build = new(new HeapBuild(), new HouseBuild(), loop, new PowerBuild());
+        Plant = new Plant(build, weather, state);
+        Resting = new Plant(build, weather, state);
         Valve = new ValveBody(valveTravelSeconds);
         Wheel = new PulseWheel(pulsesPerLitre);
         _spots = [.. spots];
@@ -38,6 +40,9 @@ public sealed class FarPlant
 
     /// <summary>Heap, loop, house and weather.</summary>
     public Plant Plant { get; }
+
+    /// <summary>The same, had everything been off from the start: what the house would be without its heap.</summary>
+    public Plant Resting { get; }
 
     /// <summary>The motor valve.</summary>
     public ValveBody Valve { get; }
@@ -62,6 +67,7 @@ public sealed class FarPlant
         _runDuty = lines.PumpDuty;
         double opening = Valve.Run(lines, seconds);
         Plant.Step(new PlantInputs(lines.PumpDuty, opening, lines.BlowerDuty, BackupOn: false, FlowShareLost: 0), seconds);
+        Resting.Step(default, seconds);
         Wheel.Turn(Plant.FlowLitresPerMinute, seconds);
         for (int i = 0; i < _spots.Length; i++)
         {

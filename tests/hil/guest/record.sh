@@ -48,6 +48,7 @@ judge_loop() {
     promise "draws begin only after priming proved flow" no_unproven
     promise "heat drawn meets the grant, by the record" draw_is_granted
     promise "heap above its floor of $floor °C, as it truly is" heap_above $floor
+    promise "the house is warmer than it would be without the heap" house_responds
     promise "the record's house is the plant's" house_is_told
     promise "restarts by systemd: $restarts; no watchdog ran out" restarted "$restarts"
     promise "modes seen" modes_seen
@@ -67,10 +68,17 @@ draw_is_granted() {
               exit !(n > 0 && drawn > 0 && drawn - granted < most && granted - drawn < 0.1 * granted + most) }' /run/hil/ticks
 }
 heap_above() { echo "least $(told activeZoneC | least) °C, most $(told activeZoneC | most) °C"; awk -v t="$(told activeZoneC | least)" -v f="$1" 'BEGIN { exit !(t >= f) }'; }
+# A tank and a floor come first: within half an hour a little is much.
+house_responds() {
+    local truly resting
+    truly=$(told houseC | tail -n 1) resting=$(told restingHouseC | tail -n 1)
+    echo "at the end $truly against $resting °C; least $(told houseC | least) against $(told restingHouseC | least) °C, outside $(told outsideC | least) °C"
+    awk -v a="$truly" -v b="$resting" 'BEGIN { exit !(a > b + 0.05) }'
+}
 house_is_told() {
     local truly held
     truly=$(told houseC | tail -n 1) held=$(tail -n 1 /run/hil/ticks | cut -d' ' -f9)
-    echo "last $truly °C, recorded $held °C; least $(told houseC | least) °C outside $(told outsideC | least) °C"
+    echo "at the end $truly °C, recorded $held °C"
     awk -v a="$truly" -v b="$held" 'BEGIN { exit !(a - b < 0.5 && b - a < 0.5) }'
 }
 restarted() {
