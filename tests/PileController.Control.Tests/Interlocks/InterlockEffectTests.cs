@@ -21,7 +21,7 @@ public sealed class InterlockEffectTests
         { "heapFire", 80.1, Air }, { "lineFrost", 2.4, Guards }, { "supplyHot", 75.1, Water }, { "houseHot", 32.1, Everything },
         { "batteryLow", 11.59, Air }, { "batteryEmpty", 11.19, WaterAndAir }, { "heapBlind", 1, WaterAndAir },
         { "houseBlind", 1, Warns }, { "flowWhileOff", 1, Warns }, { "storeFailing", 1, Warns }, { "clockJump", 5.1, Warns },
-        { "tickLate", 10.1, Warns }, { "restarts", 5, Trips },
+        { "tickLate", 10.1, Warns }, { "restarts", 5, Trips }, { "carbonDioxide", 5001, Air },
     };
 
     [Fact]
