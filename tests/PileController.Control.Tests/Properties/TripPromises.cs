@@ -27,7 +27,7 @@ internal static class TripPromises
     {
         for (int i = 0; i < tick.After.Interlocks.Length; i++)
         {
-            if (tick.Before.Interlocks[i].Latched && !tick.After.Interlocks[i].Latched)
+            if (InterlockMemory.Of(tick.Before.Interlocks, i).Latched && !tick.After.Interlocks[i].Latched)
             {
                 Assert.Contains(tick.Move.Commands, c => c is ClearTrip clear && clear.Interlock == InterlockTable.All[i].Id);
                 Assert.True(tick.Decision.Kinds.HasFlag(DecisionKinds.Clear));
