@@ -23,10 +23,13 @@ public static class TrialTicks
     public static IEnumerable<TickEntry> From(Memory memory, int seed)
     {
         Random random = new(seed);
+
+        // Later channels have chances of their own, so that a seed goes on telling the same story of all else.
+        Random later = new(seed);
         double[] values = [.. ChannelTable.All.Select(c => Math.Clamp(20.0, c.Least, c.Most))];
         while (true)
         {
-            RigReadings raw = Readings(values, random);
+            RigReadings raw = Readings(values, random, later);
             IReadOnlyList<Command> commands = Commands(random);
             (Decision decision, Memory after) = Step(memory, raw, commands, At(memory.Sequence + 1));
             yield return new TickEntry(raw, commands, memory, decision, after);
@@ -78,12 +81,13 @@ public static class TrialTicks
         return (decision, memory with { Sequence = sequence, Mode = mode, Totals = totals });
     }
 
-    private static RigReadings Readings(double[] values, Random random)
+    private static RigReadings Readings(double[] values, Random first, Random later)
     {
         Reading[] readings = new Reading[ChannelTable.Count];
         foreach (ChannelInfo channel in ChannelTable.All)
         {
             int i = (int)channel.Channel;
+            Random random = i < ChannelTable.FirstCount ? first : later;
             values[i] = Math.Clamp(values[i] + ((random.NextDouble() - 0.5) * channel.Quantum * 2), channel.Least, channel.Most);
             readings[i] = random.Next(200) switch
             {
