@@ -29,7 +29,8 @@ unproven() {
 
 # told NAME: column of what the plant says of itself.
 told() { awk -F, -v name="$1" 'NR == 1 { for (i = 1; i <= NF; i++) if ($i == name) at = i; next } { print $at }' /trial/told.csv; }
-least() { sort -g | head -n 1; }
+# head would leave while sort still writes.
+least() { sort -g | sed -n 1p; }
 most() { sort -g | tail -n 1; }
 
 all_read() { local name; for name in "${probe_names[@]}"; do quality_is "$name" good || { echo "$name: $(quality "$name")"; return 1; }; done; echo "${#probe_names[@]} good"; }
