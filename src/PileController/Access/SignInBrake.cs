@@ -17,6 +17,7 @@ internal sealed class SignInBrake
     private readonly Lock _gate = new();
     private readonly Dictionary<string, Tries> _sources = [];
     private long _togetherFrom;
+    private int _running;
 
     /// <summary>Asks for one try.</summary>
     /// <param name="source">Where it comes from.</param>
@@ -26,8 +27,9 @@ internal sealed class SignInBrake
     {
         lock (_gate)
         {
-            // A bucket that holds twenty failures and that one leaves every three seconds.
-            long together = _togetherFrom - now - (TogetherAtOnce * TogetherEach);
+            // A bucket that holds twenty failures and that one leaves every three seconds. What is being looked at counts as
+            // failed until it is known: a storm would be past before the first of it has.
+            long together = Math.Max(_togetherFrom, now) + (_running * TogetherEach) - now - (TogetherAtOnce * TogetherEach);
             Tries? known = _sources.GetValueOrDefault(source);
             if (known is { Running: true })
             {
@@ -41,6 +43,7 @@ internal sealed class SignInBrake
             }
 
             MakeRoom(now);
+            _running++;
             _sources[source] = (known is not null && now - known.LastAt < ForgottenAfter ? known : new Tries()) with { Running = true, LastAt = now };
             return null;
         }
@@ -54,6 +57,7 @@ internal sealed class SignInBrake
     {
         lock (_gate)
         {
+            _running--;
             Tries tries = _sources.GetValueOrDefault(source) ?? new Tries();
             if (good == true)
             {

@@ -79,6 +79,21 @@ public class SignInBrakeTests
     }
 
     [Fact]
+    public void Begin_AThousandSourcesAtOnce_RunNoMoreThanTheBoundTogether()
+    {
+        SignInBrake brake = new();
+        string[] running = [.. Enumerable.Range(0, 1000).Select(i => $"source {i}").Where(source => brake.Begin(source, 0) is null)];
+
+        Assert.InRange(running.Length, 20, 21);
+        foreach (string source in running)
+        {
+            brake.End(source, null, 0);
+        }
+
+        Assert.Null(brake.Begin("another", 0));
+    }
+
+    [Fact]
     public void Begin_AQuarterOfAnHourLater_BeginsAnew()
     {
         SignInBrake brake = new();
