@@ -33,7 +33,6 @@ internal static class HouseAir
 
     private const double GasKgPerM3 = 1.84;
     private const double AirKgPerM3 = 1.2;
-    private const double AirJPerM3K = 1200;
     private const double LeastAirM3PerS = 1e-3;
 
     /// <summary>Relative humidity, % (0 to 100).</summary>
@@ -73,7 +72,7 @@ internal static class HouseAir
 
     private static double FreshM3PerS(PlantBuild build, double houseC) => Math.Max(
         LeastAirM3PerS,
-        (build.House.VolumeM3 * build.House.AirChangesPerHour / 3600) + (Dwelling.VentWPerK(build.House, houseC) / AirJPerM3K));
+        (build.House.VolumeM3 * build.House.AirChangesPerHour / 3600) + (Dwelling.VentWPerK(build.House, houseC) / DuctBed.AirJPerM3K));
 
     private static double Blown(PlantBuild build, bool blows) =>
         build.Heap.Duct.ThroughHeap && blows ? build.Heap.Duct.FullFlowM3PerS : 0;

@@ -21,7 +21,6 @@ internal sealed class Scd4x(TimeProvider time, Action<TimeSpan> pause)
 
     // Any of these eleven bits of the answer says that there is a new measurement.
     private const int ReadyBits = 0x07FF;
-    private const int WordLength = 3;
     private const int MeasurementWords = 3;
 
     // It tells 0 to 40,000 ppm (data sheet, April 2021), and 0 where it has not measured carbon dioxide (from memory).
@@ -71,7 +70,7 @@ internal sealed class Scd4x(TimeProvider time, Action<TimeSpan> pause)
 
     private Measured Newest(I2cDevice device)
     {
-        // All words: a disturbed transfer is not trusted by a third. What was read is gone from the device.
+        // What was read is gone from the device.
         if (Words(device, Read, MeasurementWords) is not { } words)
         {
             return Measured.Failed(ReadingQuality.BadChecksum);
@@ -105,22 +104,22 @@ internal sealed class Scd4x(TimeProvider time, Action<TimeSpan> pause)
     {
         Send(device, command);
         pause(CommandTime);
-        Span<byte> answer = stackalloc byte[WordLength * count];
+        Span<byte> answer = stackalloc byte[WordChecksum.Length * count];
         device.Read(answer);
-        if (!answer.ContainsAnyExcept((byte)0xFF))
+        if (WordChecksum.IsSilence(answer))
         {
             throw new IOException("Nobody pulls the line low: there is no device at the other end.");
+        }
+
+        if (!WordChecksum.AllFit(answer))
+        {
+            return null;
         }
 
         ushort[] words = new ushort[count];
         for (int i = 0; i < count; i++)
         {
-            Span<byte> word = answer.Slice(WordLength * i, WordLength);
-            words[i] = BinaryPrimitives.ReadUInt16BigEndian(word);
-            if (WordChecksum.Of(word[..2]) != word[2])
-            {
-                return null;
-            }
+            words[i] = BinaryPrimitives.ReadUInt16BigEndian(answer[(WordChecksum.Length * i)..]);
         }
 
         return words;

@@ -14,7 +14,7 @@ namespace PileController.Rigs.Hardware.I2c;
 internal sealed class Sht4x(I2cDevice device, Action<TimeSpan> pause)
 {
     private const byte MeasureFinely = 0xFD;
-    private const int AnswerLength = 6;
+    private const int AnswerLength = 2 * WordChecksum.Length;
 
     // The part's range, °C (from memory).
     private const double Least = -40;
@@ -33,20 +33,16 @@ internal sealed class Sht4x(I2cDevice device, Action<TimeSpan> pause)
         Span<byte> answer = stackalloc byte[AnswerLength];
         device.Read(answer);
 
-        // Nobody pulled the line low: there is no device at the other end.
-        if (!answer.ContainsAnyExcept((byte)0xFF))
+        if (WordChecksum.IsSilence(answer))
         {
             return Both(Measured.Failed(ReadingQuality.NoAnswer));
         }
 
-        // Both words: a disturbed transfer is not trusted by halves.
-        return Fits(answer[..3]) && Fits(answer[3..])
+        return WordChecksum.AllFit(answer)
             ? (Measured.Within(Least, Most, -45 + (175.0 * BinaryPrimitives.ReadUInt16BigEndian(answer) / 65535)),
-                Measured.Good(Math.Clamp(-6 + (125.0 * BinaryPrimitives.ReadUInt16BigEndian(answer[3..]) / 65535), 0, 100)))
+                Measured.Good(Math.Clamp(-6 + (125.0 * BinaryPrimitives.ReadUInt16BigEndian(answer[WordChecksum.Length..]) / 65535), 0, 100)))
             : Both(Measured.Failed(ReadingQuality.BadChecksum));
     }
 
     private static (Measured, Measured) Both(Measured one) => (one, one);
-
-    private static bool Fits(ReadOnlySpan<byte> word) => WordChecksum.Of(word[..2]) == word[2];
 }
