@@ -17,15 +17,8 @@ internal sealed class Served : IDisposable
     /// <summary>Where its page is.</summary>
     public Uri Page { get; }
 
-    /// <summary>What of its memory is in the machine's, bytes.</summary>
-    public long ResidentBytes
-    {
-        get
-        {
-            _process.Refresh();
-            return _process.WorkingSet64;
-        }
-    }
+    /// <summary>Number of its process.</summary>
+    public int Id => _process.Id;
 
     /// <summary>Starts it and waits until it tells where its page is.</summary>
     /// <param name="folder">The record's folder.</param>

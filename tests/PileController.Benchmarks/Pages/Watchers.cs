@@ -12,15 +12,19 @@ namespace PileController.Benchmarks.Pages;
 /// <param name="LeastEvents">Events of the watcher that was told least.</param>
 /// <param name="MostEvents">Events of the watcher that was told most.</param>
 /// <param name="Unhealthy">Times the service said of itself that its ticks were late, asked each second.</param>
-/// <param name="MemoryGrowthMegabytes">Growth of the service's memory from half a minute on to the end.</param>
+/// <param name="Early">The service's memory once all had watched for two minutes, or for half the time.</param>
+/// <param name="Late">The same at the end.</param>
+/// <param name="PrivateGrowthMegabytes">Growth of its own memory between the two, as it ran.</param>
+/// <param name="HeapGrowthMegabytes">Growth of what is still in use after a full collection.</param>
 internal sealed record WatcherFigures(
-    int Viewers, double Minutes, double TicksADueTick, long LeastEvents, long MostEvents, int Unhealthy, double MemoryGrowthMegabytes);
+    int Viewers, double Minutes, double TicksADueTick, long LeastEvents, long MostEvents, int Unhealthy, ServiceMemory Early, ServiceMemory Late,
+    double PrivateGrowthMegabytes, double HeapGrowthMegabytes);
 
 /// <summary>Open streams of ticks.</summary>
 internal static class Watchers
 {
     private const double TickSeconds = 10;
-    private static readonly TimeSpan Settling = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan LongestSettling = TimeSpan.FromMinutes(2);
 
     /// <summary>Lets so many watch for so long.</summary>
     public static async Task<WatcherFigures> WatchAsync(Served served, int viewers, TimeSpan lasts, TextWriter progress)
@@ -31,23 +35,25 @@ internal static class Watchers
         long sequence = await SequenceAsync(client);
         Task<long>[] watching = [.. Enumerable.Range(0, viewers).Select(_ => CountAsync(client, over.Token))];
         int unhealthy = 0;
-        long early = 0;
+        int settled = (int)Math.Min(LongestSettling.TotalSeconds, lasts.TotalSeconds / 2);
+        ServiceMemory? early = null;
         using PeriodicTimer each = new(TimeSpan.FromSeconds(1));
         for (int second = 1; second <= (int)lasts.TotalSeconds; second++)
         {
             await each.WaitForNextTickAsync(CancellationToken.None);
             using HttpResponseMessage health = await client.GetAsync("/healthz");
             unhealthy += health.IsSuccessStatusCode ? 0 : 1;
-            early = second == (int)Settling.TotalSeconds ? served.ResidentBytes : early;
+            early = second == settled ? await ServiceMemory.TakeAsync(served.Id) : early;
         }
 
-        long end = served.ResidentBytes;
+        ServiceMemory late = await ServiceMemory.TakeAsync(served.Id);
         long last = await SequenceAsync(client);
         await over.CancelAsync();
         long[] events = await Task.WhenAll(watching);
         return new WatcherFigures(
             viewers, lasts.TotalMinutes, Math.Round((last - sequence) / (lasts.TotalSeconds / TickSeconds), 3),
-            events.Min(), events.Max(), unhealthy, Math.Round((end - early) / 1e6, 1));
+            events.Min(), events.Max(), unhealthy, early!, late,
+            Math.Round(late.PrivateMegabytes - early!.PrivateMegabytes, 1), Math.Round(late.HeapMegabytes - early.HeapMegabytes, 1));
     }
 
     private static async Task<long> CountAsync(HttpClient client, CancellationToken over)

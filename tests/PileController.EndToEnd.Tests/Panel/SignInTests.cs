@@ -103,4 +103,22 @@ public sealed class SignInTests(BrowserBench browser) : IClassFixture<BrowserBen
         await bench.Page.Keyboard.PressAsync("Enter");
         await Expect(bench.Page.Locator("#session")).ToHaveTextAsync("Signed in");
     }
+
+    [Fact]
+    public async Task Journal_OnAPhone_FitsWithoutScrollingSideways()
+    {
+        await using PageBench bench = await browser.OpenAsync();
+        for (int time = 0; time < 3; time++)
+        {
+            await bench.Host.Client.PostAsync("/api/hand", new StringContent(new string('x', 400)));
+            await bench.Host.Client.GetAsync($"/api/{new string('w', 300)}");
+        }
+
+        await bench.GoAsync("sign-in");
+        ILocator journal = bench.Page.GetByRole(AriaRole.Region, new() { Name = "Who came, and what they did" });
+        await Expect(journal.Locator("li")).Not.ToHaveCountAsync(0);
+
+        Assert.Equal(0, await journal.EvaluateAsync<int>("region => region.scrollWidth - region.clientWidth"));
+        await Expect(journal).ToContainTextAsync("this machine: take by hand");
+    }
 }

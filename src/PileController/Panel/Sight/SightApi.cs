@@ -37,18 +37,22 @@ internal static class SightApi
             "dark" => PanelScheme.Dark,
             _ => PanelScheme.System,
         };
-        if (!EntryGate.MayLook(context, Told.Of(context).Caller, desk) || feed.Latest is not { } news)
-        {
-            return page.Empty(scheme);
-        }
-
-        (NowBody now, string json) = text.Both(news);
         PanelUnits units = context.Request.Cookies[UnitsCookie] switch
         {
             "metric" => PanelUnits.Metric,
             "american" => PanelUnits.American,
             _ => setup.Units,
         };
-        return page.Of(now, json, units == PanelUnits.American, scheme);
+        SightReader reader = new(units == PanelUnits.American, scheme, AccessOf(Told.Of(context).Caller, desk));
+        if (!EntryGate.MayLook(context, Told.Of(context).Caller, desk) || feed.Latest is not { } news)
+        {
+            return page.Empty(reader);
+        }
+
+        (NowBody now, string json) = text.Both(news);
+        return page.Of(now, json, reader);
     }
+
+    private static SightAccess AccessOf(Caller caller, AccessDesk desk) =>
+        !desk.Locked ? SightAccess.Open : caller.By is null ? SightAccess.SignedOut : SightAccess.SignedIn;
 }

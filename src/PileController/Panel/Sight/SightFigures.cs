@@ -5,9 +5,11 @@ namespace PileController.Panel.Sight;
 
 /// <summary>Writes figures as the page's scripts do (js/units.js), so that nothing moves when they take over.</summary>
 /// <param name="american">True for °F, BTU/h and kBTU; false for °C, W and kWh.</param>
-internal sealed class SightFigures(bool american)
+/// <param name="thousands">What stands between the thousands.</param>
+internal sealed class SightFigures(bool american, string thousands)
 {
     private const string Dash = "–";
+    private readonly NumberFormatInfo _format = new() { NumberGroupSeparator = thousands };
 
     /// <summary>The unit of temperatures.</summary>
     public string TemperatureUnit => american ? "°F" : "°C";
@@ -32,10 +34,10 @@ internal sealed class SightFigures(bool american)
 
     private double Temperature(double celsius) => american ? (celsius * 1.8) + 32 : celsius;
 
-    private static string Of(double? value, double factor, string format, string unit) =>
+    private string Of(double? value, double factor, string format, string unit) =>
         value is { } number ? With(Written(number * factor, format), unit) : Dash;
 
-    private static string Written(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
+    private string Written(double value, string format) => value.ToString(format, _format).Replace('-', '−');
 
     private static string With(string figure, string unit) => figure == Dash ? figure : $"{figure}\u00a0{unit}";
 }

@@ -49,27 +49,18 @@ internal sealed partial class SightPage
     public string ScriptHash { get; }
 
     /// <summary>The page without any figure: for whoever may not look, and before the first tick.</summary>
-    /// <param name="scheme">The chosen colours.</param>
-    public string Empty(PanelScheme scheme) => Coloured(Clock().Replace(_before, string.Empty), scheme) + _between + _after;
+    /// <param name="reader">For whom.</param>
+    public string Empty(SightReader reader) => Filled(_before, _text.Frame(null, reader)) + _between + _after;
 
     /// <summary>The page with a moment.</summary>
     /// <param name="now">The moment.</param>
     /// <param name="json">The same as the scripts read it. Must hold no "&lt;", as the web's own JSON writer sees to.</param>
-    /// <param name="american">Whether it is told in °F and BTU.</param>
-    /// <param name="scheme">The chosen colours.</param>
-    public string Of(NowBody now, string json, bool american, PanelScheme scheme)
-    {
-        IReadOnlyDictionary<string, string> texts = _text.Of(now, american);
-        string Filled(string markup) => Place().Replace(markup, place => Html.Encode(texts[place.Groups["name"].Value]));
-        return $"{Filled(Coloured(_before, scheme))}{Filled(_moment)}{_between}  <script type=\"application/json\" id=\"told\">{json}</script>\n{_after}";
-    }
+    /// <param name="reader">For whom.</param>
+    public string Of(NowBody now, string json, SightReader reader) =>
+        $"{Filled(_before, _text.Frame(now, reader))}{Filled(_moment, _text.Moment(now, reader.American))}{_between}  <script type=\"application/json\" id=\"told\">{json}</script>\n{_after}";
 
-    private static string Coloured(string markup, PanelScheme scheme) => Colours().Replace(markup, scheme switch
-    {
-        PanelScheme.Light => "light",
-        PanelScheme.Dark => "dark",
-        _ => "light dark",
-    });
+    private static string Filled(string markup, IReadOnlyDictionary<string, string> texts) =>
+        Place().Replace(markup, place => Html.Encode(texts[place.Groups["name"].Value]));
 
     private static string HashOf(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
@@ -78,10 +69,4 @@ internal sealed partial class SightPage
 
     [GeneratedRegex(@"\{(?<name>\w+)\}")]
     private static partial Regex Place();
-
-    [GeneratedRegex(@"\{asOf\}")]
-    private static partial Regex Clock();
-
-    [GeneratedRegex(@"\{scheme\}")]
-    private static partial Regex Colours();
 }

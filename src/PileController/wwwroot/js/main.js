@@ -100,7 +100,6 @@ function head(now) {
   time.tellBy(now.zone);
   put(byId("holding"), now.holding);
   put(byId("clock"), time.dayAndClock(now.utcMs, now.offsetMinutes));
-  byId("demo").hidden = !now.demo;
   put(byId("demo"), now.demo ? speedSentence(now) : "");
   const tripLink = byId("views").querySelector("[data-id=trips] span");
   // A trip is told here at once; its alarm follows within a tick.

@@ -1,6 +1,6 @@
 // Light or dark: as the system has it, or as a person chose on this page.
 
-const KEY = "scheme";
+import { choice } from "./choice.js";
 
 // What the page's meta says, and the halves of the mark: one filled as in the system's, none, both.
 const SCHEMES = {
@@ -11,28 +11,22 @@ const SCHEMES = {
 
 const ORDER = Object.keys(SCHEMES);
 
-const kept = localStorage.getItem(KEY);
-let chosen = ORDER.includes(kept) ? kept : ORDER[0];
+const chosen = choice("scheme", ORDER);
 
 /** What is in use: "system", "light" or "dark". */
-export const scheme = () => chosen;
+export const scheme = () => chosen.get() ?? ORDER[0];
 
 /** How the two halves of its mark are filled. */
-export const halves = () => [SCHEMES[chosen].left, SCHEMES[chosen].right];
+export const halves = () => [SCHEMES[scheme()].left, SCHEMES[scheme()].right];
 
-// The controller writes the first look itself, and is told by the cookie in which colours.
 function show() {
-  document.querySelector("meta[name=color-scheme]").content = SCHEMES[chosen].meta.join(" ");
-  document.cookie = `${KEY}=${chosen}; Path=/; Max-Age=31536000; SameSite=Strict`;
+  document.querySelector("meta[name=color-scheme]").content = SCHEMES[scheme()].meta.join(" ");
 }
 
-if (kept !== null) {
-  show();
-}
+show();
 
 /** Goes over to the next and remembers it here. */
 export function next() {
-  chosen = ORDER[(ORDER.indexOf(chosen) + 1) % ORDER.length];
-  localStorage.setItem(KEY, chosen);
+  chosen.set(ORDER[(ORDER.indexOf(scheme()) + 1) % ORDER.length]);
   show();
 }

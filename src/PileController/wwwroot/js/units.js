@@ -1,14 +1,12 @@
 // Everything arrives in SI; this is the one place where it is turned into what a person chose to read.
 
-import { LOCALE, wattsPer } from "./words/calendar.js";
+import { choice } from "./choice.js";
+import { THOUSANDS, wattsPer } from "./words/calendar.js";
 
-const KEY = "units";
 const DASH = "–";
 
-const COUNTS = new Intl.NumberFormat(LOCALE);
-
-/** A count with its thousands set apart. */
-export const many = (count) => COUNTS.format(count);
+/** A whole number with its thousands set apart. */
+export const many = (count) => String(count).replace(/\B(?=(?:\d{3})+$)/g, THOUSANDS);
 
 const round = (digits) => (value) => value.toFixed(digits);
 const whole = (value) => many(Math.round(value));
@@ -71,30 +69,20 @@ const COMMON = {
   wattHours: { unit: "Wh", of: (x) => x, write: whole },
 };
 
-let chosen = localStorage.getItem(KEY);
-
-// The controller writes the first look itself, and is told by this in which units.
-function tell() {
-  document.cookie = `${KEY}=${chosen}; Path=/; Max-Age=31536000; SameSite=Strict`;
-}
-
-if (chosen !== null) {
-  tell();
-}
+const chosen = choice("units", ["metric", "american"]);
+let offered = "metric";
 
 /** The system in use: "metric" or "american". */
-export const system = () => chosen ?? "metric";
+export const system = () => chosen.get() ?? offered;
 
 /** Takes the place's own units until a person chooses. */
 export function offer(units) {
-  chosen ??= units;
+  offered = units;
 }
 
 /** Goes over to the other system and remembers it here. */
 export function toggle() {
-  chosen = system() === "metric" ? "american" : "metric";
-  localStorage.setItem(KEY, chosen);
-  tell();
+  chosen.set(system() === "metric" ? "american" : "metric");
 }
 
 const row = (kind) => (system() === "metric" ? METRIC : AMERICAN)[kind] ?? COMMON[kind];
@@ -125,9 +113,9 @@ export function back(kind, shown) {
 /** A power in both systems, where the two are to be seen side by side. */
 export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.power.of(watts))}\u00a0BTU/h`.replaceAll("-", "−");
 
-/** A sentence of the controller's with each figure and its unit on one line. */
+/** A sentence of the controller's with thousands set apart as everywhere, and each figure and its unit on one line. */
 export const together = (text) =>
-  text.replace(/(\d) (?=\d{3}\b|W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
+  text.replace(/(\d)[ ,](?=\d{3}(?!\d))/g, `$1${THOUSANDS}`).replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
 
 // Figures within the controller's sentences. A bare "K" stays: where one is told, the other stands beside it.
 const FIGURES = [

@@ -31,7 +31,9 @@ public partial class SightApiTests
         Assert.Contains("House close to its minimum", text, StringComparison.Ordinal);
         Assert.Contains("Heap is well", text, StringComparison.Ordinal);
         Assert.Contains(FormattableString.Invariant($"<span>{now.GetProperty("estimate").GetProperty("activeZoneC").GetDouble():F1}</span><span class=\"unit\">°C</span>"), text, StringComparison.Ordinal);
-        Assert.Matches("Draws [0-9,]+ W", text);
+        Assert.Matches("Draws [0-9]{1,3}(\u202f[0-9]{3})* W", text);
+        Assert.Contains("<title>Alder Bank</title>", text, StringComparison.Ordinal);
+        Assert.Contains("Demo: Alder Bank, an invented holding. Its clock runs as fast as yours.", text, StringComparison.Ordinal);
         Assert.Matches("As of Mon 28 Jan, 00:1[0-9]:[0-9]{2}<", text);
         JsonElement told = JsonDocument.Parse(Told().Match(page).Groups["json"].Value).RootElement;
         Assert.Equal(now.GetProperty("sequence").GetInt64(), told.GetProperty("sequence").GetInt64());
@@ -73,9 +75,10 @@ public partial class SightApiTests
     [Fact]
     public void Page_WithoutFigures_HasTheChosenColoursToo()
     {
-        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Empty(PanelScheme.Dark);
+        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Empty(new SightReader(false, PanelScheme.Dark, SightAccess.SignedOut));
 
         Assert.Contains("<meta name=\"color-scheme\" content=\"dark\">", page, StringComparison.Ordinal);
+        Assert.Contains("id=\"session\">Sign in<", page, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\{\w+\}", page);
     }
 
@@ -97,6 +100,8 @@ public partial class SightApiTests
         Assert.Contains("id=\"session\"", page, StringComparison.Ordinal);
         Assert.Equal(told, Told().IsMatch(page));
         Assert.Equal(told, page.Contains("class=\"why\"", StringComparison.Ordinal));
+        Assert.Equal(told, page.Contains("Alder Bank", StringComparison.Ordinal));
+        Assert.Contains(key is null ? ">Sign in<" : ">Signed in<", page, StringComparison.Ordinal);
         Assert.Equal(told, page.Contains('°', StringComparison.Ordinal) && page.Contains("As of", StringComparison.Ordinal));
     }
 
@@ -119,7 +124,7 @@ public partial class SightApiTests
         NowBody now = JsonSerializer.Deserialize<NowBody>(await host.Client.GetStringAsync("/api/now"), JsonSerializerOptions.Web)!;
         now = now with { Why = Evil, Holding = Evil };
 
-        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Of(now, JsonSerializer.Serialize(now, JsonSerializerOptions.Web), american: false, PanelScheme.System);
+        string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Of(now, JsonSerializer.Serialize(now, JsonSerializerOptions.Web), new SightReader(false, PanelScheme.System, SightAccess.Open));
 
         Assert.DoesNotContain("alert(1)</script>", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<b ", page, StringComparison.Ordinal);

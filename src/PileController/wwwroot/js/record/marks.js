@@ -2,7 +2,7 @@ import { h, put } from "../dom.js";
 import * as api from "../api.js";
 import * as feed from "../feed.js";
 import { dayAndClock } from "../time.js";
-import { together } from "../units.js";
+import { inUnits, together } from "../units.js";
 import { KINDS } from "../words/decisions.js";
 import { MODES } from "../words/names.js";
 import * as say from "../words/record.js";
@@ -32,13 +32,13 @@ export function decisionMarks(told) {
           return;
         }
         const offset = feed.now()?.offsetMinutes ?? 0;
-        marks = answer.decisions.map((line) => ({ at: line.utcMs, tone: toneOf(line.kinds), text: say.decided(MODES[line.mode] ?? line.mode, together(line.why)) }));
+        marks = answer.decisions.map((line) => ({ at: line.utcMs, tone: toneOf(line.kinds), text: say.decided(MODES[line.mode] ?? line.mode, together(inUnits(line.why, true))) }));
         told(marks);
         node.hidden = false;
         put(summary, answer.more ? say.newestDecisions(MOST) : say.decisions(marks.length));
         list.replaceChildren(...answer.decisions.map((line) => h("li", {},
           h("p", { class: "hint num" }, `${dayAndClock(line.utcMs, offset)} · ${line.kinds.map((kind) => KINDS[kind] ?? kind).join(", ")}`),
-          h("p", {}, h("a", { class: "line-link", href: `#decisions/${line.sequence}` }, MODES[line.mode] ?? line.mode), `: ${together(line.why)}`))));
+          h("p", {}, h("a", { class: "line-link", href: `#decisions/${line.sequence}` }, MODES[line.mode] ?? line.mode), `: ${together(inUnits(line.why, true))}`))));
       } catch {
         // The charts tell of a controller that cannot be reached; marks alone are not worth a second message.
         node.hidden = true;

@@ -43,7 +43,7 @@ export const theKey = "The new key";
 export const theKeyAbout = "It is shown this once. A script sends it as Authorization: Bearer and the key.";
 
 export const whoCame = "Who came, and what they did";
-export const JOURNAL_COLUMNS = ["When", "Who", "From", "What", "Outcome"];
+export const call = (who, from, what) => `${who === null ? "" : `${who}, `}${from}: ${what}`;
 export const nothingYet = "Nothing yet.";
 export const done = "done";
 export const refused = "refused";

@@ -1,7 +1,7 @@
 // Days, months and stretches of time, and how figures are written.
 
-/** The language by whose rules thousands are set apart. */
-export const LOCALE = "en-US";
+/** Stands between the thousands of a figure: a thin space that no line ends at. */
+export const THOUSANDS = "\u202f";
 
 export const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 export const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];

@@ -38,10 +38,9 @@ export const notFetched = "The controller cannot be reached, so this view cannot
 export const notReached = "The controller cannot be reached.";
 export const answered = (status) => `The controller answered ${status}.`;
 
-const demo = (holding) => `Demo: ${holding}, an invented holding.`;
-export const demoAsFast = (holding) => `${demo(holding)} Its clock runs as fast as yours.`;
-export const demoAnHour = (holding) => `${demo(holding)} One minute here is one hour there.`;
-export const demoFaster = (holding, span) => `${demo(holding)} One minute here is ${span} there.`;
+export const demoAsFast = (holding) => `Demo: ${holding}, an invented holding. Its clock runs as fast as yours.`;
+export const demoAnHour = (holding) => `Demo: ${holding}, an invented holding. One minute here is one hour there.`;
+export const demoFaster = (holding, span) => `Demo: ${holding}, an invented holding. One minute here is ${span} there.`;
 
 export const alarmsAsking = (count) => `Alarms (${count})`;
 const worstOf = (priority) => (priority === null ? "" : `, the worst of ${priority.toLowerCase()}`);
