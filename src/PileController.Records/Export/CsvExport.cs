@@ -34,8 +34,8 @@ public static class CsvExport
             Csv.Line(
                 to, line.Sequence.ToString(), Csv.Moment(line.UtcMilliseconds), line.Kinds.ToString(), line.Mode.ToString(),
                 line.Curb.ToString(), Csv.Number(line.WantWatts), Csv.Number(line.MeansWatts), Csv.Number(line.GrantWatts),
-                Csv.Number(line.WaterWatts), Csv.Number(line.ActiveZoneCelsius), Csv.Number(line.HouseCelsius), line.Why,
-                line.Note ?? "");
+                Csv.Number(line.WaterWatts), Csv.Number(line.ActiveZoneCelsius), Csv.Number(line.HouseCelsius), Csv.Typed(line.Why),
+                Csv.Typed(line.Note ?? ""));
         }
     }
 }

@@ -76,6 +76,10 @@ internal sealed class AccessDesk : IDisposable
     /// <summary>Finds the session of a cookie.</summary>
     public Session? Find(string secret) => Standing() is { } standing ? Keys.Find(secret, standing.Salt) : null;
 
+    /// <summary>Whether a session or key still stands; to ask is no use of it.</summary>
+    /// <param name="mark">Its mark.</param>
+    public bool Stands(string mark) => Standing() is { } standing && Keys.Stands(mark, standing.Salt);
+
     /// <summary>Signs somebody in. Hashes wait for each other; nobody else does.</summary>
     /// <exception cref="AccessFileException">The session cannot be kept.</exception>
     public Task<SignIn> SignInAsync(string passphrase, string name, string source, string from) => TryAsync(

@@ -134,7 +134,7 @@ internal sealed class AccessJournal(string folder, TimeProvider clock) : IDispos
     private long Now => clock.GetUtcNow().ToUnixTimeMilliseconds();
 
     private static string? Cut(string? text) =>
-        text is null ? null : string.Concat(text.Where(c => !char.IsControl(c)).Take(LongestText));
+        text is null ? null : string.Concat(text.EnumerateRunes().Where(rune => !TypedText.IsHidden(rune)).Take(LongestText));
 
     private string[] Lines(string name)
     {

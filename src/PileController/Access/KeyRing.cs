@@ -86,6 +86,17 @@ internal sealed class KeyRing
         }
     }
 
+    /// <summary>Whether a session or key still stands. To ask is no use of it, so it may end meanwhile.</summary>
+    /// <param name="mark">Its mark.</param>
+    /// <param name="with">Salt of the passphrase that stands.</param>
+    public bool Stands(string mark, string with)
+    {
+        lock (_gate)
+        {
+            return _tokens.ContainsKey(mark) || (_sessions.TryGetValue(mark, out Session? session) && session.Stands(Now, with));
+        }
+    }
+
     /// <summary>Ends one session.</summary>
     /// <exception cref="AccessFileException">It cannot be kept; the session has ended all the same.</exception>
     public void Close(Session session) => Change(() => _sessions.Remove(session.Mark));

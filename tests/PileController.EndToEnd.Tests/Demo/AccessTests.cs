@@ -1,4 +1,6 @@
 using System.Net;
+using System.Net.Security;
+using System.Net.Sockets;
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
 using System.Text.Json;
@@ -122,6 +124,27 @@ public sealed class AccessTests : IDisposable
     }
 
     [Fact]
+    public async Task Serve_CertificateRenewedWhileItRuns_ShowsItAtTheNextHandshake()
+    {
+        string settings = Path.Combine(_beside, "pile.json");
+        (string certificate, string key) = MakeCertificate("first");
+        await File.WriteAllTextAsync(settings, JsonSerializer.Serialize(new { panel = new { certificate, certificateKey = key } }));
+        await using DemoProcess demo = await DemoProcess.OpenAsync("--settings", settings, "--data", _data, "--urls", "https://127.0.0.1:0");
+        string before = await ShownAsync(demo.Client.BaseAddress!);
+
+        MakeCertificate("second");
+        string renewed = await ShownAsync(demo.Client.BaseAddress!);
+        await File.WriteAllTextAsync(certificate, "-----BEGIN CERTIFICATE-----\nno more\n");
+        string broken = await ShownAsync(demo.Client.BaseAddress!);
+        File.Delete(key);
+        string gone = await ShownAsync(demo.Client.BaseAddress!);
+        MakeCertificate("the third");
+        string mended = await ShownAsync(demo.Client.BaseAddress!);
+
+        Assert.Equal(["CN=first", "CN=second", "CN=second", "CN=second", "CN=the third"], [before, renewed, broken, gone, mended]);
+    }
+
+    [Fact]
     public async Task Serve_WithACertificateThatIsNotThere_IsRefusedWithTheReason()
     {
         string settings = Path.Combine(_beside, "pile.json");
@@ -133,10 +156,24 @@ public sealed class AccessTests : IDisposable
         Assert.StartsWith("panel.certificate is \"none.pem\"", told);
     }
 
-    private (string Certificate, string Key) MakeCertificate()
+    // Whose certificate a new connection is shown. One that goes on from an earlier handshake would be shown none.
+    private static async Task<string> ShownAsync(Uri page)
+    {
+        using TcpClient client = new();
+        await client.ConnectAsync(page.Host, page.Port);
+        await using SslStream secure = new(client.GetStream());
+        await secure.AuthenticateAsClientAsync(new SslClientAuthenticationOptions
+        {
+            TargetHost = page.Host, AllowTlsResume = false, RemoteCertificateValidationCallback = (_, shown, _, _) => shown is not null,
+        });
+        return secure.RemoteCertificate!.Subject;
+    }
+
+    // Names of several lengths: files that follow one another within one tick of the disk's clock differ by that.
+    private (string Certificate, string Key) MakeCertificate(string name = "pile")
     {
         using ECDsa key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
-        CertificateRequest request = new("CN=pile", key, HashAlgorithmName.SHA256);
+        CertificateRequest request = new($"CN={name}", key, HashAlgorithmName.SHA256);
         using X509Certificate2 made = request.CreateSelfSigned(DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(1));
         string certificate = Path.Combine(_beside, "page.pem");
         string keyFile = Path.Combine(_beside, "page.key");

@@ -47,6 +47,21 @@ public sealed class ExportTests
             parts[1]);
     }
 
+    [Theory]
+    [InlineData("=HYPERLINK(\"x\") took the pump.", "\"'=HYPERLINK(\"\"x\"\") took the pump.\"")]
+    [InlineData("+1 took the pump.", "'+1 took the pump.")]
+    [InlineData("-1 took the pump.", "'-1 took the pump.")]
+    [InlineData("@a took the pump.", "'@a took the pump.")]
+    [InlineData("Robin = 1 took the pump.", "Robin = 1 took the pump.")]
+    public void Csv_NoteThatBeginsAsAFormula_StaysText(string note, string field)
+    {
+        using StringWriter to = new();
+
+        CsvExport.Decisions(to, [Line with { Note = note, WaterWatts = -40 }]);
+
+        Assert.EndsWith($",-40,57.5,,\"Drawing: the heap bears 1,500 W, \"\"no more\"\".\",{field}\r\n", to.ToString());
+    }
+
     [Fact]
     public void JsonLines_Samples_AreOneObjectALine()
     {

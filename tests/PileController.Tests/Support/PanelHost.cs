@@ -75,28 +75,43 @@ public sealed class PanelHost : IAsyncDisposable
                 .Select(method => (method, "/" + route.RoutePattern.RawText!.Trim('/')))),
     ];
 
+    /// <summary>Why a call from another machine, over https, is turned away from a route; null when it is let in.</summary>
+    internal Refusal? RefusedFromAfar(string method, string path, string? key)
+    {
+        DefaultHttpContext context = Afar(method, path, key);
+        context.Request.Scheme = "https";
+        return EntryGate.Check(context, Access).Refusal;
+    }
+
     /// <summary>What a GET from another machine is answered, through the guard; the host's own client always is at this one.</summary>
     internal async Task<(int Status, string Body)> GetFromAfarAsync(string path, string? key = null)
     {
-        RouteEndpoint route = ((IEndpointRouteBuilder)_app).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
-            .First(one => "/" + one.RoutePattern.RawText!.Trim('/') == path);
         using MemoryStream body = new();
+        DefaultHttpContext context = Afar("GET", path, key);
+        context.Response.Body = body;
+        await GuardMiddleware.RunAsync(context, context.GetEndpoint()!.RequestDelegate!, Access);
+        return (context.Response.StatusCode, Encoding.UTF8.GetString(body.ToArray()));
+    }
+
+    private DefaultHttpContext Afar(string method, string path, string? key)
+    {
+        RouteEndpoint route = ((IEndpointRouteBuilder)_app).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
+            .First(one => "/" + one.RoutePattern.RawText!.Trim('/') == path
+                && (one.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"]).Contains(method));
         DefaultHttpContext context = new() { RequestServices = _app.Services };
         context.Connection.RemoteIpAddress = IPAddress.Parse("192.168.1.7");
         context.Connection.LocalIpAddress = IPAddress.Parse("192.168.1.4");
-        context.Request.Method = "GET";
+        context.Request.Method = method;
         context.Request.Scheme = "http";
         context.Request.Host = new HostString("192.168.1.4");
         context.Request.Path = path;
-        context.Response.Body = body;
         context.SetEndpoint(route);
         if (key is not null)
         {
             context.Request.Headers.Authorization = $"Bearer {key}";
         }
 
-        await GuardMiddleware.RunAsync(context, route.RequestDelegate!, Access);
-        return (context.Response.StatusCode, Encoding.UTF8.GetString(body.ToArray()));
+        return context;
     }
 
     public PanelFeed Feed => _app.Services.GetRequiredService<PanelFeed>();

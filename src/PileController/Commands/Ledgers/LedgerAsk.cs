@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json;
+using PileController.Access;
 using PileController.Commands.Running;
 using PileController.Commands.Shell;
 using PileController.Control;
@@ -34,7 +35,7 @@ internal static class LedgerAsk
         Ask.Of(name, $"{description} 1 to {longest} characters.", (string text, out string value, [NotNullWhen(false)] out string? allowed) =>
         {
             value = text.Trim();
-            allowed = IsText(value, longest) ? null : $"1 to {longest} characters of text";
+            allowed = TypedText.Allows(value, longest) ? null : $"1 to {longest} characters of text";
             return allowed is null;
         });
 
@@ -44,7 +45,7 @@ internal static class LedgerAsk
         Argument<string> argument = new(name) { Description = $"{description} 1 to {longest} characters." };
         argument.Validators.Add(result =>
         {
-            if (!IsText(result.Tokens[^1].Value.Trim(), longest))
+            if (!TypedText.Allows(result.Tokens[^1].Value.Trim(), longest))
             {
                 result.AddError($"{what} is \"{result.Tokens[^1].Value}\"; allowed: 1 to {longest} characters of text");
             }
@@ -155,8 +156,6 @@ internal static class LedgerAsk
             return RecordAsk.Refuse(parse, folder, failed.Message);
         }
     }
-
-    private static bool IsText(string text, int longest) => text.Length >= 1 && text.Length <= longest && !text.Any(char.IsControl);
 }
 
 /// <summary>The options that every change of the book has.</summary>

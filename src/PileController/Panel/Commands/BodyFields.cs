@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PileController.Access;
 using PileController.Panel.Guard;
 
 namespace PileController.Panel.Commands;
@@ -74,7 +75,7 @@ internal sealed class BodyFields
             ? WireNames.Parse<T>(value.ValueKind == JsonValueKind.String ? value.GetString()! : Shown(value), field)
             : throw Fault(field, "nothing", WireNames.List<T>());
 
-    /// <summary>A text, trimmed, without control characters.</summary>
+    /// <summary>A text, trimmed, all of which can be seen.</summary>
     /// <exception cref="FieldFaultException">No text, or of a wrong length.</exception>
     public string? Text(string field, int longest)
     {
@@ -84,7 +85,7 @@ internal sealed class BodyFields
         }
 
         string text = value.ValueKind == JsonValueKind.String ? value.GetString()!.Trim() : string.Empty;
-        return text.Length >= 1 && text.Length <= longest && !text.Any(char.IsControl)
+        return TypedText.Allows(text, longest)
             ? text
             : throw Fault(field, Shown(value), $"1 to {longest} characters of text");
     }

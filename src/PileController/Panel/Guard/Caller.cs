@@ -9,7 +9,8 @@ namespace PileController.Panel.Guard;
 /// <param name="Name">The name of the session or key, or null.</param>
 /// <param name="Session">The session, or null.</param>
 /// <param name="Secret">The secret of the session's cookie, or null.</param>
-internal sealed record Caller(Scope Scopes, string? By, string? Name, Session? Session = null, string? Secret = null)
+/// <param name="Mark">The mark of the session or key, or null.</param>
+internal sealed record Caller(Scope Scopes, string? By, string? Name, Session? Session = null, string? Secret = null, string? Mark = null)
 {
     /// <summary>Nobody known.</summary>
     public static Caller Nobody { get; } = new(Scope.None, null, null);

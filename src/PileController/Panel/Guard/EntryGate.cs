@@ -39,6 +39,10 @@ internal static class EntryGate
         return desk.Locked ? MayLook(caller, local, desk.Setup) : local;
     }
 
+    /// <summary>Whether a caller who was let in some time ago may still look: for an answer that goes on.</summary>
+    public static bool MayStillLook(HttpContext context, Caller caller, AccessDesk desk) =>
+        MayLook(context, caller.Mark is { } mark && !desk.Stands(mark) ? Caller.Nobody : caller, desk);
+
     /// <summary>Why a caller cannot steer now, or null when nothing is in the way.</summary>
     public static string? WhyNotSteer(HttpContext context, Caller caller, AccessSetup setup) =>
         !caller.Scopes.Cover(Scope.Steer) ? caller.By is null ? "Sign in to change anything." : "This key may not steer."
@@ -58,12 +62,12 @@ internal static class EntryGate
                 : null;
             return token is null
                 ? (Caller.Nobody, NotSignedIn("Authorization: this key is not known, or was taken back. Allowed: \"Bearer\" and a key that stands."))
-                : (new Caller(token.Scopes, "token", token.Name), null);
+                : (new Caller(token.Scopes, "token", token.Name, Mark: token.Mark), null);
         }
 
         string? secret = SessionCookie.Read(request);
         return secret is not null && desk.Find(secret) is { } session
-            ? (new Caller(Scope.Steer, "session", session.Name, session, secret), null)
+            ? (new Caller(Scope.Steer, "session", session.Name, session, secret, session.Mark), null)
             : (Caller.Nobody, null);
     }
 

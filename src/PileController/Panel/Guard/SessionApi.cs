@@ -87,7 +87,7 @@ internal static class SessionApi
         }
 
         SessionCookie.Write(context, sign.Secret!);
-        told.Caller = new Caller(Scope.Steer, "session", session.Name, session, sign.Secret);
+        told.Caller = new Caller(Scope.Steer, "session", session.Name, session, sign.Secret, session.Mark);
         return TypedResults.Ok(BodyOf(context, desk, told.Caller));
     }
 

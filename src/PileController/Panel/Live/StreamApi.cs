@@ -1,6 +1,8 @@
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using Microsoft.AspNetCore.Http.HttpResults;
+using PileController.Access;
+using PileController.Panel.Guard;
 using PileController.Service;
 
 namespace PileController.Panel.Live;
@@ -14,11 +16,15 @@ internal static class StreamApi
     /// <summary>Adds the route.</summary>
     public static void Map(RouteGroupBuilder api) => api.MapGet("/stream", Get);
 
-    private static ServerSentEventsResult<string> Get(HttpContext context, NowText text, PanelFeed feed, IHostApplicationLifetime lifetime) =>
-        TypedResults.ServerSentEvents(EventsAsync(text, feed, lifetime.ApplicationStopping, context.RequestAborted));
+    private static ServerSentEventsResult<string> Get(HttpContext context, NowText text, PanelFeed feed, AccessDesk desk, IHostApplicationLifetime lifetime)
+    {
+        Caller caller = Told.Of(context).Caller;
+        return TypedResults.ServerSentEvents(
+            EventsAsync(text, feed, () => EntryGate.MayStillLook(context, caller, desk), lifetime.ApplicationStopping, context.RequestAborted));
+    }
 
     private static async IAsyncEnumerable<SseItem<string>> EventsAsync(
-        NowText text, PanelFeed feed, CancellationToken stopping, [EnumeratorCancellation] CancellationToken aborted)
+        NowText text, PanelFeed feed, Func<bool> mayStillLook, CancellationToken stopping, [EnumeratorCancellation] CancellationToken aborted)
     {
         // An open stream would otherwise hold up the stop of the whole service, and so the safe outputs.
         using CancellationTokenSource ended = CancellationTokenSource.CreateLinkedTokenSource(stopping, aborted);
@@ -31,6 +37,12 @@ internal static class StreamApi
                 news = await feed.AfterAsync(sequence, ended.Token);
             }
             catch (OperationCanceledException)
+            {
+                yield break;
+            }
+
+            // Signed out, or the key taken back: what was opened before shall not go on.
+            if (!mayStillLook())
             {
                 yield break;
             }

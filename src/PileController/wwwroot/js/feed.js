@@ -5,6 +5,7 @@ const told = document.getElementById("told");
 let latest = told === null ? null : JSON.parse(told.textContent);
 let receivedAt = performance.getEntriesByType("navigation")[0]?.requestStart ?? 0;
 let source = null;
+let refused = () => {};
 const listeners = new Set();
 
 /** The newest tick, or null. */
@@ -31,10 +32,17 @@ function tell() {
   }
 }
 
+/** Says what is to be done when the controller refuses the stream: perhaps nobody is signed in any more. */
+export function whenRefused(callback) {
+  refused = callback;
+}
+
 /** Opens the stream, also anew: for whoever has just been let in. */
 export function open() {
   source?.close();
   source = new EventSource("/api/stream");
+  // A browser that cannot reach it tries on by itself; one that was answered gives up.
+  source.addEventListener("error", ({ target }) => target.readyState === EventSource.CLOSED && refused());
   source.addEventListener("now", (event) => {
     latest = JSON.parse(event.data);
     receivedAt = performance.now();

@@ -171,6 +171,7 @@ links();
 session.listen(sessionButton);
 session.whenWanted(toSignIn);
 byId("session").addEventListener("click", toSignIn);
+feed.whenRefused(askSession);
 askSession();
 byId("units").addEventListener("click", () => {
   units.toggle();

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PileController.Access;
 using PileController.Commands.Shell;
 using PileController.Commissioning;
 using PileController.Control.Readings;
@@ -99,7 +100,7 @@ internal sealed class TestOptions
     private static bool ReadWho(string text, out string? value, [System.Diagnostics.CodeAnalysis.NotNullWhen(false)] out string? allowed)
     {
         value = text.Trim();
-        allowed = value.Length is >= 1 and <= 40 && !value.Any(char.IsControl) ? null : "1 to 40 characters of text";
+        allowed = TypedText.Allows(value, 40) ? null : "1 to 40 characters of text";
         return allowed is null;
     }
 }
