@@ -89,7 +89,7 @@ public sealed class LooksTests(BrowserBench browser) : IClassFixture<BrowserBenc
         await bench.Page.Keyboard.PressAsync("Enter");
         await bench.Page.Locator("#session:text-is('Signed in')").WaitForAsync();
         await bench.GoAsync("sign-in");
-        await bench.Page.Locator("[data-card=access] tbody tr").First.WaitForAsync();
+        await bench.Page.Locator("[data-card=access] li").First.WaitForAsync();
         await Pictures.SaveAsync(bench.Page, $"access-in-{wide}");
         await AssertWellMadeAsync(bench);
 

@@ -1,4 +1,8 @@
+using System.Globalization;
+using System.Text.Json;
 using Microsoft.Playwright;
+using PileController.Access;
+using PileController.Tests.Support;
 using static Microsoft.Playwright.Assertions;
 
 namespace PileController.EndToEnd.Tests.Panel;
@@ -120,5 +124,28 @@ public sealed class SignInTests(BrowserBench browser) : IClassFixture<BrowserBen
 
         Assert.Equal(0, await journal.EvaluateAsync<int>("region => region.scrollWidth - region.clientWidth"));
         await Expect(journal).ToContainTextAsync("this machine: take by hand");
+    }
+
+    [Fact]
+    public async Task Journal_AndKeys_TellTheirMomentsByTheClocksOfThePlace()
+    {
+        await using PageBench bench = await browser.OpenAsync(passphrase: Passphrase);
+        await SignInAsync(bench, "Robin");
+        (string secret, _) = bench.Host.Access.Keys.Make("script", Scope.Look, "Robin")!.Value;
+        bench.Host.Access.Keys.FindToken(secret);
+        string[] due = await Task.WhenAll(ToldAsync(bench, "/api/access", "utcMs"), ToldAsync(bench, "/api/tokens", "usedUtcMs"));
+
+        await bench.GoAsync("sign-in");
+
+        await Expect(bench.Page.Locator("[data-card=access] .when").First).ToContainTextAsync(due[0]);
+        await Expect(bench.Page.Locator(".probe .state").First).ToContainTextAsync($"used {due[1]}");
+    }
+
+    // The newest moment of a list, at the place: the browser's own zone is another.
+    private static async Task<string> ToldAsync(PageBench bench, string path, string field)
+    {
+        string body = await bench.Page.EvaluateAsync<string>("async (path) => (await fetch(path)).text()", path);
+        long utc = JsonDocument.Parse(body).RootElement[0].GetProperty(field).GetInt64();
+        return DateTimeOffset.FromUnixTimeMilliseconds(utc).AddMinutes(PanelHost.OffsetMinutes).ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
     }
 }

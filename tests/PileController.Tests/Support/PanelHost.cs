@@ -26,6 +26,9 @@ namespace PileController.Tests.Support;
 /// <summary>The panel and the loop in a real server on a free port of the loopback, over a made-up rig.</summary>
 public sealed class PanelHost : IAsyncDisposable
 {
+    /// <summary>Local time minus UTC at the place, minutes.</summary>
+    public const int OffsetMinutes = -300;
+
     public static readonly DateTimeOffset Begins = new(2013, 1, 28, 5, 10, 0, TimeSpan.Zero);
 
     // Hashes as slow as real ones would make a thousand tries last minutes.
@@ -149,13 +152,13 @@ public sealed class PanelHost : IAsyncDisposable
         builder.Services.AddSingleton<IRig>(rig);
         builder.Services.AddSingleton<IPileRecord>(record);
         builder.Services.AddTicks(
-            new TickSettings { Control = told, OffsetMinutesAt = _ => -300, Step = control.Step },
+            new TickSettings { Control = told, OffsetMinutesAt = _ => OffsetMinutes, Step = control.Step },
             new SpedClock(TimeProvider.System, Begins, speed));
         builder.Services.AddPanel(new PanelSetup
         {
             Demo = true,
             Speed = speed,
-            OffsetMinutesAt = _ => -300,
+            OffsetMinutesAt = _ => OffsetMinutes,
             Control = told,
             Settings = settings ?? PileSettings.AlderBank,
             AlarmsFile = Path.Combine(folder, "alarms.json"),

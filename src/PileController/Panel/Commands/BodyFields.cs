@@ -87,7 +87,7 @@ internal sealed class BodyFields
         string text = value.ValueKind == JsonValueKind.String ? value.GetString()!.Trim() : string.Empty;
         return TypedText.Allows(text, longest)
             ? text
-            : throw Fault(field, Shown(value), $"1 to {longest} characters of text");
+            : throw Fault(field, Shown(value), $"1 to {longest} characters of text, none of them hidden");
     }
 
     /// <summary>An object of values by name; empty when it is not given.</summary>

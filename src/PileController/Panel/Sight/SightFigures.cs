@@ -15,19 +15,19 @@ internal sealed class SightFigures(bool american, string thousands)
     public string TemperatureUnit => american ? "°F" : "°C";
 
     /// <summary>A temperature without its unit; a dash for null.</summary>
-    public string BareTemperature(double? celsius) => celsius is { } value ? Written(Temperature(value), "F1") : Dash;
+    public string BareTemperature(double? celsius) => celsius is { } value ? Written(Temperature(value), "N1") : Dash;
 
     /// <summary>A temperature.</summary>
     public string OfTemperature(double? celsius) => With(BareTemperature(celsius), TemperatureUnit);
 
     /// <summary>A temperature difference.</summary>
-    public string OfKelvin(double? kelvin) => Of(kelvin, american ? 1.8 : 1, "F1", american ? "°F" : "K");
+    public string OfKelvin(double? kelvin) => Of(kelvin, american ? 1.8 : 1, "N1", american ? "°F" : "K");
 
     /// <summary>A power.</summary>
     public string OfPower(double? watts) => Of(watts, american ? PowerFactor : 1, "N0", american ? "BTU/h" : "W");
 
     /// <summary>An amount of heat.</summary>
-    public string OfEnergy(double? kilowattHours) => Of(kilowattHours, american ? PowerFactor : 1, "F1", american ? "kBTU" : "kWh");
+    public string OfEnergy(double? kilowattHours) => Of(kilowattHours, american ? PowerFactor : 1, "N1", american ? "kBTU" : "kWh");
 
     // 1 W is as many BTU/h as 1 kWh is kBTU.
     private static double PowerFactor => Conversion.Of(1, UnitTable.Of("W", Dimension.Power), UnitTable.Of("BTU/h", Dimension.Power));

@@ -5,10 +5,10 @@ import { THOUSANDS, wattsPer } from "./words/calendar.js";
 
 const DASH = "–";
 
-/** A whole number with its thousands set apart. */
-export const many = (count) => String(count).replace(/\B(?=(?:\d{3})+$)/g, THOUSANDS);
+/** A number, or one as text, with its thousands set apart; for at most two decimals. */
+export const many = (number) => String(number).replace(/\B(?=(?:\d{3})+(?:\.|$))/g, THOUSANDS);
 
-const round = (digits) => (value) => value.toFixed(digits);
+const round = (digits) => (value) => many(value.toFixed(digits));
 const whole = (value) => many(Math.round(value));
 
 const METRIC = {
@@ -114,8 +114,10 @@ export function back(kind, shown) {
 export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.power.of(watts))}\u00a0BTU/h`.replaceAll("-", "−");
 
 /** A sentence of the controller's with thousands set apart as everywhere, and each figure and its unit on one line. */
-export const together = (text) =>
-  text.replace(/(\d)[ ,](?=\d{3}(?!\d))/g, `$1${THOUSANDS}`).replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
+export const together = (text) => text
+  .replace(/(\d)[ ,](?=\d{3}(?!\d))/g, `$1${THOUSANDS}`)
+  .replace(/\d{4,}(?= (?:W|Wh|kWh|BTU|kBTU|kg|lb|L|gal|h|ppm)\b)/g, (figure) => many(figure))
+  .replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
 
 // Figures within the controller's sentences. A bare "K" stays: where one is told, the other stands beside it.
 const FIGURES = [

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
+using PileController.Panel.Assets;
 using PileController.Tests.Support;
 
 namespace PileController.Tests.Panel.Guard;
@@ -158,6 +159,30 @@ public class SessionApiTests
 
         Assert.Equal("Robin", line.GetProperty("who").GetString());
         Assert.Equal("loopback", line.GetProperty("by").GetString());
+    }
+
+    [Fact]
+    public async Task Journal_OfAnyChangeThereIs_HasItsWordOnThePage()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        string words = PanelAssets.TextOf("/js/words/access.js");
+
+        Assert.All(
+            host.Routes().Where(route => route.Method != "GET"),
+            route => Assert.Contains($"  \"{route.Method} {route.Path}\": \"", words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Journal_AndKeys_TellTheirMomentsByThePlacesOffset()
+    {
+        await using PanelHost host = await PanelHost.StartAsync(passphrase: Passphrase);
+        await host.SignInAsync(Passphrase);
+        using HttpResponseMessage made = await host.Client.PostAsJsonAsync("/api/tokens", new { name = "script", scopes = new[] { "look" } });
+
+        JsonElement[] told = [.. (await host.GetAsync("/api/access")).EnumerateArray(), .. (await host.GetAsync("/api/tokens")).EnumerateArray()];
+
+        Assert.Equal(3, told.Length);
+        Assert.All(told, line => Assert.Equal(PanelHost.OffsetMinutes, line.GetProperty("offsetMinutes").GetInt32()));
     }
 
     [Fact]

@@ -1,5 +1,5 @@
 import { h, s, put, mark } from "../dom.js";
-import { convert, full, unit } from "../units.js";
+import { convert, full, many, unit } from "../units.js";
 import { dayAndClock } from "../time.js";
 import * as say from "../words/charts.js";
 import { limits as rounded, linear, ticks, timeTicks } from "./scale.js";
@@ -100,7 +100,7 @@ export function timeChart({ title, kind, series, level = null, zero = false }) {
       s("text", { x: EDGE.left, y: 10, "text-anchor": "start" }, unit(kind)),
       ...ticks(...y.ends).flatMap((value) => [
         s("line", { class: "grid", x1: EDGE.left, x2: right, y1: y.of(value), y2: y.of(value) }),
-        s("text", { x: EDGE.left - 6, y: y.of(value) + 4, "text-anchor": "end" }, String(Number(value.toFixed(2))).replace("-", "−")),
+        s("text", { x: EDGE.left - 6, y: y.of(value) + 4, "text-anchor": "end" }, many(Number(value.toFixed(2))).replace("-", "−")),
       ]),
       s("line", { class: "axis", x1: EDGE.left, x2: right, y1: HIGH - EDGE.bottom, y2: HIGH - EDGE.bottom }));
   }

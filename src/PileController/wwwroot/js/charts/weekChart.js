@@ -1,5 +1,5 @@
 import { h, s, put, mark } from "../dom.js";
-import { convert, full, unit } from "../units.js";
+import { convert, full, many, unit } from "../units.js";
 import * as say from "../words/charts.js";
 import { WEEKS } from "./axes.js";
 import { limits, linear, ticks } from "./scale.js";
@@ -87,7 +87,7 @@ export function weekChart({ title, kind, series, level = null, zero = false }) {
       s("text", { x: EDGE.left, y: 10, "text-anchor": "start" }, unit(kind)),
       ...ticks(low, high).flatMap((at) => [
         s("line", { class: "grid", x1: EDGE.left, x2: width - EDGE.right, y1: y(at), y2: y(at) }),
-        s("text", { x: EDGE.left - 6, y: y(at) + 4, "text-anchor": "end" }, String(Number(at.toFixed(2))).replace("-", "−")),
+        s("text", { x: EDGE.left - 6, y: y(at) + 4, "text-anchor": "end" }, many(Number(at.toFixed(2))).replace("-", "−")),
       ]),
       ...WEEKS.ticks(data.from, data.to, width / 70).flatMap(({ at, text }) => [
         s("line", { class: "grid", x1: x(at), x2: x(at), y1: EDGE.top, y2: HIGH - EDGE.bottom }),

@@ -1,18 +1,19 @@
 import { h } from "../dom.js";
-import { system } from "../units.js";
+import { system, together } from "../units.js";
 import * as say from "../words/plan.js";
 import { card, folded } from "./parts.js";
 
 // What brings less than this is told, but not as a gain.
 const GAIN_WATTS = 10;
 
+const words = (one) => together(system() === "metric" ? one.metric : one.us);
+
 function item(one, gains) {
-  const text = system() === "metric" ? one.metric : one.us;
-  return h("li", { "data-gain": gains && one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, text);
+  return h("li", { "data-gain": gains && one.watts !== null && one.watts >= GAIN_WATTS, "data-kind": one.kind }, words(one));
 }
 
-const fill = (list, words, none, gains) =>
-  list.replaceChildren(...(words.length === 0 ? [h("li", { class: "muted" }, none)] : words.map((one) => item(one, gains))));
+const fill = (list, all, none, gains) =>
+  list.replaceChildren(...(all.length === 0 ? [h("li", { class: "muted" }, none)] : all.map((one) => item(one, gains))));
 
 /** Sentences under a head, folded away on a phone. */
 export function wordsCard(title, of, none) {
@@ -46,7 +47,7 @@ export function cautionsCard() {
     node,
     set({ sketch: { cautions } }) {
       node.hidden = cautions.length === 0;
-      list.replaceChildren(...cautions.map((one) => h("li", {}, system() === "metric" ? one.metric : one.us)));
+      list.replaceChildren(...cautions.map((one) => h("li", {}, words(one))));
     },
   };
 }

@@ -15,6 +15,7 @@ export const SECTIONS = {
   record: "Record",
   panel: "Page",
   forecast: "Forecast",
+  alarms: "Alarms",
   plan: "Plan",
 };
 
