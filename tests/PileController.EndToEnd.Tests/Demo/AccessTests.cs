@@ -164,7 +164,9 @@ public sealed class AccessTests : IDisposable
         await using SslStream secure = new(client.GetStream());
         await secure.AuthenticateAsClientAsync(new SslClientAuthenticationOptions
         {
-            TargetHost = page.Host, AllowTlsResume = false, RemoteCertificateValidationCallback = (_, shown, _, _) => shown is not null,
+            TargetHost = page.Host,
+            AllowTlsResume = false,
+            RemoteCertificateValidationCallback = (_, shown, _, _) => shown is not null,
         });
         return secure.RemoteCertificate!.Subject;
     }
