@@ -48,10 +48,10 @@ internal sealed class RecordKeeper : IDisposable
         _lock = disk.Lock();
         try
         {
-            _store = RecordStore.Open(disk, options.FileTicks, setAside: true);
-            _days = new DayKeeper(_store, options, faults);
-            RecordStart start = RecordStart.Of(disk, _store, faults);
+            RecordStart start = RecordStart.Of(disk, options.FileTicks, faults);
+            _store = start.Store;
             _tail = start.Tail;
+            _days = new DayKeeper(_store, options, faults);
             _pending.AddRange(start.Pending);
             LastSequence = start.LastSequence;
             SafeSequence = start.LastSequence;
@@ -59,8 +59,6 @@ internal sealed class RecordKeeper : IDisposable
         }
         catch
         {
-            _store?.Dispose();
-            _tail?.Dispose();
             _lock.Dispose();
             throw;
         }
@@ -334,7 +332,7 @@ internal sealed class RecordKeeper : IDisposable
         _pending.Clear();
         _pendingUnsafe = false;
         SafeSequence = Math.Max(SafeSequence, Ticks.LastSequence);
-        _tail.Restart(new TailBase(Ticks.LastSequence, memory));
+        _tail.Restart(new TailBase(Ticks.LastSequence, memory) { OpenFiles = _store.OpenFiles });
         KeepDays();
     }
 
