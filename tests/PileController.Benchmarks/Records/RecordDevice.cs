@@ -61,20 +61,24 @@ internal static class RecordDevice
         long all = device.WrittenBytes;
         long own = ProcessFigures.WrittenBytes();
         long putOff = 0;
+        long atCommits = 0;
         int syncs = 0;
         using (RecordKeeper keeper = new(disk, OwnStore.Options(folder), TimeProvider.System, new Faults()))
         {
             foreach (TickEntry tick in DemoTicks.Of(days))
             {
                 long safe = keeper.SafeSequence;
+                int commits = disk.Commits;
+                long before = device.WrittenBytes;
                 keeper.Keep(tick);
                 keeper.SyncIfDue();
                 if (keeper.SafeSequence > safe)
                 {
                     syncs++;
-                    long before = device.WrittenBytes;
+                    long synced = device.WrittenBytes;
                     device.WriteOut();
-                    putOff += device.WrittenBytes - before;
+                    putOff += device.WrittenBytes - synced;
+                    atCommits += disk.Commits > commits ? device.WrittenBytes - before : 0;
                 }
             }
         }
@@ -84,7 +88,7 @@ internal static class RecordDevice
         own = ProcessFigures.WrittenBytes() - own;
         return new DeviceFigures(
             device.Name, device.FileSystem, days, Round((double)syncs / days), Round((double)disk.Commits / days), ADay(all, days),
-            ADay(own, days), ADay(all - own - putOff, days), ADay(putOff, days));
+            ADay(own, days), ADay(all - own - putOff, days), ADay(putOff, days), ADay(atCommits, days));
     }
 
     private static double ADay(long bytes, int days) => Round(bytes / 1e6 / days);
@@ -102,6 +106,7 @@ internal static class RecordDevice
 /// <param name="OfTheRecord">What the record's files took of it, in whole pages.</param>
 /// <param name="OfTheJournal">What the file system wrote besides while the record waited for a sync: its journal.</param>
 /// <param name="PutOff">What it wrote later: its own blocks, in their place.</param>
+/// <param name="AtCommits">What of all of it came at the syncs that committed a block to the store.</param>
 internal sealed record DeviceFigures(
     string Device, string FileSystem, int Days, double SyncsPerDay, double CommitsPerDay, double MegabytesPerDay, double OfTheRecord,
-    double OfTheJournal, double PutOff);
+    double OfTheJournal, double PutOff, double AtCommits);
