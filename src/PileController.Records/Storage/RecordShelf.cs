@@ -106,21 +106,21 @@ internal sealed class RecordShelf : IDisposable
     }
 
     /// <summary>
-    /// Opens the newest file again after an error, and sets aside each file that proves broken, or has when something
+    /// Opens the files that are still written again after an error, and sets aside each file that proves broken, or has when something
     /// was asked of it. A new one will be begun. Nothing is added to a file that has not been read since the start, so
     /// that what is new does not share the lot of what was damaged before.
     /// </summary>
     public void Recover(Faults faults)
     {
-        if (_files.Count > 0 && !_files[^1].IsClosed)
+        foreach (RecordFile file in _files.Where(file => !file.IsClosed).ToList())
         {
             try
             {
-                _files[^1].Reach();
+                file.Reach();
             }
             catch (Exception exception) when (IsDamage(exception))
             {
-                SetAside(_files[^1], exception.Message, faults);
+                SetAside(file, exception.Message, faults);
             }
         }
 

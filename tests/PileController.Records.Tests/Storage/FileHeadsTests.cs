@@ -18,7 +18,7 @@ public sealed class FileHeadsTests
     public void Start_NewestFileIsLarge_ReadsLittleOfIt()
     {
         SimulatedDisk disk = new();
-        SmallRecord.Write(disk, History, OneFile);
+        WriteAtOnce(disk, History);
         string name = Assert.Single(disk.Names(), FileKind.Ticks.Holds);
         Assert.True(disk.BytesOf(name).Length > 3 * BytesToGoOn);
         long before = disk.ReadBytesOf(name);
@@ -34,7 +34,7 @@ public sealed class FileHeadsTests
     [Fact]
     public void Start_AtAnyMoment_FindsWhatAFileReadWholeHolds()
     {
-        for (int ticks = 1; ticks < 200; ticks += 17)
+        for (int ticks = 1; ticks < 200; ticks += 29)
         {
             // Left as a process leaves it that is killed: now and then between the store and the tail.
             SimulatedDisk disk = new();
@@ -85,7 +85,7 @@ public sealed class FileHeadsTests
     public void HeadsAfter_SomeNumber_AreThoseOfTheWholeFileAndReadNoMore()
     {
         SimulatedDisk disk = new();
-        SmallRecord.Write(disk, History, OneFile);
+        WriteAtOnce(disk, History);
         string name = Assert.Single(disk.Names(), FileKind.Ticks.Holds);
         FileSpan span;
         IReadOnlyList<BatchHead> all;
@@ -110,7 +110,7 @@ public sealed class FileHeadsTests
     public void Commit_NewestFileWasDamagedAtRest_SetsItAsideBeforeAnythingIsAdded()
     {
         SimulatedDisk disk = new();
-        SmallRecord.Write(disk, History.Take(500), OneFile);
+        WriteAtOnce(disk, History.Take(500));
         string name = Assert.Single(disk.Names(), FileKind.Ticks.Holds);
         ForgetCountOfABlock(disk, name);
         Faults faults = new();
@@ -157,6 +157,18 @@ public sealed class FileHeadsTests
         }
 
         return disk;
+    }
+
+    private static void WriteAtOnce(SimulatedDisk disk, IEnumerable<TickEntry> ticks)
+    {
+        using RecordKeeper keeper = SmallRecord.Open(disk, OneFile);
+        keeper.BeginBulk();
+        foreach (TickEntry tick in ticks)
+        {
+            keeper.Keep(tick);
+        }
+
+        keeper.EndBulk();
     }
 
     private static void Keep(RecordKeeper keeper, IEnumerable<TickEntry> ticks)
