@@ -106,9 +106,9 @@ internal sealed class RecordShelf : IDisposable
     }
 
     /// <summary>
-    /// Opens the files that are still written again after an error, and sets aside each file that proves broken, or has when something
-    /// was asked of it. A new one will be begun. Nothing is added to a file that has not been read since the start, so
-    /// that what is new does not share the lot of what was damaged before.
+    /// Opens the files that are still written again after an error, and sets aside each file that proves broken, or has
+    /// when something was asked of it. A new one will be begun. Nothing is added to a file that has not been read since
+    /// the start, so that what is new does not share the lot of what was damaged before.
     /// </summary>
     public void Recover(Faults faults)
     {
