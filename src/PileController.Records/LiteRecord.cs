@@ -123,7 +123,7 @@ public sealed class LiteRecord : IPileRecord
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<DecisionLine>> DecisionsAsync(DecisionAsk ask, CancellationToken cancellation) =>
-        AskAsync(keeper => RecordQueries.Decisions(keeper.Contents(), ask, _faults.Damaged), cancellation);
+        AskAsync(keeper => RecordQueries.Decisions(keeper.Contents(), _cache, ask, _faults.Damaged), cancellation);
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<BlockAccount>> AccountsAsync(

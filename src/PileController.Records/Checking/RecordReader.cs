@@ -94,7 +94,7 @@ public sealed class RecordReader : IDisposable
     /// <param name="ask">Which.</param>
     /// <param name="tellDamage">Told of each part that had to be left out.</param>
     public IReadOnlyList<DecisionLine> Decisions(DecisionAsk ask, Action<string> tellDamage) =>
-        RecordQueries.Decisions(Contents, ask, tellDamage);
+        RecordQueries.Decisions(Contents, _cache, ask, tellDamage);
 
     /// <summary>Last tick that is safe, or 0.</summary>
     public long LastSequence => Math.Max(Batches.Count > 0 ? Batches[^1].Head.LastSequence : 0, Contents.LastSummed);

@@ -8,31 +8,23 @@ using PileController.Records.Storage;
 namespace PileController.Records.Keeping;
 
 /// <summary>
-/// The record's two stages. A tick is gathered in the builder, made safe in the tail, and committed to the store
-/// with the rest of its block; only then is the tail cut.
+/// The record while it is written. A tick is gathered in the builder and handed to two stages:
+/// <see cref="TailStage"/> makes it safe, <see cref="StoreStage"/> moves it to where it stays.
 /// </summary>
 /// <threadsafety>One thread only.</threadsafety>
 internal sealed class RecordKeeper : IDisposable
 {
     private readonly RecordOptions _options;
-    private readonly IRecordDisk _disk;
     private readonly IDisposable _lock;
     private readonly RecordStore _store;
-    private readonly DayKeeper _days;
     private readonly TailFile _tail;
+    private readonly TailStage _toTail;
+    private readonly StoreStage _toStore;
     private readonly BatchBuilder _builder;
-    private readonly Backoff _tailBackoff;
-    private readonly Backoff _storeBackoff;
     private readonly Faults _faults;
-
-    // Packed, not yet safe anywhere. Then: safe in the tail (or, in bulk, about to be committed), not yet in the store.
-    private readonly List<PackedTicks> _waiting = [];
-    private readonly List<PackedTicks> _pending = [];
     private bool _bulk;
-    private bool _pendingUnsafe;
     private bool _syncDue;
     private Memory? _lastMemory;
-    private JsonElement? _lastMemoryText;
 
     /// <summary>Opens the record: locks it, sets broken files aside and takes up what the tail holds.</summary>
     /// <exception cref="RecordInUseException">Another process is in.</exception>
@@ -40,27 +32,21 @@ internal sealed class RecordKeeper : IDisposable
     {
         options.Check();
         _options = options;
-        _disk = disk;
         _faults = faults;
         _builder = new BatchBuilder(options.Origin, options.BlockTicks);
-        _tailBackoff = new Backoff(time);
-        _storeBackoff = new Backoff(time);
         _lock = disk.Lock();
         try
         {
-            _store = RecordStore.Open(disk, options.FileTicks, setAside: true);
-            _days = new DayKeeper(_store, options, faults);
-            RecordStart start = RecordStart.Of(disk, _store, faults);
+            RecordStart start = RecordStart.Of(disk, options.FileTicks, faults);
+            _store = start.Store;
             _tail = start.Tail;
-            _pending.AddRange(start.Pending);
+            _toTail = new TailStage(_tail, time, faults);
+            _toStore = new StoreStage(disk, options, start, time, faults);
             LastSequence = start.LastSequence;
             SafeSequence = start.LastSequence;
-            _lastMemoryText = start.Memory;
         }
         catch
         {
-            _store?.Dispose();
-            _tail?.Dispose();
             _lock.Dispose();
             throw;
         }
@@ -91,7 +77,7 @@ internal sealed class RecordKeeper : IDisposable
             SealBuilder();
         }
 
-        if (Rows(_waiting) + Rows(_pending) + _builder.Count >= _options.WaitingTicks && !_bulk)
+        if (_toTail.Ticks + _toStore.Ticks + _builder.Count >= _options.WaitingTicks && !_bulk)
         {
             Dropped++;
             TrySync(force: false);
@@ -107,7 +93,7 @@ internal sealed class RecordKeeper : IDisposable
         }
         else
         {
-            _syncDue |= tick.Decision.Kinds != DecisionKinds.Steady || Rows(_waiting) + _builder.Count >= _options.SyncTicks;
+            _syncDue |= tick.Decision.Kinds != DecisionKinds.Steady || _toTail.Ticks + _builder.Count >= _options.SyncTicks;
         }
     }
 
@@ -151,7 +137,7 @@ internal sealed class RecordKeeper : IDisposable
     public RecordContents Contents()
     {
         SealBuilder();
-        return new RecordContents(_store, [.. _pending, .. _waiting]);
+        return new RecordContents(_store, [.. _toStore.Pending, .. _toTail.Waiting]);
     }
 
     /// <summary>Every batch there is, oldest first, what is not yet packed included.</summary>
@@ -166,7 +152,7 @@ internal sealed class RecordKeeper : IDisposable
         try
         {
             // A memory that is older than the last tick, for want of a newer, must not count those numbers again.
-            _lastMemory ??= _lastMemoryText is { } text ? RecordJson.ToMemory(text) : null;
+            _lastMemory ??= _toStore.MemoryText is { } text ? RecordJson.ToMemory(text) : null;
             return _lastMemory is { } memory && memory.Sequence < LastSequence ? memory with { Sequence = LastSequence } : _lastMemory;
         }
         catch (JsonException exception)
@@ -180,36 +166,16 @@ internal sealed class RecordKeeper : IDisposable
     public void Dispose()
     {
         TrySync(force: true);
-        if (_pending.Count > 0)
+        if (_toStore.Ticks > 0)
         {
             TryCommit(force: true);
         }
 
-        try
-        {
-            // While another process reads, the logs may as well stay as they are.
-            using IDisposable? claim = _disk.TryClaim();
-            if (claim is not null)
-            {
-                _store.Checkpoint();
-            }
-        }
-        catch (Exception exception) when (IsStoreError(exception))
-        {
-            _faults.Now(FaultSource.Store, exception.Message);
-        }
-
+        _toStore.Checkpoint();
         _tail.Dispose();
         _store.Dispose();
         _lock.Dispose();
     }
-
-    private RecordShelf Ticks => _store.Ticks;
-
-    private static int Rows(List<PackedTicks> packs) => packs.Sum(pack => pack.Batch.Count);
-
-    private static bool IsStoreError(Exception exception) =>
-        exception is IOException or UnauthorizedAccessException || RecordShelf.IsDamage(exception);
 
     private void SealBuilder()
     {
@@ -218,8 +184,16 @@ internal sealed class RecordKeeper : IDisposable
             return;
         }
 
-        (_bulk ? _pending : _waiting).Add(_builder.Pack(squeeze: _bulk));
-        _pendingUnsafe |= _bulk;
+        PackedTicks pack = _builder.Pack(squeeze: _bulk);
+        if (_bulk)
+        {
+            _toStore.AddUnsafe(pack);
+        }
+        else
+        {
+            _toTail.Add(pack);
+        }
+
         _builder.Clear();
     }
 
@@ -228,7 +202,7 @@ internal sealed class RecordKeeper : IDisposable
         if (_builder.IsFull)
         {
             SealBuilder();
-            if (Rows(_pending) >= _options.BulkCommitTicks)
+            if (_toStore.Ticks >= _options.BulkCommitTicks)
             {
                 TryCommit(force: false);
             }
@@ -237,119 +211,36 @@ internal sealed class RecordKeeper : IDisposable
 
     private void TrySync(bool force)
     {
-        if (_bulk || (_pendingUnsafe && !TryCommit(force)))
+        if (_bulk || (_toStore.IsUnsafe && !TryCommit(force)))
         {
             return;
         }
 
-        if (!force && !_tailBackoff.MayTry)
+        if (!force && !_toTail.MayTry)
         {
             return;
         }
 
         SealBuilder();
-        if (_waiting.Count > 0 && !TryTail())
+        if (!_toTail.TryAppend(_toStore))
         {
             return;
         }
 
         _syncDue = false;
         SafeSequence = LastSequence;
-        if (Rows(_pending) >= _options.BlockTicks)
+        if (_toStore.Ticks >= _options.BlockTicks)
         {
             TryCommit(force: false);
         }
     }
 
-    private bool TryTail()
-    {
-        try
-        {
-            _tail.Append(_waiting);
-            _pending.AddRange(_waiting);
-            _waiting.Clear();
-            _tailBackoff.Worked();
-            _faults.Over(FaultSource.Tail);
-            return true;
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            _tailBackoff.Failed();
-            _faults.Now(FaultSource.Tail, exception.Message);
-            return false;
-        }
-    }
-
     private bool TryCommit(bool force)
     {
-        if (!force && !_storeBackoff.MayTry)
-        {
-            return false;
-        }
+        bool isCommitted = _toStore.TryCommit(force);
 
-        try
-        {
-            using IDisposable? claim = _disk.TryClaim();
-            if (claim is null)
-            {
-                TellOfAReaderWhenItStaysLong();
-                return false;
-            }
-
-            Commit();
-            _storeBackoff.Worked();
-            _faults.Over(FaultSource.Store);
-            return true;
-        }
-        catch (Exception exception) when (IsStoreError(exception))
-        {
-            _storeBackoff.Failed();
-            _faults.Now(FaultSource.Store, exception.Message);
-            return false;
-        }
-    }
-
-    // Blocks that wait for a reader to end are safe in the tail: no fault until there are some of them.
-    private void TellOfAReaderWhenItStaysLong()
-    {
-        if (_pendingUnsafe || Rows(_pending) >= 3 * _options.BlockTicks)
-        {
-            _faults.Now(FaultSource.Store, "another process has been reading the record for long.");
-        }
-    }
-
-    private void Commit()
-    {
-        JsonElement? memory = _pending.Count > 0 ? _pending[^1].Batch.Text().MemoryAfter : _lastMemoryText;
-
-        // A commit whose call failed may have gone through all the same (LiteDB issue 2821).
-        Ticks.Recover(_faults);
-        _pending.RemoveAll(pack => pack.Batch.Head.LastSequence <= Ticks.LastSequence);
-        if (_pending.Count > 0)
-        {
-            Ticks.Write([.. BlockJoiner.Join(_pending, _options.BlockTicks).Select(FileEntry.Of)]);
-        }
-
-        _lastMemoryText = memory;
-        _pending.Clear();
-        _pendingUnsafe = false;
-        SafeSequence = Math.Max(SafeSequence, Ticks.LastSequence);
-        _tail.Restart(new TailBase(Ticks.LastSequence, memory));
-        KeepDays();
-    }
-
-    // Ticks are safe whether or not this works; it is tried again at the next commit.
-    private void KeepDays()
-    {
-        try
-        {
-            _days.Keep();
-            _faults.Aside(_disk.SetAside());
-            _faults.Over(FaultSource.Days);
-        }
-        catch (Exception exception) when (IsStoreError(exception))
-        {
-            _faults.Now(FaultSource.Days, exception.Message);
-        }
+        // What was written is safe, whether or not the tail could be cut after it.
+        SafeSequence = Math.Max(SafeSequence, _toStore.LastStored);
+        return isCommitted;
     }
 }

@@ -6,18 +6,22 @@ using PileController.Records.Storage;
 namespace PileController.Records.Keeping;
 
 /// <summary>Where a record goes on: what its tail and store are found to hold when it is opened to be written.</summary>
+/// <param name="Store">The store.</param>
 /// <param name="Tail">The tail, ready to be written.</param>
 /// <param name="Pending">What is safe in it and not in the store.</param>
 /// <param name="LastSequence">Last tick that was ever acknowledged, as far as can be told; 0 for none.</param>
 /// <param name="Memory">What that tick handed on, or the newest before it that can be read; null when there is none.</param>
-internal sealed record RecordStart(TailFile Tail, IReadOnlyList<PackedTicks> Pending, long LastSequence, JsonElement? Memory)
+internal sealed record RecordStart(
+    RecordStore Store, TailFile Tail, IReadOnlyList<PackedTicks> Pending, long LastSequence, JsonElement? Memory)
 {
-    /// <summary>Reads it, and tells what is damaged.</summary>
-    public static RecordStart Of(IRecordDisk disk, RecordStore store, Faults faults)
+    /// <summary>Reads it, sets aside what is broken, and tells what is damaged.</summary>
+    public static RecordStart Of(IRecordDisk disk, int fileTicks, Faults faults)
     {
         TailFile tail = Open(disk, faults);
+        RecordStore? store = null;
         try
         {
+            store = RecordStore.Open(disk, fileTicks, setAside: true, tail.Found.Base?.OpenFiles);
             IReadOnlyList<SetAsideFile> aside = disk.SetAside();
             faults.Aside(aside);
             Tell(tail.Found, store, isAnyAside: aside.Count > 0, faults);
@@ -25,6 +29,7 @@ internal sealed record RecordStart(TailFile Tail, IReadOnlyList<PackedTicks> Pen
         }
         catch
         {
+            store?.Dispose();
             tail.Dispose();
             throw;
         }
@@ -37,7 +42,7 @@ internal sealed record RecordStart(TailFile Tail, IReadOnlyList<PackedTicks> Pen
         PackedTicks[] pending = [.. tail.Found.Packs.Where(pack => pack.Batch.FirstSequence > stored)];
         if (pending.Length > 0)
         {
-            return new RecordStart(tail, pending, pending[^1].Batch.Head.LastSequence, pending[^1].Batch.Text().MemoryAfter);
+            return new RecordStart(store, tail, pending, pending[^1].Batch.Head.LastSequence, pending[^1].Batch.Text().MemoryAfter);
         }
 
         JsonElement? memory = start?.Memory;
@@ -47,7 +52,7 @@ internal sealed record RecordStart(TailFile Tail, IReadOnlyList<PackedTicks> Pen
         }
 
         long last = Math.Max(Math.Max(stored, start?.LastSequence ?? 0), store.Lasting.LastSequence);
-        return new RecordStart(tail, pending, last, memory ?? LastSummedUp(store, faults));
+        return new RecordStart(store, tail, pending, last, memory ?? LastSummedUp(store, faults));
     }
 
     private static TailFile Open(IRecordDisk disk, Faults faults)
@@ -100,7 +105,7 @@ internal sealed record RecordStart(TailFile Tail, IReadOnlyList<PackedTicks> Pen
 
     private static JsonElement? LastStored(RecordStore store, Faults faults)
     {
-        StoredBatch? last = new RecordContents(store, []).Batches(TimeRange.All, faults.Damaged).LastOrDefault();
+        StoredBatch? last = new RecordContents(store, []).StoredAfter(store.Ticks.LastSequence - 1, faults.Damaged).LastOrDefault();
         try
         {
             return last?.Batch().Text().MemoryAfter;

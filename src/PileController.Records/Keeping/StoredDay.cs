@@ -24,13 +24,10 @@ internal sealed class StoredDay(BatchHead head, RecordFile lasting, RecordFile? 
 
     /// <summary>Opens the lines of its decisions, oldest first.</summary>
     /// <exception cref="InvalidDataException">They do not match their checksum.</exception>
-    public IReadOnlyList<DecisionLine> Lines() =>
-        Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes).All() : [];
+    public IReadOnlyList<DecisionLine> Lines() => PackedLines()?.All() ?? [];
 
-    /// <summary>Opens those of its lines that are asked for, oldest first.</summary>
-    /// <exception cref="InvalidDataException">They do not match their checksum.</exception>
-    public IReadOnlyList<DecisionLine> Lines(DecisionAsk ask) =>
-        Marks.MayHold(ask) && Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes).Matching(ask) : [];
+    /// <summary>The lines of its decisions, still packed; null when it has none.</summary>
+    public PackedLines? PackedLines() => Lasting(LastingPart.Decisions) is { } bytes ? new PackedLines(bytes) : null;
 
     /// <summary>Opens its text.</summary>
     /// <exception cref="InvalidDataException">It is gone or does not match its checksum.</exception>

@@ -6,6 +6,10 @@ namespace PileController.Records.Packing;
 /// <summary>The lines of one batch's decisions: JSON, compressed, sealed.</summary>
 internal sealed class PackedLines(byte[] bytes)
 {
+    // The names of a line's texts in its JSON.
+    private static readonly string[] TextNames =
+        [JsonNamingPolicy.CamelCase.ConvertName(nameof(DecisionLine.Why)), JsonNamingPolicy.CamelCase.ConvertName(nameof(DecisionLine.Note))];
+
     /// <summary>The sealed bytes.</summary>
     public byte[] Bytes { get; } = bytes;
 
@@ -29,6 +33,30 @@ internal sealed class PackedLines(byte[] bytes)
         return MayHold(json, ask) ? [.. Parse(json).Where(ask.Holds)] : [];
     }
 
+    /// <summary>The sentences and notes of the lines, each once, one behind the other: what a text is looked for in.</summary>
+    /// <exception cref="InvalidDataException">They do not match their checksum.</exception>
+    /// <exception cref="JsonException">They cannot be understood.</exception>
+    public string Texts()
+    {
+        HashSet<string> texts = [];
+        Utf8JsonReader reader = new(Json());
+        while (reader.Read())
+        {
+            if (reader.TokenType == JsonTokenType.PropertyName && IsTextName(ref reader))
+            {
+                reader.Read();
+                if (reader.GetString() is { } text)
+                {
+                    texts.Add(text);
+                }
+            }
+        }
+
+        return string.Join('\n', texts);
+    }
+
+    private static bool IsTextName(ref Utf8JsonReader reader) => reader.ValueTextEquals(TextNames[0]) || reader.ValueTextEquals(TextNames[1]);
+
     // Reading the lines as text takes most of the time; whether there is any need is told by their bytes.
     private static bool MayHold(byte[] json, DecisionAsk ask) =>
         Holds(json, (ask.Mode, ask.Curb) switch
@@ -37,13 +65,9 @@ internal sealed class PackedLines(byte[] bytes)
             ({ } mode, null) => $"\"mode\":{(int)mode},",
             (null, { } curb) => $"\"curb\":{(int)curb},",
             _ => "",
-        })
-        && (ask.Text is not { } text || !IsPlain(text) || Encoding.UTF8.GetString(json).Contains(text, StringComparison.OrdinalIgnoreCase));
+        });
 
     private static bool Holds(byte[] json, string text) => json.AsSpan().IndexOf(Encoding.UTF8.GetBytes(text)) >= 0;
-
-    // What JSON writes as it is.
-    private static bool IsPlain(string text) => text.All(letter => letter is >= ' ' and <= '~' and not '"' and not '\\');
 
     private static List<DecisionLine> Parse(byte[] json) => JsonSerializer.Deserialize<List<DecisionLine>>(json, RecordJson.Options) ?? [];
 

@@ -11,9 +11,11 @@ namespace PileController.Records.Queries;
 /// by day. A damaged day is told, and answered from its blocks where they are still kept.
 /// </summary>
 /// <param name="contents">The record.</param>
+/// <param name="cache">What was read lately.</param>
 /// <param name="ask">What is asked.</param>
 /// <param name="tellDamage">Told what could not be read.</param>
-internal sealed class DecisionsQuery(RecordContents contents, DecisionAsk ask, Action<string> tellDamage)
+internal sealed class DecisionsQuery(
+    RecordContents contents, QueryCache cache, DecisionAsk ask, Action<string> tellDamage)
 {
     private readonly TimeRange _range = new(ask.FromUtcMilliseconds, ask.ToUtcMilliseconds);
     private readonly DecisionKinds _kinds = ask.Kinds ?? (DecisionKinds)(-1);
@@ -23,8 +25,7 @@ internal sealed class DecisionsQuery(RecordContents contents, DecisionAsk ask, A
     public IReadOnlyList<DecisionLine> Answer()
     {
         ArgumentOutOfRangeException.ThrowIfNegative(ask.Limit);
-        List<StoredBatch> batches = [.. contents.Batches(_range, tellDamage).Where(batch => MayHold(batch.Head))];
-        AddBlocks(batches, contents.LastSummed + 1, long.MaxValue);
+        AddBlocks(contents.LastSummed + 1, long.MaxValue);
         foreach (StoredDay day in contents.Days(_range, tellDamage).Where(day => MayHold(day.Head)).Reverse())
         {
             if (_found.Count >= ask.Limit)
@@ -32,9 +33,9 @@ internal sealed class DecisionsQuery(RecordContents contents, DecisionAsk ask, A
                 break;
             }
 
-            if (!TryAdd(() => day.Lines(ask), day.Damage, day.Head.FirstSequence, day.Head.LastSequence))
+            if (!TryAdd(() => cache.Lines(day, ask), day.Damage, day.Head.FirstSequence, day.Head.LastSequence))
             {
-                AddBlocks(batches, day.Head.FirstSequence, day.Head.LastSequence);
+                AddBlocks(day.Head.FirstSequence, day.Head.LastSequence);
             }
         }
 
@@ -43,10 +44,10 @@ internal sealed class DecisionsQuery(RecordContents contents, DecisionAsk ask, A
 
     private bool MayHold(BatchHead head) => (head.Kinds & _kinds) != 0;
 
-    private void AddBlocks(IReadOnlyList<StoredBatch> batches, long firstSequence, long lastSequence)
+    private void AddBlocks(long firstSequence, long lastSequence)
     {
-        foreach (StoredBatch stored in batches.Reverse()
-            .Where(batch => batch.Head.LastSequence >= firstSequence && batch.Head.FirstSequence <= lastSequence))
+        foreach (StoredBatch stored in contents.Batches(_range, firstSequence, lastSequence, tellDamage)
+            .Where(batch => MayHold(batch.Head)).Reverse())
         {
             if (_found.Count >= ask.Limit)
             {

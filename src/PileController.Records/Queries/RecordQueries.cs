@@ -19,8 +19,9 @@ internal static class RecordQueries
     }
 
     /// <summary>Decision lines, newest first; see <see cref="IPileRecord.DecisionsAsync"/>.</summary>
-    public static IReadOnlyList<DecisionLine> Decisions(RecordContents contents, DecisionAsk ask, Action<string> tellDamage) =>
-        new DecisionsQuery(contents, ask, tellDamage).Answer();
+    public static IReadOnlyList<DecisionLine> Decisions(
+        RecordContents contents, QueryCache cache, DecisionAsk ask, Action<string> tellDamage) =>
+        new DecisionsQuery(contents, cache, ask, tellDamage).Answer();
 
     /// <summary>Accounts of blocks in order; see <see cref="IPileRecord.AccountsAsync"/>.</summary>
     public static IReadOnlyList<BlockAccount> Accounts(

@@ -27,20 +27,19 @@ internal sealed class SamplesQuery(
     public IReadOnlyList<IReadOnlyList<SeriesPoint>> Answer(IReadOnlyList<int> series)
     {
         SeriesBuckets[] buckets = [.. series.Select(one => new SeriesBuckets(one, stepMilliseconds))];
-        List<StoredBatch> batches = [.. contents.Batches(range, tellDamage)];
         long firstTick = contents.Store.Ticks.FirstSequence;
         foreach (StoredDay day in contents.Days(range, tellDamage))
         {
             bool hasTicks = firstTick > 0 && firstTick <= day.Head.FirstSequence;
             if (!InOrderOfFitness(day.Head, hasTicks).Any(tier => tier is { } one
                 ? TryRows(day, one, series, buckets)
-                : TryTicks(batches, day.Head.FirstSequence, day.Head.LastSequence, series, buckets)))
+                : TryTicks(day.Head.FirstSequence, day.Head.LastSequence, series, buckets)))
             {
                 tellDamage($"Nothing can be read of tick {day.Head.FirstSequence} to {day.Head.LastSequence}.");
             }
         }
 
-        TryTicks(batches, contents.LastSummed + 1, long.MaxValue, series, buckets);
+        TryTicks(contents.LastSummed + 1, long.MaxValue, series, buckets);
         var points = new IReadOnlyList<SeriesPoint>[buckets.Length];
         Parallel.For(0, buckets.Length, one => points[one] = buckets[one].Points());
         return points;
@@ -91,13 +90,11 @@ internal sealed class SamplesQuery(
         }
     }
 
-    private bool TryTicks(
-        IReadOnlyList<StoredBatch> batches, long firstSequence, long lastSequence, IReadOnlyList<int> series, SeriesBuckets[] buckets)
+    private bool TryTicks(long firstSequence, long lastSequence, IReadOnlyList<int> series, SeriesBuckets[] buckets)
     {
-        IEnumerable<StoredBatch> asked = batches
-            .SkipWhile(batch => batch.Head.LastSequence < firstSequence).TakeWhile(batch => batch.Head.FirstSequence <= lastSequence);
         bool any = false;
-        foreach (UnpackedTicks[] some in UnpackedTicks.Of(asked, cache, firstSequence, lastSequence, series))
+        foreach (UnpackedTicks[] some in UnpackedTicks.Of(
+            contents.Batches(range, firstSequence, lastSequence, tellDamage), cache, firstSequence, lastSequence, series))
         {
             UnpackedTicks[] sound = [.. some.Where(ticks => ticks.Damage is null)];
             Parallel.For(0, buckets.Length, one => buckets[one].Add(sound, one, range));

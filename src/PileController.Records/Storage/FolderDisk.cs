@@ -97,12 +97,16 @@ internal sealed class FolderDisk : IRecordDisk
         new FileStream(PathOf(name), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
     /// <inheritdoc/>
-    public Stream Open(string name)
+    public Stream Open(string name) => Open(name, roomBytes: 0);
+
+    /// <inheritdoc/>
+    public Stream Open(string name, long roomBytes)
     {
         bool made = !File.Exists(PathOf(name));
         SyncingFileStream stream = new(PathOf(name));
         if (made)
         {
+            FileRoom.SetAside(stream.SafeFileHandle, roomBytes);
             SyncNewName(stream, name);
         }
 

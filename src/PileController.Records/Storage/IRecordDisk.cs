@@ -28,6 +28,14 @@ internal interface IRecordDisk
     /// <summary>Opens a file for reading and writing, making it when it is missing.</summary>
     Stream Open(string name);
 
+    /// <summary>
+    /// Opens a file as <see cref="Open(string)"/> does, and sets room aside for one that is made: as long as it does not outgrow
+    /// that, the file system has little of its own to write with each sync. Only a favour: a disk may do without.
+    /// </summary>
+    /// <param name="name">Its plain name.</param>
+    /// <param name="roomBytes">What it is expected to come to, bytes. Its length stays 0.</param>
+    Stream Open(string name, long roomBytes) => Open(name);
+
     /// <summary>The plain names of all files.</summary>
     IReadOnlyList<string> Names();
 

@@ -3,13 +3,6 @@ using PileController.Records.Packing;
 
 namespace PileController.Records.Storage;
 
-/// <summary>A file that will not be written again.</summary>
-/// <param name="Name">Its plain name.</param>
-/// <param name="Bytes">Its length.</param>
-/// <param name="Crc">CRC-32 of all of it.</param>
-/// <param name="Span">What it holds.</param>
-internal sealed record ClosedFile(string Name, long Bytes, uint Crc, FileSpan Span);
-
 /// <summary>
 /// The list of closed files: a start compares their lengths and numbers with it and opens none of them. A file that is
 /// not on the list is opened and read. The list is written aside, synced and renamed.

@@ -1,4 +1,3 @@
-using System.IO.Hashing;
 using LiteDB;
 using PileController.Records.Packing;
 
@@ -14,46 +13,32 @@ internal sealed class RecordFile : IDisposable
 {
     private readonly IRecordDisk _disk;
     private readonly FileKind _kind;
-    private readonly List<BatchHead> _heads = [];
-    private readonly Dictionary<long, LineMarks> _marks = [];
+    private readonly FileHeads _heads;
+    private readonly FileSpan? _noted;
     private ClosedFile? _closed;
-    private FileSpan _span;
     private StoreEngine? _engine;
     private bool _afterError;
-    private bool _headsRead;
 
-    private RecordFile(IRecordDisk disk, FileKind kind, string name, ClosedFile? closed)
+    private RecordFile(IRecordDisk disk, FileKind kind, string name, ClosedFile? closed, FileSpan? noted)
     {
         _disk = disk;
         _kind = kind;
-        Name = name;
+        _heads = new FileHeads(name, kind.Collections[0]);
+        _noted = noted;
         _closed = closed;
+        Name = name;
     }
 
     /// <summary>Plain name of the file.</summary>
     public string Name { get; }
 
-    /// <summary>The heads of its entries, in order. A closed file is opened for them once.</summary>
+    /// <summary>The heads of its entries, in order. The file is read whole for them once.</summary>
     /// <exception cref="LiteException">The file is broken.</exception>
     /// <exception cref="InvalidDataException">The file is broken.</exception>
-    public IReadOnlyList<BatchHead> Heads
-    {
-        get
-        {
-            if (!_headsRead)
-            {
-                Reach();
-            }
-
-            return _heads;
-        }
-    }
-
-    /// <summary>What the decision lines of an entry, one of <see cref="Heads"/>, are marked with.</summary>
-    public LineMarks MarksOf(long firstSequence) => _marks.GetValueOrDefault(firstSequence, LineMarks.Unknown);
+    public IReadOnlyList<BatchHead> Heads => HeadsAfter(0);
 
     /// <summary>What it holds; needs no opening.</summary>
-    public FileSpan Span => _closed?.Span ?? _span;
+    public FileSpan Span => _closed?.Span ?? _heads.Span;
 
     /// <summary>Last tick it holds, or 0.</summary>
     public long LastSequence => Span.LastSequence;
@@ -64,42 +49,28 @@ internal sealed class RecordFile : IDisposable
     /// <summary>Whether an engine has it open.</summary>
     public bool IsOpen => _engine is not null;
 
-    /// <summary>Why it could not be opened when it was last tried, or null.</summary>
+    /// <summary>Why it could not be read when that was last tried, or null.</summary>
     public string? Unreadable { get; private set; }
 
     /// <summary>Makes an empty file. It gets its name only when it is whole.</summary>
     public static RecordFile Create(IRecordDisk disk, FileKind kind, long firstSequence)
     {
         string name = kind.NameOf(firstSequence);
-        string making = FileKind.WhileMaking(name);
-        disk.Delete(making);
-        disk.Delete(StoreEngine.LogNameOf(making));
-        using (StoreEngine engine = new(disk, making))
-        {
-            BsonDocument seed = new() { ["_id"] = 0L };
-            engine.Database.BeginTrans();
-            foreach (string collection in kind.Collections)
-            {
-                engine.Database.GetCollection(collection).Insert(seed);
-                engine.Database.GetCollection(collection).Delete(0L);
-            }
-
-            engine.Database.Commit();
-            engine.Checkpoint(force: true);
-        }
-
-        disk.Delete(StoreEngine.LogNameOf(making));
-        disk.Rename(making, name);
+        EmptyFile.Make(disk, kind, name);
         return Open(disk, kind, name);
     }
 
-    /// <summary>Opens a file and reads the heads of its entries.</summary>
+    /// <summary>Opens a file that may be written again.</summary>
+    /// <param name="disk">Where.</param>
+    /// <param name="kind">Of which kind.</param>
+    /// <param name="name">Its plain name.</param>
+    /// <param name="noted">What it once held for certain: only what came after is read. Null when nobody knows.</param>
     /// <exception cref="LiteException">The file is broken.</exception>
     /// <exception cref="InvalidDataException">The file is broken.</exception>
-    public static RecordFile Open(IRecordDisk disk, FileKind kind, string name)
+    public static RecordFile Open(IRecordDisk disk, FileKind kind, string name, FileSpan? noted = null)
     {
-        RecordFile file = new(disk, kind, name, null);
-        file.Reach();
+        RecordFile file = new(disk, kind, name, null, noted);
+        file.Use(_ => { });
         return file;
     }
 
@@ -107,51 +78,57 @@ internal sealed class RecordFile : IDisposable
     /// <exception cref="InvalidDataException">Its length is not what it was.</exception>
     public static RecordFile OfClosed(IRecordDisk disk, FileKind kind, ClosedFile closed)
     {
-        using Stream stream = disk.Open(closed.Name);
-        return stream.Length == closed.Bytes
-            ? new RecordFile(disk, kind, closed.Name, closed)
-            : throw new InvalidDataException($"it has {stream.Length} bytes; when it was closed it had {closed.Bytes}");
+        closed.CheckLength(disk);
+        return new RecordFile(disk, kind, closed.Name, closed, null);
     }
 
-    /// <summary>Opens the file when it is not open, or an error has closed it.</summary>
-    public void Reach() => Use(_ => 0);
+    /// <summary>The heads of the entries with a tick after a number, in order. Older ones are not read for that.</summary>
+    /// <exception cref="LiteException">The file is broken.</exception>
+    /// <exception cref="InvalidDataException">The file is broken.</exception>
+    public IReadOnlyList<BatchHead> HeadsAfter(long sequence)
+    {
+        if (!_heads.AreKnownAfter(sequence))
+        {
+            Use(engine => Know(engine, sequence));
+        }
+
+        return _heads.After(sequence);
+    }
+
+    /// <summary>What the decision lines of an entry, one of those whose heads were asked for, are marked with.</summary>
+    public LineMarks MarksOf(long firstSequence) => _heads.MarksOf(firstSequence);
+
+    /// <summary>Opens the file when it is not open, or an error has closed it, and has read all its heads once.</summary>
+    public void Reach() => Use(engine => Know(engine, 0));
 
     /// <summary>Adds entries in one transaction, which is safe when this returns.</summary>
-    public void Write(IReadOnlyList<FileEntry> entries)
+    public void Write(IReadOnlyList<FileEntry> entries) => Use(engine =>
     {
-        Use(engine =>
+        LiteDatabase database = engine.Database;
+        database.BeginTrans();
+        for (int part = 0; part < _kind.Collections.Count; part++)
         {
-            LiteDatabase database = engine.Database;
-            database.BeginTrans();
-            for (int part = 0; part < _kind.Collections.Count; part++)
-            {
-                ILiteCollection<BsonDocument> collection = database.GetCollection(_kind.Collections[part]);
-                foreach (FileEntry entry in entries)
-                {
-                    if (entry.Parts[part] is { } bytes)
-                    {
-                        collection.Insert(part == 0 ? EntryDocument.Of(entry, bytes) : EntryDocument.Of(entry.Head.FirstSequence, bytes));
-                    }
-                }
-            }
-
-            database.Commit();
+            ILiteCollection<BsonDocument> collection = database.GetCollection(_kind.Collections[part]);
             foreach (FileEntry entry in entries)
             {
-                Note(entry.Head, entry.Marks);
+                if (entry.Parts[part] is { } bytes)
+                {
+                    collection.Insert(part == 0 ? EntryDocument.Of(entry, bytes) : EntryDocument.Of(entry.Head.FirstSequence, bytes));
+                }
             }
+        }
 
-            engine.Checkpoint(force: false);
-            return 0;
-        });
-    }
+        database.Commit();
+        foreach (FileEntry entry in entries)
+        {
+            _heads.Add(entry.Head, entry.Marks);
+        }
+
+        engine.Checkpoint(force: false);
+    });
 
     /// <summary>Works the log into the data file.</summary>
-    public void Checkpoint() => Use(engine =>
-    {
-        engine.Checkpoint(force: true);
-        return 0;
-    });
+    public void Checkpoint() => Use(engine => engine.Checkpoint(force: true));
 
     /// <summary>Ends writing for ever. The file counts as closed once that is noted.</summary>
     /// <param name="note">Notes it; what it throws leaves the file as it was.</param>
@@ -160,27 +137,14 @@ internal sealed class RecordFile : IDisposable
         Checkpoint();
         Rest();
         _disk.Delete(StoreEngine.LogNameOf(Name));
-        using Stream stream = _disk.Open(Name);
-        ClosedFile closed = new(Name, stream.Length, CrcOf(stream), _span);
+        ClosedFile closed = ClosedFile.Of(_disk, Name, Span);
         note(closed);
         _closed = closed;
     }
 
     /// <summary>Compares a closed file with its checksum.</summary>
     /// <exception cref="InvalidDataException">It does not fit.</exception>
-    public void CheckSum()
-    {
-        if (_closed is null)
-        {
-            return;
-        }
-
-        using Stream stream = _disk.Open(Name);
-        if (CrcOf(stream) != _closed.Crc)
-        {
-            throw new InvalidDataException("It does not match the checksum noted when it was closed.");
-        }
-    }
+    public void CheckSum() => _closed?.CheckSum(_disk);
 
     /// <summary>Reads the bytes filed under a number in one collection of the kind, or null when there are none.</summary>
     public byte[]? Part(int part, long id) =>
@@ -209,12 +173,11 @@ internal sealed class RecordFile : IDisposable
     /// <inheritdoc/>
     public void Dispose() => Rest();
 
-    private static uint CrcOf(Stream stream)
+    private void Use(Action<StoreEngine> work) => Use(engine =>
     {
-        Crc32 crc = new();
-        crc.Append(stream);
-        return crc.GetCurrentHashAsUInt32();
-    }
+        work(engine);
+        return 0;
+    });
 
     private T Use<T>(Func<StoreEngine, T> work)
     {
@@ -232,61 +195,40 @@ internal sealed class RecordFile : IDisposable
 
     private StoreEngine Opened()
     {
-        try
+        Reading(() =>
         {
             _engine = new StoreEngine(_disk, Name, IsClosed, _afterError);
 
-            // Reading them loads the file whole. What was written since is known here, unless a write failed.
-            if (!_headsRead || (_afterError && !IsClosed))
+            // What was written since is known here, unless a write failed.
+            bool isUnsure = _afterError && !IsClosed;
+            if (isUnsure || !(_heads.IsSpanKnown || (_noted is { } noted && _heads.TryGoOn(_engine.Database, noted))))
             {
-                ReadHeads(_engine.Database);
+                _heads.ReadAll(_engine.Database, _closed?.Span);
             }
+        });
+        _afterError = false;
+        Unreadable = null;
+        return _engine!;
+    }
 
-            _afterError = false;
-            Unreadable = null;
-            return _engine;
+    private void Know(StoreEngine engine, long afterSequence)
+    {
+        if (!_heads.AreKnownAfter(afterSequence))
+        {
+            Reading(() => _heads.ReadAfter(engine.Database, afterSequence));
+        }
+    }
+
+    private void Reading(Action work)
+    {
+        try
+        {
+            work();
         }
         catch (Exception exception) when (RecordShelf.IsDamage(exception))
         {
             Unreadable = exception.Message;
             throw;
         }
-    }
-
-    private void ReadHeads(LiteDatabase database)
-    {
-        _headsRead = false;
-        _heads.Clear();
-        _marks.Clear();
-        _span = default;
-        foreach (BsonDocument document in database.GetCollection(_kind.Collections[0]).Query()
-            .OrderBy("_id").Select(EntryDocument.HeadFields).ToEnumerable())
-        {
-            BatchHead head = EntryDocument.Head(document);
-            if (head.Count < 1 || head.FirstSequence <= _span.LastSequence)
-            {
-                throw new InvalidDataException($"The entry of tick {head.FirstSequence} in '{Name}' overlaps the one before.");
-            }
-
-            Note(head, EntryDocument.Marks(document));
-        }
-
-        if (_closed is not null && _closed.Span != _span)
-        {
-            throw new InvalidDataException($"'{Name}' does not hold what was noted when it was closed.");
-        }
-
-        _headsRead = true;
-    }
-
-    private void Note(BatchHead head, LineMarks marks)
-    {
-        _heads.Add(head);
-        if (marks != LineMarks.Unknown)
-        {
-            _marks[head.FirstSequence] = marks;
-        }
-
-        _span = _span.With(head);
     }
 }

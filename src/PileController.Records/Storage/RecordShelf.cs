@@ -33,14 +33,25 @@ internal sealed class RecordShelf : IDisposable
     /// <summary>Last tick on the shelf, or 0.</summary>
     public long LastSequence => _files.Count == 0 ? 0 : _files.Max(file => file.LastSequence);
 
-    /// <summary>Finds all files. With <paramref name="setAside"/> a broken one is moved to quarantine.</summary>
-    public static RecordShelf Open(IRecordDisk disk, FileKind kind, int fileTicks, Manifest manifest, bool setAside)
+    /// <summary>What the files that are still written hold for certain.</summary>
+    public IEnumerable<OpenFile> OpenFiles =>
+        _files.Where(file => !file.IsClosed && file.Span.Ticks > 0).Select(file => new OpenFile(file.Name, file.Span));
+
+    /// <summary>Finds all files.</summary>
+    /// <param name="disk">Where.</param>
+    /// <param name="kind">Of which kind.</param>
+    /// <param name="fileTicks">Ticks after which a new file is begun.</param>
+    /// <param name="manifest">The closed ones.</param>
+    /// <param name="noted">What others once held for certain.</param>
+    /// <param name="setAside">Whether a broken one is moved to quarantine.</param>
+    public static RecordShelf Open(
+        IRecordDisk disk, FileKind kind, int fileTicks, Manifest manifest, IReadOnlyList<OpenFile> noted, bool setAside)
     {
         RecordShelf shelf = new(disk, kind, fileTicks, manifest);
         IReadOnlyList<string> names = [.. disk.Names().Where(kind.Holds)];
         foreach (string name in names)
         {
-            shelf.Add(name, setAside);
+            shelf.Add(name, noted, setAside);
         }
 
         foreach (ClosedFile gone in manifest.Files.Where(file => kind.Holds(file.Name) && !names.Contains(file.Name)).ToList())
@@ -95,20 +106,21 @@ internal sealed class RecordShelf : IDisposable
     }
 
     /// <summary>
-    /// Opens the newest file again after an error, and sets aside each file that proves broken, or has when something
-    /// was asked of it. A new one will be begun.
+    /// Opens the files that are still written again after an error, and sets aside each file that proves broken, or has
+    /// when something was asked of it. A new one will be begun. Nothing is added to a file that has not been read since
+    /// the start, so that what is new does not share the lot of what was damaged before.
     /// </summary>
     public void Recover(Faults faults)
     {
-        if (_files.Count > 0 && !_files[^1].IsClosed)
+        foreach (RecordFile file in _files.Where(file => !file.IsClosed).ToList())
         {
             try
             {
-                _files[^1].Reach();
+                file.Reach();
             }
             catch (Exception exception) when (IsDamage(exception))
             {
-                SetAside(_files[^1], exception.Message, faults);
+                SetAside(file, exception.Message, faults);
             }
         }
 
@@ -154,13 +166,13 @@ internal sealed class RecordShelf : IDisposable
             or ArgumentException or IndexOutOfRangeException or NullReferenceException or OverflowException
             or FormatException or NotSupportedException or KeyNotFoundException;
 
-    private void Add(string name, bool setAside)
+    private void Add(string name, IReadOnlyList<OpenFile> noted, bool setAside)
     {
         try
         {
             RecordFile file = _manifest.Find(name) is { } closed
                 ? RecordFile.OfClosed(_disk, _kind, closed)
-                : RecordFile.Open(_disk, _kind, name);
+                : RecordFile.Open(_disk, _kind, name, noted.FirstOrDefault(file => file.Name == name)?.Span);
             if (file.Span.Ticks > 0 && file.Span.FirstSequence <= LastSequence)
             {
                 file.Dispose();

@@ -29,8 +29,15 @@ internal sealed class RecordStore : IDisposable
     /// <summary>What could not be opened or is gone, each with the reason.</summary>
     public IReadOnlyList<BrokenFile> Broken { get; }
 
-    /// <summary>Finds all files. With <paramref name="setAside"/> a broken one is moved to quarantine.</summary>
-    public static RecordStore Open(IRecordDisk disk, int fileTicks, bool setAside)
+    /// <summary>What the files that are still written hold for certain.</summary>
+    public IReadOnlyList<OpenFile> OpenFiles => [.. Ticks.OpenFiles, .. Minutes.OpenFiles, .. Lasting.OpenFiles];
+
+    /// <summary>Finds all files.</summary>
+    /// <param name="disk">Where.</param>
+    /// <param name="fileTicks">Ticks after which a new file is begun.</param>
+    /// <param name="setAside">Whether a broken one is moved to quarantine.</param>
+    /// <param name="noted">What files that were still written once held for certain; they are not read whole then.</param>
+    public static RecordStore Open(IRecordDisk disk, int fileTicks, bool setAside, IReadOnlyList<OpenFile>? noted = null)
     {
         List<BrokenFile> broken = [];
         Manifest manifest = ManifestOf(disk, setAside, broken);
@@ -40,7 +47,7 @@ internal sealed class RecordStore : IDisposable
         }
 
         RecordShelf[] shelves = [.. new[] { FileKind.Ticks, FileKind.Minutes, FileKind.Lasting }
-            .Select(kind => RecordShelf.Open(disk, kind, fileTicks, manifest, setAside))];
+            .Select(kind => RecordShelf.Open(disk, kind, fileTicks, manifest, noted ?? [], setAside))];
         broken.AddRange(shelves.SelectMany(shelf => shelf.Broken));
         return new RecordStore(shelves[0], shelves[1], shelves[2], broken);
     }

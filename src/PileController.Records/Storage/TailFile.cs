@@ -11,6 +11,9 @@ internal sealed class TailFile : IDisposable
 {
     public const string Name = "tail";
     private const string NewName = "tail.new";
+
+    // An hour of ticks with all channels comes to less.
+    private const long RoomBytes = 512 * 1024;
     private readonly IRecordDisk _disk;
     private Stream? _stream;
     private long _soundBytes;
@@ -73,9 +76,9 @@ internal sealed class TailFile : IDisposable
     {
         _owed = start;
         byte[] frame = TailFrame.Of(start);
-        using (Stream fresh = _disk.Open(NewName))
+        _disk.Delete(NewName);
+        using (Stream fresh = _disk.Open(NewName, RoomBytes))
         {
-            fresh.SetLength(0);
             fresh.Write(frame);
             fresh.Flush();
         }

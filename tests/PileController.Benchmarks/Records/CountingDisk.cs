@@ -18,6 +18,8 @@ internal sealed class CountingDisk(FolderDisk inner) : IRecordDisk
 
     public Stream Open(string name) => inner.Open(name);
 
+    public Stream Open(string name, long roomBytes) => inner.Open(name, roomBytes);
+
     public IReadOnlyList<string> Names() => inner.Names();
 
     public void Rename(string from, string to)

@@ -77,7 +77,7 @@ public sealed class DayKeeperTests
                     DecisionAsk ask = new(0, long.MaxValue) { Mode = mode, Curb = curb };
                     bool both = lines.Any(line => line.Mode == mode) && lines.Any(line => line.Curb == curb);
                     Assert.Equal(both, day.Marks.MayHold(ask));
-                    Assert.Equal(lines.Where(ask.Holds), day.Lines(ask));
+                    Assert.Equal(lines.Where(ask.Holds), day.PackedLines()?.Matching(ask) ?? []);
                 }
             }
         }

@@ -41,7 +41,7 @@ internal static class SmallRecord
 
     /// <summary>All decision lines, oldest first.</summary>
     public static IReadOnlyList<DecisionLine> Lines(RecordContents contents) =>
-        [.. RecordQueries.Decisions(contents, new DecisionAsk(long.MinValue, long.MaxValue), problem => Assert.Fail(problem)).Reverse()];
+        [.. RecordQueries.Decisions(contents, new QueryCache(), new DecisionAsk(long.MinValue, long.MaxValue), problem => Assert.Fail(problem)).Reverse()];
 
     /// <summary>All of a series in buckets.</summary>
     public static IReadOnlyList<SeriesPoint> Samples(RecordContents contents, string series, long step) => RecordQueries.Samples(

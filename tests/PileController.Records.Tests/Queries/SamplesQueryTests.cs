@@ -160,7 +160,7 @@ public sealed class SamplesQueryTests
         using RecordKeeper keeper = SmallRecord.Open(disk);
         List<string> told = [];
 
-        IReadOnlyList<DecisionLine> found = RecordQueries.Decisions(keeper.Contents(), new DecisionAsk(0, long.MaxValue), told.Add);
+        IReadOnlyList<DecisionLine> found = RecordQueries.Decisions(keeper.Contents(), new QueryCache(), new DecisionAsk(0, long.MaxValue), told.Add);
 
         Assert.Contains("checksum", Assert.Single(told), StringComparison.Ordinal);
         Assert.Equal(

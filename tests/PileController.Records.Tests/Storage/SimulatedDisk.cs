@@ -116,6 +116,9 @@ internal sealed class SimulatedDisk : IRecordDisk
     /// <summary>The bytes of a file, to be looked at or damaged.</summary>
     public byte[] BytesOf(string name) => _files[name].Now;
 
+    /// <summary>How many bytes were read of a file.</summary>
+    public long ReadBytesOf(string name) => _files[name].ReadBytes;
+
     /// <summary>Replaces the bytes of a file.</summary>
     public void Replace(string name, byte[] bytes) => _files[name] = SimulatedFile.Of(bytes);
 

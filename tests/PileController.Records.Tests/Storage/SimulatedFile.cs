@@ -15,6 +15,9 @@ internal sealed class SimulatedFile
 
     public int Length => _length;
 
+    /// <summary>Bytes that were read of it.</summary>
+    public long ReadBytes { get; private set; }
+
     public static SimulatedFile Of(byte[] bytes) => new()
     {
         _durable = [.. bytes],
@@ -27,6 +30,7 @@ internal sealed class SimulatedFile
     {
         int count = (int)Math.Clamp(_length - at, 0, to.Length);
         _now.AsSpan((int)at, count).CopyTo(to);
+        ReadBytes += count;
         return count;
     }
 
