@@ -16,7 +16,12 @@ public class OutputClashTests
         ],
         Hardware = new HardwareSettings
         {
-            GpioChipLabel = "chip", PumpPin = 17, BlowerPin = 27, BackupLine = 16, LampLine = 22, PulseLine = 23,
+            GpioChipLabel = "chip",
+            PumpPin = 17,
+            BlowerPin = 27,
+            BackupLine = 16,
+            LampLine = 22,
+            PulseLine = 23,
             Valve = new ValveSettings { OpenLine = 5, ShutLine = 6, OpenEndLine = 12, ShutEndLine = 13 },
         },
     };

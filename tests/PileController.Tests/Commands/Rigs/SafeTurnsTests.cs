@@ -9,7 +9,10 @@ public class SafeTurnsTests
 {
     private static readonly HardwareSettings Hardware = new()
     {
-        GpioChipLabel = "chip", PumpPin = 17, BlowerPin = 27, Valve = new ValveSettings { OpenLine = 5, ShutLine = 6, Safe = ValveSafe.Open },
+        GpioChipLabel = "chip",
+        PumpPin = 17,
+        BlowerPin = 27,
+        Valve = new ValveSettings { OpenLine = 5, ShutLine = 6, Safe = ValveSafe.Open },
     };
 
     [Fact]
