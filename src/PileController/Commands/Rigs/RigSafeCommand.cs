@@ -44,8 +44,11 @@ internal static class RigSafeCommand
     // What ended in order has switched off what it ran with; whatever is wired since is the file's affair.
     private static PileSettings? LeftRunning(ParseResult parse)
     {
-        string folder = parse.GetValue(Data)!;
-        return StartBook.Of(folder).LeftRunning() ? new DataFolder(folder).FindLastSettings() : null;
+        DataFolder folder = new(parse.GetValue(Data)!);
+
+        // Most often the file is what it was, and seconds count here: nothing is parsed for that.
+        bool isSame = parse.GetValue(SettingsPath) is { } file && folder.LastIs(file);
+        return !isSame && StartBook.Of(folder.Path).LeftRunning() ? folder.FindLastSettings() : null;
     }
 
     private static async Task<int> RunAsync(ParseResult parse, CancellationToken cancellation)

@@ -101,6 +101,20 @@ public sealed class RigSafeTests : IDisposable
         Assert.Contains(said, run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("// Only a comment more.\n")]
+    public async Task Safe_FileOfTheWiringTheServiceRanWith_MakesItSafeWithoutAWordOfThat(string more)
+    {
+        Keep(Hardware);
+        StartBook.Of(_folder).Started();
+        await File.WriteAllTextAsync(SettingsPath, more + Hardware);
+        CommandLine run = await SafeAsync();
+
+        AssertTried(run);
+        Assert.DoesNotContain("ran with", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Safe_FileEditedAfterTheServiceEndedInOrder_GoesByTheFile()
     {
