@@ -17,28 +17,17 @@ public sealed class GpioRig : IRig
 {
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(1);
 
-    // Three of the longest ticks: a loop that has not spoken for so long is not steering any more.
-    private static readonly TimeSpan LongestSilence = TimeSpan.FromSeconds(180);
-
-    private static readonly TimeSpan SoonAgain = TimeSpan.FromSeconds(0.05);
-
     private readonly GpioController _controller;
     private readonly TimeProvider _time;
     private readonly Action<string> _report;
     private readonly IReadOnlyList<IInputGroup> _inputs;
     private readonly OutputPorts _ports;
-    private readonly List<ILoad> _loads = [];
+    private readonly SteeredLoads _loads;
     private readonly HeldLine? _lamp;
     private readonly HeldLine? _pulse;
     private readonly ITimer _timer;
-    private readonly ITimer _due;
-    private readonly Lock _gate = new();
     private readonly Lock _held = new();
-    private readonly long _began;
-    private long _lastApplied;
-    private RigFaultException? _fault;
-    private bool _silent;
-    private volatile bool _disposed;
+    private bool _disposed;
 
     /// <summary>Opens the lines, loads off, and starts the probe buses.</summary>
     /// <param name="controller">The chip's lines (<see cref="GpioChips.Open"/>). The rig owns it and disposes it last.</param>
@@ -74,12 +63,10 @@ public sealed class GpioRig : IRig
         {
             IReadOnlyList<Func<ILoad>> fitted = Actuators.Of(settings.Hardware, motion, ports);
             ports.RequireAll();
-            _loads.AddRange(fitted.Select(open => open()));
+            _loads = new SteeredLoads(fitted, time, _report);
             _lamp = Held("lamp", settings.Hardware.LampLine, settings.Hardware, settings.Hardware.LampBeats);
             _pulse = Held("watchdog timer", settings.Hardware.PulseLine, settings.Hardware, beats: true);
             _inputs = RigInputs.Open(controller, settings, time, _report, inputPorts);
-            _began = _lastApplied = time.GetTimestamp();
-            _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
             _timer = time.CreateTimer(_ => OnBeat(), null, Beat, Beat);
         }
         catch
@@ -117,21 +104,7 @@ public sealed class GpioRig : IRig
     private ValueTask Apply(in Outputs outputs, bool valveIsHeld)
     {
         OutputsCheck.Require(outputs);
-        List<string> news = [];
-        RigFaultException? fault;
-        lock (_gate)
-        {
-            ObjectDisposedException.ThrowIf(_disposed, this);
-            _lastApplied = _time.GetTimestamp();
-            _silent = false;
-            Set_NeedsLock(outputs, valveIsHeld);
-            Drive_NeedsLock(news);
-            fault = _fault;
-            _fault = null;
-        }
-
-        news.ForEach(_report);
-        return fault is null ? ValueTask.CompletedTask : ValueTask.FromException(fault);
+        return _loads.Apply(outputs, valveIsHeld) is { } fault ? ValueTask.FromException(fault) : ValueTask.CompletedTask;
     }
 
     /// <summary>Switches all loads off, then lets the lines go. What cannot be switched off is reported.</summary>
@@ -150,14 +123,9 @@ public sealed class GpioRig : IRig
             _pulse?.LetGo(news);
         }
 
-        lock (_gate)
-        {
-            news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
-        }
-
+        await _loads.DisposeAsync().ConfigureAwait(false);
         news.ForEach(_report);
         await _timer.DisposeAsync().ConfigureAwait(false);
-        await _due.DisposeAsync().ConfigureAwait(false);
         RigInputs.Close(_inputs);
         _ports.Dispose();
         _controller.Dispose();
@@ -181,96 +149,20 @@ public sealed class GpioRig : IRig
 
     private void OnBeat()
     {
-        List<string> news = [];
-        UnlessBusy(_gate, () => BeatLoads_NeedsLock(news));
+        _loads.Beat();
 
         // Not behind the loads: a bus that hangs under one of them must not look like a program that is dead.
-        UnlessBusy(_held, () =>
+        List<string> news = [];
+        _held.UnlessBusy(() => BeatHeld_NeedsLock(news));
+        news.ForEach(_report);
+    }
+
+    private void BeatHeld_NeedsLock(List<string> news)
+    {
+        if (!_disposed)
         {
             _lamp?.Drive(news);
             _pulse?.Drive(news);
-        });
-        news.ForEach(_report);
-    }
-
-    private void OnDue()
-    {
-        List<string> news = [];
-        if (!UnlessBusy(_gate, () => Drive_NeedsLock(news)))
-        {
-            // Whoever is in there may have driven the valve a moment too early.
-            _due.Change(SoonAgain, Timeout.InfiniteTimeSpan);
         }
-
-        news.ForEach(_report);
-    }
-
-    // Timers call again while a call before still waits for a bus that hangs: nobody queues up behind it.
-    private bool UnlessBusy(Lock gate, Action deed)
-    {
-        if (!gate.TryEnter())
-        {
-            return false;
-        }
-
-        try
-        {
-            if (!_disposed)
-            {
-                deed();
-            }
-
-            return true;
-        }
-        finally
-        {
-            gate.Exit();
-        }
-    }
-
-    private void BeatLoads_NeedsLock(List<string> news)
-    {
-        if (_time.GetElapsedTime(_lastApplied) > LongestSilence && !_silent)
-        {
-            _silent = true;
-            Set_NeedsLock(Outputs.Safe, valveIsHeld: false);
-            news.Add(
-                $"The control loop has been silent for {LongestSilence.TotalSeconds} s: all outputs are made safe.");
-        }
-
-        Drive_NeedsLock(news);
-    }
-
-    private void Set_NeedsLock(in Outputs outputs, bool valveIsHeld)
-    {
-        foreach (ILoad load in _loads)
-        {
-            load.Want(outputs, valveIsHeld);
-        }
-    }
-
-    private void Drive_NeedsLock(List<string> news)
-    {
-        double seconds = _time.GetElapsedTime(_began).TotalSeconds;
-        double? due = null;
-        foreach (ILoad load in _loads)
-        {
-            bool wasFailing = load.IsFailing;
-            if (load.Drive(seconds, news) is { } fault)
-            {
-                _fault ??= fault;
-
-                // A line that stays broken is reported once, not every second.
-                if (!wasFailing)
-                {
-                    news.Add(fault.Message);
-                }
-            }
-
-            due = load.DueSeconds is { } soon && !(soon >= due) ? soon : due;
-        }
-
-        // A valve is stopped when it has arrived, not at the next beat.
-        _due.Change(due is { } wait ? TimeSpan.FromSeconds(wait) : Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 }

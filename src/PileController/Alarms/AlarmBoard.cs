@@ -111,7 +111,7 @@ public static class AlarmBoard
         }
 
         memory = memory.HeldBackBy == cause ? memory : memory with { HeldBackBy = cause };
-        if (cause is not null || now - memory.BeganSeconds < row.DelaySeconds)
+        if (cause is not null || (now - memory.BeganSeconds < row.DelaySeconds && !row.RisesNow(facts)))
         {
             return memory;
         }

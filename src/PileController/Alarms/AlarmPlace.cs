@@ -25,15 +25,27 @@ public sealed record AlarmPlace(ControlSettings Control, IReadOnlyList<Interlock
     /// <param name="id">Its id.</param>
     internal AlarmSign Interlock(string id)
     {
+        Func<AlarmFacts, Judged?> verdict = Verdict(id);
+        return (facts, _) => verdict(facts) switch
+        {
+            null or Judged.Blind => null,
+            Judged.Clear => false,
+            _ => true,
+        };
+    }
+
+    /// <summary>Whether an interlock has tripped: what explains a trip is told at the tick of the trip.</summary>
+    /// <param name="id">Its id.</param>
+    internal Func<AlarmFacts, bool> Trips(string id)
+    {
+        Func<AlarmFacts, Judged?> verdict = Verdict(id);
+        return facts => verdict(facts) is Judged.Latched;
+    }
+
+    private Func<AlarmFacts, Judged?> Verdict(string id)
+    {
         int index = Interlocks.ToList().FindIndex(row => row.Id == id);
-        return (facts, _) => index < 0 || facts.Decision is not { } decision || index >= decision.Verdicts.Length
-            ? null
-            : decision.Verdicts[index] switch
-            {
-                Judged.Clear => false,
-                Judged.Blind => null,
-                _ => true,
-            };
+        return facts => index < 0 || facts.Decision is not { } decision || index >= decision.Verdicts.Length ? null : decision.Verdicts[index];
     }
 
     /// <summary>How long an interlock's limit must be passed before it acts, s; of a pump's proof the time it has just after its start.</summary>

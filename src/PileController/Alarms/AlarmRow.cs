@@ -30,6 +30,9 @@ public sealed record AlarmRow(string Key, string Name, AlarmPriority Priority, A
     /// <summary>How long the sign must hold before it rises, s.</summary>
     public double DelaySeconds { get; init; }
 
+    /// <summary>Whether it rises at this tick, however much of the delay is left: what it tells of has acted.</summary>
+    public Func<AlarmFacts, bool> RisesNow { get; init; } = _ => false;
+
     /// <summary>
     /// How long the sign may be away before the delay begins anew, s: for what comes and goes. Less than the delay, so that
     /// a single sign raises nothing.

@@ -56,6 +56,21 @@ internal sealed class DataFolder(string path)
         }
     }
 
+    /// <summary>Whether a file says, to the letter, what a service ran with last; false where that cannot be told.</summary>
+    public bool LastIs(string file)
+    {
+        try
+        {
+            string folder = System.IO.Path.Combine(path, SettingsFolder);
+            string last = System.IO.Path.Combine(folder, File.ReadAllText(System.IO.Path.Combine(folder, LastFile)) + ".json");
+            return File.ReadAllText(last) == File.ReadAllText(file);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>The settings kept under a fingerprint; null when there are none, or they no longer mean the same.</summary>
     public PileSettings? FindSettings(string fingerprint)
     {

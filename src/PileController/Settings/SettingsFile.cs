@@ -24,7 +24,8 @@ public static class SettingsFile
 
         PileSettings settings = PileFields.Table.Read(PileSettings.AlderBank, root, "", reading);
         settings = settings with { Control = Derived.Of(settings) };
-        return new SettingsResult(settings, [.. reading.Faults, .. CrossChecks.Run(settings, reading)]);
+        SettingsResult result = new(settings, [.. reading.Faults, .. CrossChecks.Run(settings, reading)]);
+        return result.Faults.Count > 0 ? result : result with { Warnings = [.. Warnings.Of(settings, reading)] };
     }
 
     /// <summary>A settings file that says the same, with a comment over every key: what it means and what is allowed.</summary>

@@ -22,15 +22,7 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
     public int Started()
     {
         _started = true;
-        try
-        {
-            _count = File.Exists(_path) ? JsonSerializer.Deserialize<StartCount>(File.ReadAllText(_path)) ?? StartCount.Empty : StartCount.Empty;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
-        {
-            _count = StartCount.Empty;
-        }
-
+        _count = Read();
         Keep(_count.Started(boot(), sinceBootMs()));
         return _count.Restarts;
     }
@@ -41,6 +33,21 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
         if (_started)
         {
             Keep(_count.Ended());
+        }
+    }
+
+    /// <summary>Whether a start since the machine's own has not ended in order: what it switched may be on still.</summary>
+    public bool LeftRunning() => Read() is { Running: true } count && count.Boot == boot();
+
+    private StartCount Read()
+    {
+        try
+        {
+            return File.Exists(_path) ? JsonSerializer.Deserialize<StartCount>(File.ReadAllText(_path)) ?? StartCount.Empty : StartCount.Empty;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
+        {
+            return StartCount.Empty;
         }
     }
 

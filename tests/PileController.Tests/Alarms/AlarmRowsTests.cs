@@ -28,9 +28,9 @@ public class AlarmRowsTests
         ["pushFails"] = f => f with { PushTrouble = "The mail: no answer." },
         ["probeBus"] = f => ChannelTable.All.Where(row => row.Unit == "°C").Aggregate(f, (all, row) => all with { Raw = all.Raw.With(row.Channel, new Reading(0, ReadingQuality.Late, 30_000)) }),
         ["leak"] = f => Judged(f, "leak", Verdict.Pending),
-        ["level"] = f => Judged(f, "level", Verdict.Latched),
-        ["pumpSilent"] = f => Judged(f, "pumpSilent", Verdict.Latched),
-        ["noFlow"] = f => Judged(f, "noFlow", Verdict.Acting),
+        ["level"] = f => Judged(f, "level", Verdict.Pending),
+        ["pumpSilent"] = f => Judged(f, "pumpSilent", Verdict.Pending),
+        ["noFlow"] = f => Judged(f, "noFlow", Verdict.Pending),
         ["pumpRunsOff"] = f => With(f, Channel.PumpPower, 20),
         ["flowWhileOff"] = f => Judged(f, "flowWhileOff", Verdict.Acting),
         ["flowWeak"] = f => Running(With(f, Channel.Flow, 0.7), 1),
@@ -83,6 +83,31 @@ public class AlarmRowsTests
         Assert.Equal(clear > 0 ? AlarmPhase.Standing : bench[key].Phase, bench[key].Phase);
         bench.Live(2, sound);
         Assert.Equal(AlarmPhase.Off, bench[key].Phase);
+    }
+
+    public static TheoryData<string> Trips => new(InterlockTable.All.Where(row => row.Action == InterlockAction.Trip).Select(row => row.Id));
+
+    [Theory]
+    [MemberData(nameof(Trips))]
+    public void Row_OfATrip_IsUpAtTheTickOfTheTripAndFirst(string key)
+    {
+        Bench bench = new(Table);
+        bench.Live(3);
+        bench.Live(1, f => Judged(f, key, Verdict.Pending));
+        bench.Live(1, f => Judged(f, key, Verdict.Latched));
+
+        Assert.Equal(key, Assert.Single(bench.Events).Key);
+        Assert.True(bench[key].FirstUp);
+    }
+
+    [Fact]
+    public void Row_OfATripThatFollowsFromAnother_IsHeldBackByIt()
+    {
+        Bench bench = new(Table);
+        bench.Live(2, f => Judged(Judged(f, "noFlow", Verdict.Latched), "pumpSilent", Verdict.Latched));
+
+        Assert.Equal("pumpSilent", Assert.Single(bench.Events).Key);
+        Assert.Equal("pumpSilent", bench["noFlow"].HeldBackBy);
     }
 
     [Fact]

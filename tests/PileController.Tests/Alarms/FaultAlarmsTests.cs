@@ -98,6 +98,23 @@ public sealed class FaultAlarmsTests(ITestOutputHelper output)
         Assert.True(trial.Raised[0].FirstUp);
     }
 
+    [Theory]
+    [InlineData(FaultKind.DeadPump, null, 0.0, "pumpSilent")]
+    [InlineData(FaultKind.BlockedLine, null, 1.0, "noFlow")]
+    public void Fault_AmidARun_IsToldAtTheTickOfTheTrip(FaultKind kind, Channel? channel, double size, string key)
+    {
+        FaultTrial trial = new();
+        trial.Live(60, [new TakeByHand(Actuator.Pump, 1, 1_500_000, "Robin")]);
+        trial.Inject(new Fault(kind, channel, size));
+        trial.Live(30);
+        output.WriteLine($"{kind} {channel} {size}: {trial}, tripped at {trial.TrippedAt}");
+
+        AlarmEvent raised = Assert.Single(trial.Raised);
+        Assert.Equal(key, raised.Key);
+        Assert.True(raised.FirstUp);
+        Assert.Equal(0, trial.TicksAfter(trial.TrippedAt!.Value, key));
+    }
+
     [Fact]
     public void Fault_OfTheValve_ShutWhereItIsWanted_RaisesNoFlow()
     {

@@ -1,5 +1,6 @@
 using PileController.Alarms;
 using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Rigs.Faults;
 
 namespace PileController.Tests.Alarms;
@@ -20,6 +21,9 @@ internal sealed class FaultTrial
     /// <summary>When the fault first made a difference to what the rig says, monotonic ms; null when it has not yet.</summary>
     public long? ShownAt { get; private set; }
 
+    /// <summary>When the rig first stood tripped, monotonic ms; null when it has not.</summary>
+    public long? TrippedAt { get; private set; }
+
     /// <summary>What rose because of the fault: the weather raises its own on both.</summary>
     public List<AlarmEvent> Raised => [.. _ill.Raised.Where(one => _sound.Raised.All(other => other.Key != one.Key))];
 
@@ -31,6 +35,7 @@ internal sealed class FaultTrial
         for (int i = 0; i < ticks; i++)
         {
             Decision decision = _ill.Tick(i == 0 ? commands : null);
+            TrippedAt ??= decision.Mode == Mode.Tripped ? decision.At.MonotonicMilliseconds : null;
             _twinIsOver |= ShownAt is not null && !twin;
             if (_twinIsOver)
             {

@@ -23,7 +23,7 @@ public sealed class CheckTests : IDisposable
     {
         CommandLine run = await CommandLine.RunAsync("check", DemoFile.Path, "--json");
         Assert.Equal(0, run.ExitCode);
-        Assert.Equal("{\"faults\":[]}", run.Output.Trim());
+        Assert.Equal("{\"faults\":[],\"warnings\":[]}", run.Output.Trim());
     }
 
     [Fact]
@@ -50,6 +50,49 @@ public sealed class CheckTests : IDisposable
         Assert.Equal("\"60 m\"", fault.GetProperty("given").GetString());
         Assert.Equal("0.5 m to 6 m", fault.GetProperty("allowed").GetString());
         Assert.Equal(1, fault.GetProperty("line").GetInt32());
+    }
+
+    // With a tick of 10 s the default of 15 s takes two readings without flow, after the tick the stop falls into.
+    [Theory]
+    [InlineData("10 s", "60 s", "interlocks.noFlowTime is 60 s: a running pump whose water stops is then off after up to 80 s, later than the 30 s within which it should be; less than 20 s keeps to them.")]
+    [InlineData("10 s", "20 s", "interlocks.noFlowTime is 20 s: a running pump whose water stops is then off after up to 40 s")]
+    [InlineData("5 s", "25 s", "interlocks.noFlowTime is 25 s: a running pump whose water stops is then off after up to 35 s, later than the 30 s within which it should be; less than 25 s keeps to them.")]
+    [InlineData("15 s", "15 s", "control.tick is 15 s: a running pump whose water stops is then off after up to 45 s, later than the 30 s within which it should be; 10 s or less keeps to them.")]
+    public async Task Check_StoppedFlowAnsweredLate_WarnsAndPasses(string tick, string time, string warning)
+    {
+        await File.WriteAllTextAsync(_file, $"{{ \"control\": {{ \"tick\": \"{tick}\" }},\n \"interlocks\": {{ \"noFlowTime\": \"{time}\" }} }}");
+        CommandLine run = await CommandLine.RunAsync("check", _file);
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Warning: line ", run.Output, StringComparison.Ordinal);
+        Assert.Contains(warning, run.Output, StringComparison.Ordinal);
+        Assert.EndsWith("no fault found.", run.Output.Trim(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("10 s", "15 s")]
+    [InlineData("10 s", "19 s")]
+    [InlineData("5 s", "24 s")]
+    public async Task Check_StoppedFlowAnsweredInTime_WarnsOfNothing(string tick, string time)
+    {
+        await File.WriteAllTextAsync(_file, $"{{ \"control\": {{ \"tick\": \"{tick}\" }}, \"interlocks\": {{ \"noFlowTime\": \"{time}\" }} }}");
+        CommandLine run = await CommandLine.RunAsync("check", _file);
+
+        Assert.Equal((0, $"{_file}: no fault found."), (run.ExitCode, run.Output.Trim()));
+    }
+
+    [Fact]
+    public async Task Check_WarningForMachines_StandsBesideTheFaults()
+    {
+        await File.WriteAllTextAsync(_file, "{ \"interlocks\": { \"noFlowTime\": \"60 s\" } }");
+        CommandLine run = await CommandLine.RunAsync("check", _file, "--json");
+
+        Assert.Equal(0, run.ExitCode);
+        using JsonDocument answer = JsonDocument.Parse(run.Output);
+        Assert.Empty(answer.RootElement.GetProperty("faults").EnumerateArray());
+        JsonElement warning = Assert.Single(answer.RootElement.GetProperty("warnings").EnumerateArray());
+        Assert.Equal("path,given,says,line", string.Join(',', warning.EnumerateObject().Select(p => p.Name)));
+        Assert.Equal("interlocks.noFlowTime", warning.GetProperty("path").GetString());
     }
 
     [Theory]

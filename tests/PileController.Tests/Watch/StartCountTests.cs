@@ -41,6 +41,26 @@ public class StartCountTests
     }
 
     [Fact]
+    public void LeftRunning_IsSoUntilAnOrderlyEndOrAnotherStartOfTheMachine()
+    {
+        string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;
+        try
+        {
+            Assert.False(Book(folder, 0).LeftRunning());
+            StartBook book = Book(folder, 0);
+            book.Started();
+            Assert.True(Book(folder, Minute).LeftRunning());
+            Assert.False(new StartBook(folder, () => "another", () => Minute).LeftRunning());
+            book.Ended();
+            Assert.False(Book(folder, 2 * Minute).LeftRunning());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public void Book_KeepsTheCountOverPrograms()
     {
         string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;

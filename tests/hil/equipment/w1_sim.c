@@ -7,9 +7,14 @@
  *   milli_c    temperature of each probe in 1/1000 degC, told at its next conversion
  *   behaviour  of each probe: 0 well, 1 gone from the wire, 2 shows its power-on value of 85 degC whenever it is
  *              read, 3 sends a wrong bit, which its checksum tells
+ *   slot_us    time of a bit on the wire, 60 to 120 us on a real one (DS18B20 data sheet, from memory); 0 for none
+ *   readings   whole readings of the wire, from the first conversion to the last bit of the last probe: how many,
+ *              least ms, most ms; whatever is written begins the count anew
  *
  * Probe n (from 1) has the address 28-0000abcd00NN. Commands and scratchpad as in the DS18B20 data sheet (from memory).
  */
+#include <linux/delay.h>
+#include <linux/ktime.h>
 #include <linux/module.h>
 #include <linux/w1.h>
 
@@ -25,6 +30,8 @@ static int milli_c[MOST_PROBES] = { [0 ... MOST_PROBES - 1] = 20000 };
 module_param_array(milli_c, int, NULL, 0644);
 static int behaviour[MOST_PROBES];
 module_param_array(behaviour, int, NULL, 0644);
+static int slot_us = 70;
+module_param(slot_us, int, 0644);
 
 struct probe {
 	u8 rom[ROM_LENGTH];
@@ -46,6 +53,32 @@ static struct {
 	u8 sent[PAD_LENGTH];
 	int sent_length;
 } wire;
+
+/* The reading of the wire that is under way, and those before it. */
+static struct {
+	ktime_t began;
+	u32 converted, read;	/* probes, a bit each */
+	int sending;		/* the probe whose scratchpad is on the wire, -1 for none */
+	int whole;
+	s64 least_ms, most_ms;
+} reading = { .sending = -1 };
+
+static int show_readings(char *text, const struct kernel_param *unused)
+{
+	return scnprintf(text, PAGE_SIZE, "%d %lld %lld\n", reading.whole, reading.least_ms, reading.most_ms);
+}
+
+static int forget_readings(const char *unused, const struct kernel_param *unused_too)
+{
+	reading.whole = 0;
+	reading.least_ms = 0;
+	reading.most_ms = 0;
+	reading.converted = 0;
+	return 0;
+}
+
+static const struct kernel_param_ops readings_ops = { .get = show_readings, .set = forget_readings };
+module_param_cb(readings, &readings_ops, NULL, 0644);
 
 static bool answers(int i)
 {
@@ -71,6 +104,34 @@ static u64 rom_of(int i)
 	for (k = ROM_LENGTH - 1; k >= 0; k--)
 		rom = rom << 8 | probes[i].rom[k];
 	return rom;
+}
+
+/* Another conversion of a probe that was read begins anew; so does one before the reading before it came to its end. */
+static void note_conversion(u32 selected)
+{
+	if (!reading.converted || (selected & (reading.converted | reading.read))) {
+		reading.began = ktime_get();
+		reading.converted = 0;
+		reading.read = 0;
+	}
+	reading.converted |= selected;
+}
+
+static void note_read(void)
+{
+	s64 took;
+
+	if (reading.sending < 0)
+		return;
+	reading.read |= BIT(reading.sending) & reading.converted;
+	reading.sending = -1;
+	if (!reading.converted || (reading.read & all_there()) != all_there())
+		return;
+	took = ktime_ms_delta(ktime_get(), reading.began);
+	reading.least_ms = reading.whole ? min(reading.least_ms, took) : took;
+	reading.most_ms = max(reading.most_ms, took);
+	reading.whole++;
+	reading.converted = 0;
 }
 
 static void seal(struct probe *p)
@@ -106,6 +167,7 @@ static void send_pad(int i)
 	if (behaviour[i] == LOSES_POWER)
 		power_on(&probes[i]);
 	send(probes[i].pad, PAD_LENGTH);
+	reading.sending = i;
 	if (behaviour[i] == WRONG_BIT)
 		wire.sent[0] ^= 0x10;
 }
@@ -116,6 +178,8 @@ static void begin(u8 command)
 	int i;
 
 	wire.stage = SILENT;
+	if (command == 0x44)
+		note_conversion(wire.selected);
 	for (i = 0; i < count; i++) {
 		if (!(wire.selected & BIT(i)))
 			continue;
@@ -202,13 +266,28 @@ static u8 sent_bit(void)
 	bit = wire.sent[wire.place] >> wire.bit_count & 1;
 	if (++wire.bit_count == 8) {
 		wire.bit_count = 0;
-		wire.place++;
+		if (++wire.place == wire.sent_length)
+			note_read();
 	}
 	return bit;
 }
 
+/* The time of the bits on the wire, slept for eight at once. */
+static void pass(int slots)
+{
+	static int owed;
+
+	owed += slots;
+	if (owed < 8)
+		return;
+	if (slot_us > 0)
+		usleep_range(owed * slot_us, owed * slot_us + 50);
+	owed = 0;
+}
+
 static u8 touch_bit(void *unused, u8 bit)
 {
+	pass(1);
 	if (wire.stage == SILENT)
 		return 1;
 	if (wire.stage == SENDING)
@@ -232,6 +311,8 @@ static u8 touch_bit(void *unused, u8 bit)
 /* 0: somebody answered with a presence pulse. */
 static u8 reset_bus(void *unused)
 {
+	/* 480 us down and as long to answer (data sheet, from memory). */
+	pass(14);
 	wire.stage = ROM_COMMAND;
 	wire.bit_count = 0;
 	return all_there() ? 0 : 1;

@@ -5,8 +5,9 @@ holding=/var/lib/pile-controller/holding.json
 [ ! -e /trial/settings.json ] || install -m 0640 -g pile /trial/settings.json /etc/pile-controller/pile.json
 
 # Where time costs nothing but the processor's, a pool's threads that spin before they sleep would be most of it, and the
-# watcher's programs, begun anew every ten seconds, half of the rest. Nothing hangs in such a trial.
+# watcher's programs, begun anew every ten seconds, half of the rest; each byte of the wire would be an event. Nothing hangs in such a trial.
 if [ -n "${unhurried:-}" ]; then
+    echo 0 >$wire/slot_us
     mkdir -p /run/systemd/system/pile-controller.service.d
     printf '[Service]\nEnvironment=DOTNET_ThreadPool_UnfairSemaphoreSpinLimit=0\n' >/run/systemd/system/pile-controller.service.d/unhurried.conf
     systemctl mask --runtime pile-controller-watch.service

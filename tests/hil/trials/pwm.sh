@@ -16,4 +16,14 @@ now; from=$now
 kill -STOP "$old"
 safe_within "$from" 30 "hung (SIGSTOP)"
 takes 60 "another process runs" eval 'runs && [ "$(main_pid)" != "$old" ]'
+
+# The file is given another wiring while the program runs, and it dies: what it ran with goes off all the same.
+takes 600 "heat is drawn once more" eval 'mode_is drawing && is_on pwm'
+old=$(main_pid)
+sed -i -e 's/"pumpPin": null, .*"frequency": "1 kHz" },/"pumpPin": 17,/' -e 's/"pump": { "leastRest"/"pump": { "drive": "onOff", "leastRest"/' $settings
+now; from=$now
+kill -KILL "$old"
+safe_within "$from" 5 "killed with its settings edited meanwhile"
+promise "it says so" eval 'journal | grep "the outputs it ran with are switched off first"'
+takes 60 "another process runs, by the edited file" eval 'runs && [ "$(main_pid)" != "$old" ]'
 verify

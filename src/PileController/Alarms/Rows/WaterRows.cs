@@ -25,28 +25,28 @@ internal static class WaterRows
             Cause = "The leak switch is wet: a joint, a split pipe, an overflowing tank, or condensate.",
             Consequence = "The rig is stopped. Water near mains parts can kill; the heap loses its water.",
             Action = $"Keep your hands off wet mains parts and switch the supply off first. Find and mend the leak, dry the switch, then clear the trip. {PullThePlug}",
-            DelaySeconds = place.Persistence("leak"), ProtectsPeople = true,
+            DelaySeconds = place.Persistence("leak"), RisesNow = place.Trips("leak"), ProtectsPeople = true,
         },
         new("level", "The tank is below its mark", High, AlarmGroup.Water, place.Interlock("level"))
         {
             Cause = "Water is lost from the loop: a leak, evaporation, a purge that has not been topped up.",
             Consequence = "The rig is stopped, so that the pump does not run dry. The house gets no heat from the water.",
             Action = "Top the loop up, look for the loss, then clear the trip. The water may be hot and is not for drinking.",
-            DelaySeconds = place.Persistence("level"), FollowsFrom = ["leak"],
+            DelaySeconds = place.Persistence("level"), RisesNow = place.Trips("level"), FollowsFrom = ["leak"],
         },
         new("pumpSilent", "The pump takes no power", High, AlarmGroup.Water, place.Interlock("pumpSilent"))
         {
             Cause = "A blown fuse, a relay that does not close, a loose wire, a dead pump.",
             Consequence = "The rig is stopped. The house gets no heat from the water, and the lines no frost guard.",
             Action = $"Look at fuse, relay, wiring and the pump; then clear the trip. {PullThePlug}",
-            DelaySeconds = place.Persistence("pumpSilent"),
+            DelaySeconds = place.Persistence("pumpSilent"), RisesNow = place.Trips("pumpSilent"),
         },
         new("noFlow", "The pump runs and no water moves", High, AlarmGroup.Water, place.Interlock("noFlow"))
         {
             Cause = "A shut or jammed valve, air, ice, a blocked strainer, a pump that turns dry, or a dead flow meter.",
             Consequence = "The rig is stopped. The house gets no heat from the water, and the lines no frost guard.",
             Action = $"Open the valve, purge the air, look for ice and a blocked strainer, and that the pump turns; then clear the trip. {PullThePlug}",
-            DelaySeconds = place.Persistence("noFlow"), FollowsFrom = [Sources.Rig, "leak", "level", "pumpSilent"],
+            DelaySeconds = place.Persistence("noFlow"), RisesNow = place.Trips("noFlow"), FollowsFrom = [Sources.Rig, "leak", "level", "pumpSilent"],
         },
         new("pumpRunsOff", "The pump runs though it is told to stand", Medium, AlarmGroup.Water, (facts, _) =>
             facts.Before is not { PumpDuty: <= 0 } || facts.Value(Channel.PumpPower) is not { } watts ? null : watts > StandbyWatts)

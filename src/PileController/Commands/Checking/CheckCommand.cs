@@ -57,28 +57,32 @@ internal static class CheckCommand
 
         if (parse.GetValue(Json))
         {
-            Answer.WriteJson(parse, new { Faults = result.Faults.Select(f => new { f.Path, f.Given, f.Allowed, f.Line }) });
+            Answer.WriteJson(parse, new
+            {
+                Faults = result.Faults.Select(f => new { f.Path, f.Given, f.Allowed, f.Line }),
+                Warnings = result.Warnings.Select(c => new { c.Path, c.Given, c.Says, c.Line }),
+            });
         }
         else
         {
-            WriteForPeople(output, path, result.Faults);
+            WriteForPeople(output, path, result);
         }
 
         return result.Faults.Count == 0 ? ExitCodes.Done : ExitCodes.No;
     }
 
-    private static void WriteForPeople(TextWriter output, string path, IReadOnlyList<SettingsFault> faults)
+    private static void WriteForPeople(TextWriter output, string path, SettingsResult result)
     {
-        foreach (SettingsFault fault in faults)
+        foreach (string sentence in result.Faults.Select(fault => fault.Sentence).Concat(result.Warnings.Select(warning => $"Warning: {warning.Sentence}")))
         {
-            output.WriteLine(fault.Sentence);
+            output.WriteLine(sentence);
         }
 
-        output.WriteLine(faults.Count switch
+        output.WriteLine(result.Faults.Count switch
         {
             0 => $"{path}: no fault found.",
             1 => $"{path}: 1 fault.",
-            _ => $"{path}: {faults.Count} faults.",
+            _ => $"{path}: {result.Faults.Count} faults.",
         });
     }
 }

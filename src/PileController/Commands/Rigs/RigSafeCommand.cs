@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Device.Gpio;
 using PileController.Commands.Shell;
-using PileController.Rigs;
 using PileController.Rigs.Hardware;
 using PileController.Serving;
 using PileController.Settings;
@@ -14,7 +13,7 @@ internal static class RigSafeCommand
 {
     private static readonly Option<string?> SettingsPath = new("--settings") { Description = "The settings file of the rig." };
 
-    private static readonly Option<string> Data = new Option<string>("--data") { Description = $"Folder of the data; the settings the service ran with last are taken from it when the file's cannot be; {DataFolder.Usual} when left out." }.Unless(DataFolder.Usual);
+    private static readonly Option<string> Data = new Option<string>("--data") { Description = $"Folder of the data; the settings the service ran with last are taken from it: first of all when it did not end in order, and when the file's cannot be used; {DataFolder.Usual} when left out." }.Unless(DataFolder.Usual);
 
     // For a start of the program on a slow board.
     private const double Spare = 15;
@@ -42,6 +41,16 @@ internal static class RigSafeCommand
         return settings;
     }
 
+    // What ended in order has switched off what it ran with; whatever is wired since is the file's affair.
+    private static PileSettings? LeftRunning(ParseResult parse)
+    {
+        DataFolder folder = new(parse.GetValue(Data)!);
+
+        // Most often the file is what it was, and seconds count here: nothing is parsed for that.
+        bool isSame = parse.GetValue(SettingsPath) is { } file && folder.LastIs(file);
+        return !isSame && StartBook.Of(folder.Path).LeftRunning() ? folder.FindLastSettings() : null;
+    }
+
     private static async Task<int> RunAsync(ParseResult parse, CancellationToken cancellation)
     {
         TextWriter output = parse.InvocationConfiguration.Output;
@@ -51,33 +60,48 @@ internal static class RigSafeCommand
             return ExitCodes.WrongUse;
         }
 
-        if (settings.Rig.Simulated)
+        (IReadOnlyList<SafeTurn> turns, string? news) = SafeTurns.Of(settings, LeftRunning(parse));
+        if (turns.Count == 0)
         {
             output.WriteLine("The rig is simulated: there is nothing to switch off.");
             return ExitCodes.Done;
         }
 
-        HardwareSettings hardware = settings.Rig.Hardware;
-        ValveMotion motion = Derived.Motion(settings);
-        if (SafeLines.LongestSeconds(hardware, motion) is > 0 and double seconds)
+        if (news is not null)
+        {
+            error.WriteLine(news);
+        }
+
+        if (turns.Sum(turn => SafeLines.LongestSeconds(turn.Hardware, turn.Motion)) is > 0 and double seconds)
         {
             Supervisor.Find().TakesLonger(TimeSpan.FromSeconds(seconds + Spare));
         }
 
+        List<string> faults = [];
+        foreach (SafeTurn turn in turns)
+        {
+            SafeLinesResult safe = await SetAsync(turn, cancellation);
+            faults.AddRange(safe.Faults);
+            foreach (string sentence in safe.News.Concat(safe.Faults).Distinct())
+            {
+                error.WriteLine(sentence);
+            }
+        }
+
+        output.WriteLine(faults.Count == 0 ? "All outputs are off." : "Not all outputs could be switched off: cut their supply by hand.");
+        return faults.Count == 0 ? ExitCodes.Done : ExitCodes.No;
+    }
+
+    private static async Task<SafeLinesResult> SetAsync(SafeTurn turn, CancellationToken cancellation)
+    {
         // Asked for by the first line: what hangs on other chips is made safe even when this one is not there.
-        Lazy<GpioController> lines = new(() => GpioChips.Open(hardware.GpioChipLabel));
-        SafeLinesResult safe = await SafeLines.SetAsync(() => lines.Value, hardware, motion, TimeProvider.System, cancellation);
+        Lazy<GpioController> lines = new(() => GpioChips.Open(turn.Hardware.GpioChipLabel));
+        SafeLinesResult safe = await SafeLines.SetAsync(() => lines.Value, turn.Hardware, turn.Motion, TimeProvider.System, cancellation);
         if (lines.IsValueCreated)
         {
             lines.Value.Dispose();
         }
 
-        foreach (string sentence in safe.News.Concat(safe.Faults).Distinct())
-        {
-            error.WriteLine(sentence);
-        }
-
-        output.WriteLine(safe.Faults.Count == 0 ? "All outputs are off." : "Not all outputs could be switched off: cut their supply by hand.");
-        return safe.Faults.Count == 0 ? ExitCodes.Done : ExitCodes.No;
+        return safe;
     }
 }

@@ -1,5 +1,6 @@
 using PileController.Serving;
 using PileController.Settings;
+using PileController.Watch;
 
 namespace PileController.Tests.Commands.Rigs;
 
@@ -81,6 +82,47 @@ public sealed class RigSafeTests : IDisposable
     {
         await File.WriteAllTextAsync(SettingsPath, "{}");
         Keep(Hardware);
+        CommandLine run = await SafeAsync();
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+    }
+
+    [Theory]
+    [InlineData("{}", "simulated rig")]
+    [InlineData("the pump on a line", "first, then those of the file")]
+    public async Task Safe_FileEditedWhileTheServiceRan_MakesSafeWhatItRanWith(string edit, string said)
+    {
+        Keep(Hardware);
+        StartBook.Of(_folder).Started();
+        await File.WriteAllTextAsync(SettingsPath, edit == "{}" ? edit : Hardware.Replace("\"pump\": { \"drive\": \"pwm\", \"channel\": 0 }", "\"pumpPin\": 17", StringComparison.Ordinal));
+        CommandLine run = await SafeAsync();
+
+        AssertTried(run);
+        Assert.Contains(said, run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("// Only a comment more.\n")]
+    public async Task Safe_FileOfTheWiringTheServiceRanWith_MakesItSafeWithoutAWordOfThat(string more)
+    {
+        Keep(Hardware);
+        StartBook.Of(_folder).Started();
+        await File.WriteAllTextAsync(SettingsPath, more + Hardware);
+        CommandLine run = await SafeAsync();
+
+        AssertTried(run);
+        Assert.DoesNotContain("ran with", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Safe_FileEditedAfterTheServiceEndedInOrder_GoesByTheFile()
+    {
+        Keep(Hardware);
+        StartBook book = StartBook.Of(_folder);
+        book.Started();
+        book.Ended();
+        await File.WriteAllTextAsync(SettingsPath, "{}");
         CommandLine run = await SafeAsync();
 
         Assert.Equal((0, ""), (run.ExitCode, run.Error));
