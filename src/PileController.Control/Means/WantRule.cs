@@ -16,7 +16,7 @@ public static class WantRule
     /// What the heap holds above the season's reserve is banked in the house, up to so far above its set point, K: there it
     /// is of use, in the heap it only burns fuel.
     /// </summary>
-    internal const double BankMostKelvin = 12;
+    internal const double BankMostKelvin = 8;
 
     // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient; never by
     // more than the loss again, since a cold house cannot be warmed at once. Against frost it is pulled harder: a degree

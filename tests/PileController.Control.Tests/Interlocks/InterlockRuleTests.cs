@@ -56,6 +56,35 @@ public sealed class InterlockRuleTests
         Assert.Equal([.. calm, new InterlockMemory(10_000, false, false)], passed);
     }
 
+    [Fact]
+    public void Judge_NothingToBeSeenAtAll_MovesNoWaterOnceTheDrawIsHeldAndGuardsAgainWhenTheHeapIsSeen()
+    {
+        double[] signals = RowRun.AllSound(Settings);
+        signals[(int)Signal.ColdestLine] = double.NaN;
+        signals[(int)Signal.HeapBlind] = 1;
+        InterlockMemory[] memory = Memory.Fresh.Interlocks;
+        Verdict[] verdicts = [];
+        List<bool> guards = [];
+        InterlockRule.Effect effect = default;
+        for (long now = 0; now <= 700_000; now += 10_000)
+        {
+            (verdicts, memory, effect) = InterlockRule.Judge(Settings, signals, memory, verdicts, RowRun.At(now));
+            guards.Add(effect.GuardFrost);
+        }
+
+        Assert.True(guards[30]);
+        Assert.Equal((false, true, "heapBlind"), (effect.GuardFrost, effect.HoldWater, InterlockTable.All[effect.First].Id));
+        Assert.Equal(Verdict.Blind, verdicts[InterlockTable.IndexOf("lineFrost")]);
+
+        signals[(int)Signal.HeapBlind] = 0;
+        for (long now = 710_000; now <= 760_000; now += 10_000)
+        {
+            (verdicts, memory, effect) = InterlockRule.Judge(Settings, signals, memory, verdicts, RowRun.At(now));
+        }
+
+        Assert.True(effect.GuardFrost);
+    }
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void Judge_LimitPassed_ActsAfterItsPersistenceAndNotBefore(string id)
