@@ -69,7 +69,7 @@ export function switchRow(kind, name, act) {
     node: button,
     set(now) {
       on = (now.faults ?? []).some((one) => one.kind === kind);
-      mark(button, "aria-pressed", on);
+      mark(button, "aria-pressed", String(on));
     },
   };
 }

@@ -72,7 +72,7 @@ export function recordView() {
   function tellSeen() {
     const offset = feed.now().offsetMinutes;
     put(seenText, say.seen(dayAndClock(seen.from, offset), dayAndClock(seen.to, offset), span(seen.to - seen.from)));
-    spanButtons.forEach((button, index) => mark(button, "aria-pressed", SPANS[index][1] === chosen));
+    spanButtons.forEach((button, index) => mark(button, "aria-pressed", String(SPANS[index][1] === chosen)));
   }
 
   function go(next, asChosen = null) {
