@@ -46,6 +46,7 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
         List<string> troubles = [];
         page.PageError += (_, fault) => troubles.Add(fault);
         await page.GotoAsync("/");
+        await Expect(page.Locator("#link-state[data-state=live]")).ToBeVisibleAsync(new() { Timeout = 30_000 });
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
         await page.GetByLabel("Your name, for the record").First.FillAsync("Robin");
         await page.GetByLabel("Passphrase", new() { Exact = true }).FillAsync(demo.Passphrase!);
