@@ -54,15 +54,10 @@ internal readonly ref struct NightRun
             Instant moment = _at with { UtcMilliseconds = now };
             int hour = (int)Math.Min(HourClock.Of(moment) - first, _outsideC.Length - 1);
             double outside = _outsideC[hour] + (sigmas * _sigmaK[hour]);
+            (double water, double air) = _draw.At(_settings, meansW, state.AirC, outside, moment.LocalHour);
             double seconds = Math.Min(StepMilliseconds, _until - now) * 0.001;
-
-            // The tick asks many times in a step; in one step only what its end needs holds the house and does not overrun it.
-            double heater = now >= heaterFrom ? heaterW : 0;
-            HouseState idle = _model.Step(state, seconds, outside, _gainW[hour], 0, heater);
-            double frost = _model.Wanted(_settings.HouseMinimumC + Course.UsualHeadKelvin, idle.AirC, seconds);
-            (double water, double air) = _draw.At(_settings, meansW, frost, state.AirC, outside, moment.LocalHour);
             meansW = Math.Max(0, meansW - ((water + air - _draw.NetW) * seconds / spending));
-            state = _model.Step(state, seconds, outside, _gainW[hour], water, air + heater);
+            state = _model.Step(state, seconds, outside, _gainW[hour], water, air + (now >= heaterFrom ? heaterW : 0));
             long end = now + (long)(seconds * 1000);
             if (end < counts)
             {
