@@ -6,7 +6,7 @@ namespace PileController.Control.Allocation;
 
 /// <summary>
 /// The controller's own rule: frost first, comfort second, both within the means. Water carries what it can; air takes
-/// what is left over when the house stands near its minimum.
+/// what is left over: all it can when the house stands near its minimum, gently for comfort.
 /// </summary>
 internal static class MeansPolicy
 {
@@ -42,7 +42,8 @@ internal static class MeansPolicy
 
         double water = Math.Min(granted, reach.WaterW);
         double left = granted - water;
-        double air = course.Air && left >= LeastAirWatts && want.FrostW > 0 ? Math.Min(left, reach.AirW) : 0;
+        double mostAir = frost - water >= LeastAirWatts ? reach.AirW : MeansRule.ComfortAirShare(settings) * reach.AirW;
+        double air = course.Air && left >= LeastAirWatts ? Math.Min(left, mostAir) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
             : want.ComfortW <= 0 ? Curb.NoWant
             : !estimate.Trusted ? Curb.Probes

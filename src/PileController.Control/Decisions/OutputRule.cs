@@ -68,8 +68,8 @@ internal static class OutputRule
             PumpDuty = outputs.PumpDuty,
             BlowerDuty = outputs.BlowerDuty,
             ValveOpening = outputs.ValveOpening,
-            PumpStarts = memory.PumpStarts + (draws && pump && before.PumpDuty <= 0 ? 1 : 0),
-            BlowerStarts = memory.BlowerStarts + (draws && blower && before.BlowerDuty <= 0 ? 1 : 0),
+            PumpStarts = Math.Min(Allotment.MostStarts, memory.PumpStarts + (draws && pump && before.PumpDuty <= 0 ? 1 : 0)),
+            BlowerStarts = Math.Min(Allotment.MostStarts, memory.BlowerStarts + (draws && blower && before.BlowerDuty <= 0 ? 1 : 0)),
             PumpSinceMilliseconds = pump == (before.PumpDuty > 0) ? before.PumpSinceMilliseconds : now,
             BlowerSinceMilliseconds = blower == (before.BlowerDuty > 0) ? before.BlowerSinceMilliseconds : now,
         };

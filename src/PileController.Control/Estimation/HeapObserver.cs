@@ -47,6 +47,10 @@ public static class HeapObserver
     private const double SleeveDriftK = 1.5;
     private const double DrumDriftK = 0.7;
 
+    // The same for the bed round the ducts, K in an hour of blowing, and from which heat on it counts whole, W.
+    private const double DuctDriftK = 0.7;
+    private const double WholeDuctW = 400;
+
     // Noise of a reading that does not repeat, K. It counts each update anew, so it is larger than the thermometer's own:
     // what the model lacks stays for hours.
     private const double ReadingK = 0.35;
@@ -241,6 +245,8 @@ public static class HeapObserver
 
         p[HeapShape.Sleeve * (N + 1)] += ((RingDriftK * RingDriftK) * days) + (SleeveDriftK * SleeveDriftK * drawing);
         p[HeapShape.Drum * (N + 1)] += ((RingDriftK * RingDriftK) * days) + (DrumDriftK * DrumDriftK * drawing);
+        double blowing = Math.Clamp(load.DuctWatts / WholeDuctW, 0, 1) * 24 * days;
+        p[told.Shape.DuctRing * (N + 1)] += DuctDriftK * DuctDriftK * blowing;
         for (int i = 0; i < HeapBelief.Figures; i++)
         {
             p[(HeapBelief.FirstFigure + i) * (N + 1)] += FigureDrift[i] * FigureDrift[i] * days;

@@ -73,9 +73,9 @@ internal static class CourseRoll
             double reach = Math.Max(0, coil + drum);
             double share = reach > 0 ? Math.Min(1, granted / reach) : 0;
             double left = granted - (share * reach);
-            double air = course.Air && frost > 0 && left > 0
-                ? Math.Min(left, Math.Max(0, ductWPerK * (t[shape.DuctRing] - house.AirC)))
-                : 0;
+            double duct = Math.Max(0, ductWPerK * (t[shape.DuctRing] - house.AirC));
+            double mostAir = frost > share * reach ? duct : MeansRule.ComfortAirShare(settings) * duct;
+            double air = course.Air && left > 0 ? Math.Min(left, mostAir) : 0;
             HeapStep step = HeapRings.Step(
                 t, heap, HourSeconds, new HeapLoad(0, 0, air, outside, settings.House.GroundC),
                 new HeapFlow(share * fullWPerK, house.TankC));

@@ -19,13 +19,15 @@ public readonly record struct NightDraw(double GrantW, double MeansW, double Net
     /// <summary>What is drawn at some moment, by water and by air, W.</summary>
     /// <param name="settings">What is known of the house.</param>
     /// <param name="meansW">Means left then, W.</param>
+    /// <param name="frostW">What holds the house a little above its minimum, W.</param>
     /// <param name="houseC">House air then, °C.</param>
     /// <param name="outsideC">Air outside then, °C.</param>
     /// <param name="localHour">Local time of day then, h.</param>
-    internal (double WaterW, double AirW) At(ControlSettings settings, double meansW, double houseC, double outsideC, double localHour)
+    internal (double WaterW, double AirW) At(
+        ControlSettings settings, double meansW, double frostW, double houseC, double outsideC, double localHour)
     {
-        HouseWant want = WantRule.Of(settings, houseC, outsideC, localHour);
-        double drawn = Math.Max(Math.Min(want.FrostW, meansW), Math.Min(want.ComfortW, Math.Min(GrantW, meansW)));
+        double comfortW = WantRule.Of(settings, houseC, outsideC, localHour).ComfortW;
+        double drawn = Math.Max(Math.Min(frostW, meansW), Math.Min(comfortW, Math.Min(GrantW, meansW)));
         double water = Math.Min(drawn, WaterReachW);
         return (water, Math.Min(drawn - water, AirReachW));
     }

@@ -1,3 +1,5 @@
+using PileController.Control.Means;
+
 namespace PileController.Control.Foresight;
 
 /// <summary>Lives the hours up to a morning ahead of time, in the house's own model.</summary>
@@ -54,10 +56,13 @@ internal readonly ref struct NightRun
             Instant moment = _at with { UtcMilliseconds = now };
             int hour = (int)Math.Min(HourClock.Of(moment) - first, _outsideC.Length - 1);
             double outside = _outsideC[hour] + (sigmas * _sigmaK[hour]);
-            (double water, double air) = _draw.At(_settings, meansW, state.AirC, outside, moment.LocalHour);
             double seconds = Math.Min(StepMilliseconds, _until - now) * 0.001;
+
+            double heater = now >= heaterFrom ? heaterW : 0;
+            double frost = Frost(state, seconds, outside, _gainW[hour], heater);
+            (double water, double air) = _draw.At(_settings, meansW, frost, state.AirC, outside, moment.LocalHour);
             meansW = Math.Max(0, meansW - ((water + air - _draw.NetW) * seconds / spending));
-            state = _model.Step(state, seconds, outside, _gainW[hour], water, air + (now >= heaterFrom ? heaterW : 0));
+            state = _model.Step(state, seconds, outside, _gainW[hour], water, air + heater);
             long end = now + (long)(seconds * 1000);
             if (end < counts)
             {
@@ -70,5 +75,21 @@ internal readonly ref struct NightRun
         }
 
         return night;
+    }
+
+    // The tick asks many times in a step, each time the less the nearer the house has come to what is wished: what is asked
+    // through the whole step is what is still asked at its end.
+    private double Frost(in HouseState state, double seconds, double outsideC, double gainW, double heaterW)
+    {
+        double idle = WantRule.FrostWatts(_settings, _model.Step(state, seconds, outsideC, gainW, 0, heaterW).AirC, outsideC);
+        if (idle <= 0)
+        {
+            return 0;
+        }
+
+        double water = Math.Min(idle, _draw.WaterReachW);
+        double air = Math.Min(idle - water, _draw.AirReachW);
+        double met = WantRule.FrostWatts(_settings, _model.Step(state, seconds, outsideC, gainW, water, air + heaterW).AirC, outsideC);
+        return idle * (water + air) / Math.Max(1, water + air + idle - met);
     }
 }

@@ -7,12 +7,17 @@ public sealed record TonightLearned
     private const double MostBiasK = 3;
     private const double LeastSpread2 = 0.3;
     private const double MostSpread2 = 3;
-    private const double LeastOwnK2 = 0.01;
+    private const double LeastOwnK2 = 0.0025;
     private const double MostOwnK2 = 1;
 
     // One night that went quite otherwise (a door, a trip) must not teach too much.
     private const double MostErrorK = 5;
     private const double MostSquare = 6;
+
+    // The rig's own swing is much the same every night and soon known; what dips further was not held.
+    private const double HoldRate = 1.0 / 10;
+    private const double HoldDipK = 0.1;
+    private const double MostOwnErrorK = 0.75;
 
     // Where colder air hardly makes the house colder the heap keeps the frost out; such a night tells of the model's own
     // error and not of the weather's.
@@ -21,10 +26,16 @@ public sealed record TonightLearned
     /// <summary>By how much nights came out as if the air outside had been warmer than foretold, K, −3 to 3.</summary>
     public double BiasK { get; init; }
 
+    /// <summary>How far above its minimum the house's coldest moment lies in nights through which the heap holds it, K, −0.1 to 1.</summary>
+    public double HoldK { get; init; } = 0.4;
+
+    /// <summary>Mean square of what such nights differ by, K², 0.0025 to 1.</summary>
+    public double HoldK2 { get; init; } = 0.04;
+
     /// <summary>What the square of the weather's standard error is to be multiplied by, 0.3 to 3.</summary>
     public double Spread2 { get; init; } = 1;
 
-    /// <summary>Mean square of the error that weather does not explain, K², 0.01 to 1.</summary>
+    /// <summary>Mean square of the error that weather does not explain in nights beyond what the heap can hold, K², 0.0025 to 1.</summary>
     public double OwnK2 { get; init; } = 0.09;
 
     /// <summary>How many were learned from.</summary>
@@ -36,21 +47,46 @@ public sealed record TonightLearned
     /// <summary>Nothing learned.</summary>
     public static TonightLearned Fresh { get; } = new();
 
+    /// <summary>
+    /// What a night is expected to come to: as the model has it, or, where frost is drawn for and the heap holds the house, what
+    /// such nights have come to. Pump and pipes answer late, and the house swings by more than the model knows.
+    /// </summary>
+    /// <param name="modelC">Least air in the model's night, °C.</param>
+    /// <param name="minimumC">The house's minimum, °C.</param>
+    internal double LeastC(double modelC, double minimumC) =>
+        IsDrawnFor(modelC, minimumC) ? Math.Min(modelC, minimumC + HoldK) : modelC;
+
+    /// <summary>Mean square of what the night may differ by for reasons other than the weather, K².</summary>
+    /// <param name="modelC">Least air in the model's night, °C.</param>
+    /// <param name="minimumC">The house's minimum, °C.</param>
+    internal double Own2(double modelC, double minimumC) =>
+        IsDrawnFor(modelC, minimumC) && modelC >= minimumC + HoldK ? HoldK2 : OwnK2;
+
+    /// <summary>Chance that the house stays at its minimum or above in such a night: the heap must suffice, and the rig hold.</summary>
+    /// <param name="modelC">Least air in the model's night, °C.</param>
+    /// <param name="minimumC">The house's minimum, °C.</param>
+    internal double Chance(double modelC, double minimumC)
+    {
+        double suffices = Bell.Below((modelC - minimumC) / Math.Sqrt(OwnK2));
+        return IsDrawnFor(modelC, minimumC) ? Math.Min(suffices, Bell.Below(HoldK / Math.Sqrt(HoldK2))) : suffices;
+    }
+
     /// <summary>Takes in what came.</summary>
     /// <param name="leastC">Least air of the house since the evening, °C.</param>
-    internal TonightLearned After(double leastC)
+    /// <param name="minimumC">The house's minimum, °C.</param>
+    internal TonightLearned After(double leastC, double minimumC)
     {
         if (Due is not { } said)
         {
             return this;
         }
 
+        TonightLearned next = (IsHeld(said, leastC, minimumC) ? HeldAt(leastC - minimumC) : this) with { Nights = Nights + 1, Due = null };
         double error = Math.Clamp(leastC - said.MinimumP50C, -MostErrorK, MostErrorK);
         double side = Math.Max(0, error < 0 ? said.ColderK : said.WarmerK);
-        TonightLearned next = new() { BiasK = BiasK, Spread2 = Spread2, OwnK2 = OwnK2, Nights = Nights + 1 };
         if (side < HeldK)
         {
-            return next with { OwnK2 = Math.Clamp(OwnK2 + (Rate * ((error * error) - (side * side) - OwnK2)), LeastOwnK2, MostOwnK2) };
+            return said.MinimumP50C >= minimumC + HoldK ? next : next with { OwnK2 = Own2After(error, side) };
         }
 
         double square = Math.Min(MostSquare, error * error / ((side * side) + OwnK2));
@@ -59,5 +95,27 @@ public sealed record TonightLearned
             BiasK = Math.Clamp(BiasK + (Rate * error * said.OutsideSigmaK / side), -MostBiasK, MostBiasK),
             Spread2 = Math.Clamp(Spread2 * (1 + (Rate * (square - 1))), LeastSpread2, MostSpread2),
         };
+    }
+
+    // Below this the house asks for heat against frost.
+    private static bool IsDrawnFor(double leastC, double minimumC) => leastC < minimumC + Course.UsualHeadKelvin;
+
+    private static bool IsHeld(Tonight said, double leastC, double minimumC) =>
+        IsDrawnFor(said.MinimumP50C, minimumC) && IsDrawnFor(leastC, minimumC) && leastC > minimumC - HoldDipK;
+
+    private TonightLearned HeldAt(double aboveK)
+    {
+        double off = aboveK - HoldK;
+        return this with
+        {
+            HoldK = HoldK + (HoldRate * off),
+            HoldK2 = Math.Clamp(HoldK2 + (HoldRate * ((off * off) - HoldK2)), LeastOwnK2, MostOwnK2),
+        };
+    }
+
+    private double Own2After(double errorK, double sideK)
+    {
+        double own = Math.Clamp(errorK, -MostOwnErrorK, MostOwnErrorK);
+        return Math.Clamp(OwnK2 + (Rate * ((own * own) - (sideK * sideK) - OwnK2)), LeastOwnK2, MostOwnK2);
     }
 }

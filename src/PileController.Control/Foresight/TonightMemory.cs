@@ -52,7 +52,7 @@ public readonly record struct TonightMemory(
         {
             // A clock that jumped, a long gap: nothing is known of the night.
             bool whole = !heated && at.UtcMilliseconds < due.UntilUtcMilliseconds + HourClock.Milliseconds;
-            learned = whole ? learned.After(least) : learned with { Due = null };
+            learned = whole ? learned.After(least, settings.HouseMinimumC) : learned with { Due = null };
         }
 
         Tonight said = Tonight.Of(settings, house, weather, forecast, learned, draw, at);

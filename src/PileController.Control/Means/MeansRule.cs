@@ -30,6 +30,11 @@ public static class MeansRule
     /// <summary>Comfort takes what lies above the season's reserve within half a day, h.</summary>
     internal const double ComfortHours = 12;
 
+    // A blower's power goes with the cube of its duty, so a gentle draw costs a dark week's battery little; and a hot autumn
+    // heap drawn on by the ducts too burns less of its fuel and steams away less of its water before the cold comes (share
+    // from seasons of the simulated heap).
+    private const double GentleAirShare = 0.4;
+
     // With an estimate that is not to be trusted the reserve is spent over this share of the look-ahead, and a little more
     // of it is kept.
     private const double DoubtPace = 0.3;
@@ -71,6 +76,9 @@ public static class MeansRule
         double stored = guardJ - (GuardSeconds * Math.Max(0, estimate.GenerationWatts));
         return Math.Clamp(stored / (Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK), 0, MostGuardKelvin);
     }
+
+    /// <summary>Share of what the ducts could give that may go to comfort: none of air that is drawn through the heap, since it dries it.</summary>
+    internal static double ComfortAirShare(ControlSettings settings) => settings.DuctWPerK > 0 ? GentleAirShare : 0;
 
     /// <summary>What may be drawn against frost of the heat stored so far above the margin, W.</summary>
     /// <param name="capacityJPerK">Heat capacity of the inner body, J/K.</param>

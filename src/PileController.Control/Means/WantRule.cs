@@ -19,11 +19,15 @@ public static class WantRule
     internal const double BankMostKelvin = 8;
 
     // Beyond its share of the loss the house is pulled to its wish by so much more, of its loss coefficient; never by
-    // more than the loss again, since a cold house cannot be warmed at once.
-    private const double PullShare = 4;
+    // more than the loss again, since a cold house cannot be warmed at once. Against frost it is pulled harder: a degree
+    // more than the minimum asks for is given away night after night, and lacks in the coldest week.
+    private const double ComfortPullShare = 4;
+    private const double FrostPullShare = 8;
 
-    // Share of the loss that walls and floor carry over from warmer hours.
-    private const double LossShare = 0.8;
+    // Share of the loss that has to be met: walls and floor carry the rest over from warmer hours, and the more of it the
+    // closer the house comes to its minimum (both shares from seasons of the simulated house).
+    private const double ComfortLossShare = 0.8;
+    private const double FrostLossShare = 0.6;
 
     /// <summary>Finds the want.</summary>
     /// <param name="settings">What is known of the house.</param>
@@ -38,7 +42,7 @@ public static class WantRule
     {
         double set = SetPointC(settings, localHour);
         double frost = FrostWatts(settings, houseC, outsideC, headKelvin);
-        double comfort = Watts(settings, set + bankedKelvin, houseC, outsideC);
+        double comfort = Watts(settings, set + bankedKelvin, houseC, outsideC, ComfortLossShare, ComfortPullShare);
         return new HouseWant(frost, Math.Max(frost, comfort), set);
     }
 
@@ -49,7 +53,7 @@ public static class WantRule
     /// <param name="headKelvin">How far above the minimum it is held, K, 0 or more.</param>
     public static double FrostWatts(
         ControlSettings settings, double houseC, double outsideC, double headKelvin = Foresight.Course.UsualHeadKelvin) =>
-        Watts(settings, settings.HouseMinimumC + headKelvin, houseC, outsideC);
+        Watts(settings, settings.HouseMinimumC + headKelvin, houseC, outsideC, FrostLossShare, FrostPullShare);
 
     /// <summary>The house set point at a time of day, °C: day, night, and a pre-warm before dawn.</summary>
     public static double SetPointC(ControlSettings settings, double localHour)
@@ -58,10 +62,11 @@ public static class WantRule
         return localHour >= begins && localHour < settings.NightBeginsHour ? settings.HouseDayC : settings.HouseNightC;
     }
 
-    private static double Watts(ControlSettings settings, double wishC, double houseC, double outsideC)
+    private static double Watts(
+        ControlSettings settings, double wishC, double houseC, double outsideC, double lossShare, double pullShare)
     {
-        double loss = Math.Max(0, LossShare * settings.HouseLossWPerK * (wishC - outsideC));
-        double pull = PullShare * settings.HouseLossWPerK * (wishC - houseC);
+        double loss = Math.Max(0, lossShare * settings.HouseLossWPerK * (wishC - outsideC));
+        double pull = pullShare * settings.HouseLossWPerK * (wishC - houseC);
         return Math.Max(0, loss + Math.Min(pull, loss));
     }
 }

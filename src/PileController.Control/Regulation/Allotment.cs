@@ -25,6 +25,12 @@ internal static class Allotment
     private const double UrgentSeconds = 2700;
     private const double UrgentStarts = 8;
 
+    // Starts that have piled up in a cold spell make the next runs longer, by so much of the least run each.
+    private const double LongerShare = 0.12;
+
+    /// <summary>Most starts that are remembered: after a cold spell the next run for comfort is a day away, and not weeks.</summary>
+    internal const double MostStarts = 12;
+
     // A tick more or less of the run before is not to put the next one off; in an hour a tick of warm water counts for more.
     private const double SlackShare = 0.03;
     private const double RelaySlackShare = 0.1;
@@ -48,6 +54,12 @@ internal static class Allotment
 
     /// <summary>Time in which one start of the pump wears off, s.</summary>
     public static double PumpSpanSeconds(PumpDrive drive) => drive == PumpDrive.OnOff ? RelaySpanSeconds : SpanSeconds;
+
+    /// <summary>How long a run goes on at least, s: a pump that knows full and off only swings the house enough as it is.</summary>
+    /// <param name="settings">The drive and its least run.</param>
+    /// <param name="starts">Starts not yet worn off, this run's among them.</param>
+    public static double LeastRunSeconds(ControlSettings settings, double starts) =>
+        settings.PumpLeastRunSeconds * (settings.Drive == PumpDrive.OnOff ? 1 : 1 + (LongerShare * Math.Max(0, starts - 1)));
 
     /// <summary>The memory with what has worn off of all starts in a tick.</summary>
     /// <param name="memory">The memory.</param>

@@ -70,7 +70,7 @@ internal static class PumpRegulator
                 return (0, memory.ValveOpening, next);
             }
         }
-        else if (held >= settings.PumpLeastRunSeconds && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent, span))))
+        else if (held >= Allotment.LeastRunSeconds(settings, memory.PumpStarts) && (grantWatts <= 0 || (inRuns && Done(settings, next, grantWatts, urgent, span))))
         {
             return (0, memory.ValveOpening, next);
         }

@@ -9,11 +9,11 @@ namespace PileController.Control.Regulation;
 /// <param name="ThermostatOn">Baselines: the house thermostat calls for heat.</param>
 /// <param name="CutOut">Baselines: the cut-out at the turns is open.</param>
 /// <param name="ValveOpening">Opening the valve was told, 0 to 1.</param>
-/// <param name="PumpStarts">Starts of the pump for a draw that have not worn off.</param>
+/// <param name="PumpStarts">Starts of the pump for a draw that have not worn off, 12 at most.</param>
 /// <param name="WaterYieldWatts">Heat that a flow of 1 L/min carries, smoothed, W; 0 before any was metered.</param>
 /// <param name="FlowExcess">How much more flows than the loop's curve says, as a share of it (learned; -1 to 2).</param>
 /// <param name="AirCreditJoules">Granted to the air and not yet drawn, J.</param>
-/// <param name="BlowerStarts">Starts of the blower that have not worn off.</param>
+/// <param name="BlowerStarts">Starts of the blower that have not worn off, 12 at most.</param>
 /// <param name="AirYieldWatts">Heat that the air carries at full duty, smoothed, W; 0 before any was metered.</param>
 public readonly record struct RegulatorMemory(
     double PumpDuty, double BlowerDuty, long PumpSinceMilliseconds, long BlowerSinceMilliseconds,

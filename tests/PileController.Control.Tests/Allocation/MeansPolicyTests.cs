@@ -7,6 +7,7 @@ namespace PileController.Control.Tests.Allocation;
 public sealed class MeansPolicyTests
 {
     private static readonly ControlSettings Settings = new() { Confidence = 0.5 };
+    private static readonly ControlSettings Ducts = Settings with { DuctWPerK = 20 };
     private static readonly Instant Autumn = new(new DateTimeOffset(2025, 11, 10, 3, 0, 0, TimeSpan.Zero).ToUnixTimeMilliseconds(), 0, 0);
     private static readonly Reach Wide = new(20_000, 2000);
 
@@ -82,11 +83,19 @@ public sealed class MeansPolicyTests
     public void Decide_WaterReachesTooLittle_AirTakesTheRestNearTheMinimum()
     {
         Grant near = Decide(Heap(60, 1000), house: 4, outside: -10, new Reach(800, 500));
-        Grant far = Decide(Heap(60, 2000), house: 9, outside: 8, new Reach(800, 500));
 
         Assert.Equal(800, near.WaterW);
         Assert.Equal(500, near.AirW);
-        Assert.Equal(0, far.AirW);
+    }
+
+    [Fact]
+    public void Decide_WaterReachesTooLittleForComfort_AirHelpsGentlyButNeverThroughTheHeap()
+    {
+        Grant closed = Decide(Heap(60, 2000), house: 9, outside: 0, new Reach(800, 2000), settings: Ducts);
+        Grant through = Decide(Heap(60, 2000), house: 9, outside: 0, new Reach(800, 2000), settings: Ducts with { DuctWPerK = 0 });
+
+        Assert.Equal((800, 800), (closed.WaterW, closed.AirW));
+        Assert.Equal((800, 0), (through.WaterW, through.AirW));
     }
 
     [Fact]
@@ -129,8 +138,9 @@ public sealed class MeansPolicyTests
         Assert.True(Decide(Heap(53, 1000), house: 12.5, outside: 10).WantW > Decide(Heap(49, 1000), house: 12.5, outside: 10).WantW);
 
     private static Grant Decide(
-        HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, double power = 1) =>
-        MeansPolicy.Decide(Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, power, 0);
+        HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, double power = 1,
+        ControlSettings? settings = null) =>
+        MeansPolicy.Decide(settings ?? Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, power, 0);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }

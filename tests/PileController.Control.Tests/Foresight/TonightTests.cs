@@ -103,7 +103,7 @@ public sealed class TonightTests
         TonightLearned learned = TonightLearned.Fresh;
         for (int i = 0; i < 200; i++)
         {
-            learned = (learned with { Due = Said(0, 12, Nothing) }).After(-20);
+            learned = (learned with { Due = Said(0, 12, Nothing) }).After(-20, Settings.HouseMinimumC);
         }
 
         Assert.Equal((-3, 3), (learned.BiasK, learned.Spread2));
@@ -118,7 +118,7 @@ public sealed class TonightTests
         for (int i = 0; i < 200; i++)
         {
             Tonight said = Said(0, 12, Nothing);
-            learned = (learned with { Due = said }).After(said.MinimumP50C);
+            learned = (learned with { Due = said }).After(said.MinimumP50C, Settings.HouseMinimumC);
         }
 
         Assert.Equal(0.3, learned.Spread2, 1e-9);

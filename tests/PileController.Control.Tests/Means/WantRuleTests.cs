@@ -26,6 +26,15 @@ public sealed class WantRuleTests
         Assert.Equal(4 * 220, WantRule.Of(Settings, 14, -5, 12).ComfortW - WantRule.Of(Settings, 15, -5, 12).ComfortW, 1e-9);
 
     [Fact]
+    public void FrostWatts_HouseAtItsMinimum_WantsLessOfTheLossAndIsPulledHarderThanForComfort()
+    {
+        double at = WantRule.FrostWatts(Settings, 5, -10, 0);
+
+        Assert.Equal(0.6 * 220 * (5 - -10), at, 1e-9);
+        Assert.Equal(8 * 220 * 0.5, WantRule.FrostWatts(Settings, 4.5, -10, 0) - at, 1e-9);
+    }
+
+    [Fact]
     public void Of_WarmHouse_WantsNothing() => Assert.Equal(0, WantRule.Of(Settings, 25, -5, 12).ComfortW);
 
     [Fact]

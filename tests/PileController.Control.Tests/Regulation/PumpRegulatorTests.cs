@@ -1,4 +1,6 @@
 using CsCheck;
+using PileController.Control.Decisions;
+using PileController.Control.Modes;
 using PileController.Control.Regulation;
 
 namespace PileController.Control.Tests.Regulation;
@@ -75,6 +77,32 @@ public sealed class PumpRegulatorTests
     [InlineData(300_000, false)]
     public void Step_GrantGone_RunsItsLeastTimeOut(long ran, bool runs) => Assert.Equal(
         runs, Step(Settings, Running with { PumpSinceMilliseconds = Hour }, 0, false, 1000, 2, Hour + ran).Duty > 0);
+
+    // 300 s, and 12 % of them for each of six starts beyond the first: 516 s.
+    [Theory]
+    [InlineData(PumpDrive.Duty, 515_990, true)]
+    [InlineData(PumpDrive.Duty, 516_000, false)]
+    [InlineData(PumpDrive.OnOff, 516_000, false)]
+    public void Step_GrantGoneAfterManyStarts_RunsOnLonger(PumpDrive drive, long ran, bool runs)
+    {
+        ControlSettings settings = Settings with { Drive = drive };
+        RegulatorMemory memory = Running with { PumpStarts = 7, PumpSinceMilliseconds = Hour };
+
+        Assert.Equal(runs, Step(settings, memory, 0, false, 1000, 2, Hour + ran).Duty > 0);
+    }
+
+    [Fact]
+    public void Remember_StartWithoutEnd_LetsComfortWaitADayAndNotWeeks()
+    {
+        RegulatorMemory memory = new();
+        for (int start = 0; start < 200; start++)
+        {
+            memory = OutputRule.Remember(memory, memory with { PumpDuty = 0, BlowerDuty = 0 }, new Outputs(1, 1, 1, false), Mode.Drawing, Hour);
+        }
+
+        Assert.InRange(memory.PumpStarts * Allotment.SpanSeconds, 43_200, 86_400);
+        Assert.InRange(memory.BlowerStarts * Allotment.SpanSeconds, 43_200, 86_400);
+    }
 
     [Fact]
     public void Step_SpanGivenAhead_StopsThoughSomethingIsGranted()

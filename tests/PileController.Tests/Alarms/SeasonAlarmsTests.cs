@@ -44,9 +44,12 @@ public sealed class SeasonAlarmsTests(ITestOutputHelper output)
         }
 
         AlarmEvent[] raised = [.. run.Raised];
-        int worst = raised.Length == 0
+
+        // A spell that is told the evening before and then freezes the house is one matter told twice.
+        AlarmEvent[] matters = [.. raised.Where(one => one.FirstUp)];
+        int worst = matters.Length == 0
             ? 0
-            : raised.Max(first => raised.Count(
+            : matters.Max(first => matters.Count(
                 one => one.UtcMilliseconds >= first.UtcMilliseconds && one.UtcMilliseconds < first.UtcMilliseconds + WeekMilliseconds));
         output.WriteLine(
             $"| {file} {year} | {raised.Count(one => one.Key == "tonightPoor")} | {raised.Count(one => one.Key == "houseFrost")} | {raised.Count(one => !OfTheWeather.Contains(one.Key))} | {raised.Length * 7.0 / Days:0.00} | {worst} | {poor} | {told} |");
@@ -54,6 +57,7 @@ public sealed class SeasonAlarmsTests(ITestOutputHelper output)
         // Nothing but what the weather does, and in no seven days more than one.
         Assert.All(raised, one => Assert.Contains(one.Key, OfTheWeather));
         Assert.InRange(worst, 0, 1);
+        Assert.InRange(raised.Length, 0, Days / 7);
         Assert.Equal(poor, told);
     }
 

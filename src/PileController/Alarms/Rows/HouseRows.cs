@@ -13,6 +13,7 @@ internal static class HouseRows
     // Between the morning the statement reaches to and noon it speaks of a night that is far off.
     private const double NoonHour = 12;
     private const double EveningHour = Control.Foresight.Tonight.EveningHour;
+    private const double DarkHour = EveningHour + 2;
     private const double MorningHour = Control.Foresight.Tonight.MorningHour;
     private const double ChanceDeadBand = 0.1;
 
@@ -21,7 +22,7 @@ internal static class HouseRows
 
     public static IEnumerable<AlarmRow> Of(AlarmPlace place) =>
     [
-        new("tonightPoor", "Tonight will likely be too cold for the house", Medium, AlarmGroup.House, Poor)
+        new("tonightPoor", "Tonight will likely be too cold for the house", Medium, AlarmGroup.House, (facts, standing) => Poor(facts, standing, place.Control.HouseMinimumC))
         {
             Cause = "The night is colder than what the heap can give.",
             Consequence = $"The house falls below its minimum, {place.Control.HouseMinimumC:0.#} °C, and plants suffer.",
@@ -73,7 +74,7 @@ internal static class HouseRows
     // A night that brushes its minimum is what the heap was told to allow.
     private const double ColdMarginK = 0.5;
 
-    private static bool? Poor(AlarmFacts facts, bool standing)
+    private static bool? Poor(AlarmFacts facts, bool standing, double minimumC)
     {
         if (facts.Decision?.Tonight is not { } said)
         {
@@ -85,6 +86,8 @@ internal static class HouseRows
             return said.ChanceOfHolding < Control.Foresight.Tonight.PoorBelow + ChanceDeadBand;
         }
 
-        return said.Poor && (facts.At.LocalHour >= NoonHour || facts.At.LocalHour < MorningHour);
+        // From noon to dark there is time to set up other heat; later only what is worse than a brush is worth being woken for.
+        return said.Poor && (facts.At.LocalHour is >= NoonHour and < DarkHour
+            || ((facts.At.LocalHour >= DarkHour || facts.At.LocalHour < MorningHour) && said.MinimumP50C < minimumC - ColdMarginK));
     }
 }
