@@ -47,7 +47,7 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
         page.PageError += (_, fault) => troubles.Add(fault);
         await page.GotoAsync("/");
         await Expect(page.Locator("#link-state[data-state=live]")).ToBeVisibleAsync(new() { Timeout = 30_000 });
-        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Sign in" }).ClickAsync();
         await page.GetByLabel("Your name, for the record").First.FillAsync("Robin");
         await page.GetByLabel("Passphrase", new() { Exact = true }).FillAsync(demo.Passphrase!);
         await page.Keyboard.PressAsync("Enter");

@@ -62,6 +62,24 @@ public sealed class SignInTests(BrowserBench browser) : IClassFixture<BrowserBen
     }
 
     [Fact]
+    public async Task SignIn_TappedBeforeTheScriptsHaveCome_IsOpenedOnceTheyHave()
+    {
+        await using PageBench bench = await browser.OpenAsync(passphrase: Passphrase);
+        TaskCompletionSource held = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        await bench.Page.RouteAsync("**/js/**", async route =>
+        {
+            await held.Task;
+            await route.ContinueAsync();
+        });
+        await bench.Page.GotoAsync("/", new() { WaitUntil = WaitUntilState.Commit });
+        await bench.Page.GetByRole(AriaRole.Link, new() { Name = "Sign in" }).ClickAsync();
+        held.SetResult();
+
+        await Expect(bench.Page.GetByRole(AriaRole.Heading, new() { Name = "Sign in" })).ToBeVisibleAsync();
+        Assert.Empty(bench.Troubles);
+    }
+
+    [Fact]
     public async Task SignOut_OnThePage_TakesTheRightToSteer()
     {
         await using PageBench bench = await browser.OpenAsync(1280, passphrase: Passphrase);

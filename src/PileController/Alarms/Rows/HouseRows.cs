@@ -86,8 +86,8 @@ internal static class HouseRows
             return said.ChanceOfHolding < Control.Foresight.Tonight.PoorBelow + ChanceDeadBand;
         }
 
-        // From noon to dark there is time to set up other heat; later only what is worse than a brush is worth being woken for.
+        // From noon to dark there is time to set up other heat; later only what may be worse than a brush is worth being woken for.
         return said.Poor && (facts.At.LocalHour is >= NoonHour and < DarkHour
-            || ((facts.At.LocalHour >= DarkHour || facts.At.LocalHour < MorningHour) && said.MinimumP50C < minimumC - ColdMarginK));
+            || ((facts.At.LocalHour >= DarkHour || facts.At.LocalHour < MorningHour) && said.MinimumP10C < minimumC - ColdMarginK));
     }
 }

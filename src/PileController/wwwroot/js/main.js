@@ -146,7 +146,7 @@ function schemeButton() {
   byId("scheme").querySelectorAll("path").forEach((path, at) => mark(path, "fill", halves[at]));
 }
 
-function sessionButton(state) {
+function sessionLink(state) {
   const text = state === null || (state.needsPassphrase && !state.signedIn) ? say.NAMES.signIn : state.needsPassphrase ? say.signedIn : say.access;
   put(byId("session"), text);
   mark(byId("session"), "aria-label", state?.signedIn ? say.signedInAs(state.name) : null);
@@ -168,9 +168,8 @@ async function askSession() {
 }
 
 links();
-session.listen(sessionButton);
+session.listen(sessionLink);
 session.whenWanted(toSignIn);
-byId("session").addEventListener("click", toSignIn);
 feed.whenRefused(askSession);
 askSession();
 byId("units").addEventListener("click", () => {

@@ -78,7 +78,7 @@ public partial class SightApiTests
         string page = new SightPage(new PileController.Panel.Assets.PanelAssets()).Empty(new SightReader(false, PanelScheme.Dark, SightAccess.SignedOut));
 
         Assert.Contains("<meta name=\"color-scheme\" content=\"dark\">", page, StringComparison.Ordinal);
-        Assert.Contains("id=\"session\">Sign in<", page, StringComparison.Ordinal);
+        Assert.Contains("id=\"session\" href=\"#sign-in\">Sign in<", page, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\{\w+\}", page);
     }
 

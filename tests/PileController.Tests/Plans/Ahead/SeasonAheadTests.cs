@@ -92,8 +92,12 @@ public class SeasonAheadTests
         AheadRequest request = AheadBench.Request(seasons: 2, days: 150);
         Dictionary<string, TickFigure> figures = TickCheck.Of(request, season, CancellationToken.None).ToDictionary(f => f.Name);
         Assert.All(
-            (string[])["drawnKWh", "usefulKWh", "generatedKWh", "coldDegreeHours", "dryMassLostKg", "waterLostKg"],
+            (string[])["drawnKWh", "usefulKWh", "generatedKWh", "dryMassLostKg", "waterLostKg"],
             name => Assert.True(Math.Abs(figures[name].ErrorShare!.Value) <= 0.02, $"{figures[name]}"));
+
+        // A season that is hardly ever too cold has next to nothing to take a share of: one brush more or less is half a K·h.
+        TickFigure cold = figures["coldDegreeHours"];
+        Assert.True(Math.Abs(cold.Planning!.Value - cold.Full!.Value) <= Math.Max(0.02 * cold.Full.Value, 0.5), $"{cold}");
     }
 
     [Fact]
