@@ -1,5 +1,7 @@
 using System.Runtime.ExceptionServices;
+using System.Text.Json;
 using Microsoft.Extensions.Time.Testing;
+using PileController.Control;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
 using PileController.Records.Keeping;
@@ -21,7 +23,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
     private const int RefusesEvery = 3;
     private const int RefusesWithin = 60;
     private static readonly int Places = Trials.Of("PILE_DAMAGE", 120);
-    private static readonly List<TickEntry> History = TrialTicks.First(Ticks + More, seed: 21);
+    private static readonly List<TickEntry> History = TrialTicks.FirstLearned(Ticks + More, seed: 21);
     private static readonly RecordOptions Options = new() { DataDirectory = "simulated", BlockTicks = 40, FileTicks = 400 };
     private static readonly Dictionary<string, byte[]> Sound = Written();
     private static readonly Dictionary<long, (long[] Cells, string Where)> Truth = TruthOf();
@@ -135,6 +137,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
                 continue;
             }
 
+            AssertMemoryIsRightOrLost(batch, what);
             long[][] columns = Columns(batch);
             for (int row = 0; row < batch.Count; row++)
             {
@@ -147,6 +150,21 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
 
         return found;
     }
+
+    // Ticks after the damage go on from no memory of these.
+    private static void AssertMemoryIsRightOrLost(PackedBatch batch, string what)
+    {
+        if (batch.Head.LastSequence <= Ticks)
+        {
+            BatchText text = batch.Text();
+            Assert.True(
+                (text.IsBeforeLost || IsSame(text.MemoryBefore, History[(int)batch.FirstSequence - 1].MemoryBefore))
+                && (text.HandedOn is not { } after || IsSame(after, History[(int)batch.Head.LastSequence - 1].MemoryAfter)),
+                $"{what}: a memory of tick {batch.FirstSequence} to {batch.Head.LastSequence} is wrong.");
+        }
+    }
+
+    private static bool IsSame(JsonElement stored, Memory memory) => stored.GetRawText() == RecordJson.Of(memory).GetRawText();
 
     private static string Damage(byte[] bytes, int kind, Random random)
     {
