@@ -115,7 +115,7 @@ internal sealed class TailFile : IDisposable
     // A process that was killed may have left its last frame unsynced; from here on it counts.
     private static byte[] ReadSafely(IRecordDisk disk)
     {
-        Stream stream = disk.Open(Name);
+        Stream stream = disk.Open(Name, RoomBytes);
         stream.Flush();
         return ReadAll(stream);
     }

@@ -134,7 +134,9 @@ public sealed class LostMemoryTests
     private static SimulatedDisk Killed()
     {
         SimulatedDisk disk = new();
-        CutTrial.Write(Open(disk, new Faults()), History);
+        RecordKeeper keeper = Open(disk, new Faults());
+        CutTrial.Write(keeper, History);
+        keeper.Flush();
         return disk.AfterKill();
     }
 

@@ -123,7 +123,7 @@ public sealed class LeanFrameTests
 
         TailContents found = TailFile.Peek(disk);
 
-        Assert.True(before > 5, $"{before} batches of an earlier build.");
+        Assert.NotEqual(0, before);
         Assert.Equal((before + 2, 0, 0, 0), (found.Packs.Count, found.DamagedPlaces, found.TornBytes, found.TicksWithoutMemory));
         Assert.Equal([551L, 557], found.Packs.Skip(before).Select(pack => pack.Batch.FirstSequence));
         Assert.Equal(0, disk.BytesOf(TailFile.Name).Length % TailFrame.PageBytes);
