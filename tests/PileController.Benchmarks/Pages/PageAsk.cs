@@ -41,7 +41,7 @@ internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minute
                     continue;
                 default:
                     error.WriteLine(
-                        $"'{args[at]} {value}' is not understood. Allowed: [DIR] [--days {LongRecord.LeastDays} to {LongRecord.MostDays}] [--viewers 1 to {MostViewers}] [--minutes 1 to {MostMinutes}] [--at URL] [--json FILE].");
+                        $"'{args[at]} {value}' is not understood. Allowed: [DIR] [--days {LongRecord.LeastDays} to {LongRecord.MostDays}, since fewer leave nothing to drag] [--viewers 1 to {MostViewers}] [--minutes 1 to {MostMinutes}] [--at URL] [--json FILE].");
                     return null;
             }
 
