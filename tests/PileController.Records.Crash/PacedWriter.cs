@@ -32,7 +32,7 @@ public static class PacedWriter
         await using FileStream words = new(told, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
         RecordOptions options = OptionsFor(folder);
         await using LiteRecord record = LiteRecord.Open(options);
-        Memory memory = await record.LastMemoryAsync(CancellationToken.None) ?? Memory.Fresh;
+        Memory memory = await record.LastMemoryAsync(CancellationToken.None) ?? TrialTicks.Learned;
         long safe = 0;
         foreach (TickEntry tick in TrialTicks.From(memory, seed).Take(ticks))
         {

@@ -16,7 +16,7 @@ if (args is [_, _, { } toldTo, { } ticks])
 
 RecordOptions options = new() { DataDirectory = folder, BlockTicks = 60, FileTicks = 5000 };
 await using LiteRecord record = LiteRecord.Open(options);
-Memory memory = await record.LastMemoryAsync(CancellationToken.None) ?? Memory.Fresh;
+Memory memory = await record.LastMemoryAsync(CancellationToken.None) ?? TrialTicks.Learned;
 long told = 0;
 foreach (TickEntry tick in TrialTicks.From(memory, seed))
 {

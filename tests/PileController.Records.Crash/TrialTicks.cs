@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Estimation;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 
@@ -18,6 +19,15 @@ public static class TrialTicks
     [
         ReadingQuality.NoAnswer, ReadingQuality.BadChecksum, ReadingQuality.Shorted, ReadingQuality.PowerOnValue, ReadingQuality.Late,
     ];
+
+    /// <summary>
+    /// A memory as long as one that has learned for days, of which ticks change little: it takes more than a page of the tail
+    /// whole, and what differs less.
+    /// </summary>
+    public static Memory Learned { get; } = Memory.Fresh with
+    {
+        Estimator = EstimatorMemory.Fresh with { Belief = new HeapBelief { Upper = Noise(HeapBelief.UpperSize) } },
+    };
 
     /// <summary>An endless run of ticks that goes on from <paramref name="memory"/>.</summary>
     public static IEnumerable<TickEntry> From(Memory memory, int seed)
@@ -39,6 +49,9 @@ public static class TrialTicks
 
     /// <summary>The first <paramref name="count"/> ticks of a fresh record.</summary>
     public static List<TickEntry> First(int count, int seed = 1) => [.. From(Memory.Fresh, seed).Take(count)];
+
+    /// <summary>The first <paramref name="count"/> ticks of a record that begins with <see cref="Learned"/>.</summary>
+    public static List<TickEntry> FirstLearned(int count, int seed = 1) => [.. From(Learned, seed).Take(count)];
 
     /// <summary>When a tick is.</summary>
     public static Instant At(long sequence) =>
@@ -79,6 +92,12 @@ public static class TrialTicks
             Note = commands.Count > 0 ? $"Taken, {commands.Count} of them." : null,
         };
         return (decision, memory with { Sequence = sequence, Mode = mode, Totals = totals });
+    }
+
+    private static double[] Noise(int count)
+    {
+        Random random = new(3);
+        return [.. Enumerable.Range(0, count).Select(_ => random.NextDouble())];
     }
 
     private static RigReadings Readings(double[] values, Random first, Random later)

@@ -9,7 +9,7 @@ namespace PileController.Records.Accounts;
 /// <param name="FirstUtcMilliseconds">Wall time of the first tick counted.</param>
 /// <param name="MiddleUtcMilliseconds">Wall time of the tick in the middle.</param>
 /// <param name="LastUtcMilliseconds">Wall time of the last tick.</param>
-/// <param name="Before">Running totals before the first tick; null when the block is counted from its middle on.</param>
+/// <param name="Before">Running totals before the first tick; null when the block is counted from its middle on, or they are lost.</param>
 /// <param name="After">Running totals after the last.</param>
 /// <param name="Figures">What was counted tick by tick; a pump that ran at the first tick counts as one start.</param>
 /// <param name="PumpOnFirst">The pump was told to run at the first tick.</param>

@@ -36,7 +36,7 @@ internal static class BlockAccounting
         double[] duty = Values(PumpDuty, batch);
         return new BlockAccount(
             text.Origin.SettingsHash, batch.FirstSequence + first, batch.Head.LastSequence, utc[first],
-            utc[first + ((utc.Length - first) / 2)], utc[^1], first == 0 ? TotalsOf(text.MemoryBefore) : null, after,
+            utc[first + ((utc.Length - first) / 2)], utc[^1], first == 0 && !text.IsBeforeLost ? TotalsOf(text.MemoryBefore) : null, after,
             Count(batch, first, rules, utc, duty, LitOf(text.MemoryAfter)), duty[first] > 0, duty[^1] > 0);
     }
 
@@ -83,7 +83,7 @@ internal static class BlockAccounting
         Part(Part(memory, nameof(Memory.Estimator)), nameof(Memory.Estimator.Lit)).GetBoolean();
 
     private static JsonElement Part(JsonElement whole, string name) =>
-        whole.TryGetProperty(JsonNamingPolicy.CamelCase.ConvertName(name), out JsonElement part)
+        whole.ValueKind == JsonValueKind.Object && whole.TryGetProperty(JsonNamingPolicy.CamelCase.ConvertName(name), out JsonElement part)
             ? part
             : throw new JsonException($"The stored memory has no '{name}'.");
 }

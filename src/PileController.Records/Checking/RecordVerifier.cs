@@ -103,6 +103,11 @@ public static class RecordVerifier
             tell("a command belongs to none of its ticks.");
         }
 
+        if (text.IsAnyLost)
+        {
+            tell("a memory went with a damaged frame of the tail; its ticks are there and cannot be decided again.");
+        }
+
         IReadOnlyList<DecisionLine> lines = stored.Lines();
         CheckLines(batch, columns, lines, tell);
         return lines.Count;

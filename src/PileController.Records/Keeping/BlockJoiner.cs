@@ -8,7 +8,7 @@ internal static class BlockJoiner
     /// <summary>
     /// Blocks, in order, each closed as soon as it has <paramref name="blockTicks"/> ticks or more; a batch is never
     /// split. A new one begins at a gap in the sequence, where a tick was not given what the one before handed on
-    /// (a restart), and where the origin changes.
+    /// (a restart), where the origin changes, and behind a batch that cannot be decided again.
     /// </summary>
     public static IReadOnlyList<PackedTicks> Join(IReadOnlyList<PackedTicks> packs, int blockTicks)
     {
@@ -25,6 +25,7 @@ internal static class BlockJoiner
                 && pack.Batch.FirstSequence == nextSequence
                 && builder.Count < blockTicks
                 && text.Origin == before!.Origin
+                && text.IsBeforeLost == before.IsBeforeLost
                 && text.MemoryBefore.GetRawText() == before.MemoryAfter.GetRawText();
             if (!goesOn)
             {

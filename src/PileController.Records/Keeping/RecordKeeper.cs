@@ -153,7 +153,13 @@ internal sealed class RecordKeeper : IDisposable
         {
             // A memory that is older than the last tick, for want of a newer, must not count those numbers again.
             _lastMemory ??= _toStore.MemoryText is { } text ? RecordJson.ToMemory(text) : null;
-            return _lastMemory is { } memory && memory.Sequence < LastSequence ? memory with { Sequence = LastSequence } : _lastMemory;
+            if (_lastMemory is { } memory && memory.Sequence < LastSequence)
+            {
+                _faults.Stand($"What tick {LastSequence} handed on is lost: it goes on from what tick {memory.Sequence} handed on.");
+                _lastMemory = memory with { Sequence = LastSequence };
+            }
+
+            return _lastMemory;
         }
         catch (JsonException exception)
         {

@@ -40,20 +40,17 @@ internal sealed record RecordStart(
         long stored = store.Ticks.LastSequence;
         TailBase? start = tail.Found.Base;
         PackedTicks[] pending = [.. tail.Found.Packs.Where(pack => pack.Batch.FirstSequence > stored)];
-        if (pending.Length > 0)
-        {
-            return new RecordStart(store, tail, pending, pending[^1].Batch.Head.LastSequence, pending[^1].Batch.Text().MemoryAfter);
-        }
-
-        JsonElement? memory = start?.Memory;
-        if (stored > 0 && (start is null || stored > start.LastSequence))
-        {
-            memory = LastStored(store, faults) ?? memory;
-        }
-
-        long last = Math.Max(Math.Max(stored, start?.LastSequence ?? 0), store.Lasting.LastSequence);
-        return new RecordStart(store, tail, pending, last, memory ?? LastSummedUp(store, faults));
+        long last = pending.Length > 0
+            ? pending[^1].Batch.Head.LastSequence
+            : Math.Max(Math.Max(stored, start?.LastSequence ?? 0), store.Lasting.LastSequence);
+        JsonElement? memory = PackedTicks.NewestMemory(pending) ?? MemoryOf(start, store, faults) ?? LastSummedUp(store, faults);
+        return new RecordStart(store, tail, pending, last, memory);
     }
+
+    private static JsonElement? MemoryOf(TailBase? start, RecordStore store, Faults faults) =>
+        start is null || store.Ticks.LastSequence > start.LastSequence
+            ? LastStored(store, faults) ?? start?.Memory
+            : start.Memory;
 
     private static TailFile Open(IRecordDisk disk, Faults faults)
     {
@@ -89,6 +86,11 @@ internal sealed record RecordStart(
             faults.Stand($"The tail was damaged in {tail.DamagedPlaces} places; a copy was set aside.");
         }
 
+        if (tail.TicksWithoutMemory is > 0 and int ticks)
+        {
+            faults.Stand($"{ticks} ticks of the tail are told by what differs from a frame that is damaged: they are kept, and cannot be decided again.");
+        }
+
         // Which of the two it is cannot be told from what is left.
         if (tail.TornBytes > 0)
         {
@@ -108,7 +110,7 @@ internal sealed record RecordStart(
         StoredBatch? last = new RecordContents(store, []).StoredAfter(store.Ticks.LastSequence - 1, faults.Damaged).LastOrDefault();
         try
         {
-            return last?.Batch().Text().MemoryAfter;
+            return last?.Batch().Text().HandedOn;
         }
         catch (Exception exception) when (RecordShelf.IsDamage(exception))
         {

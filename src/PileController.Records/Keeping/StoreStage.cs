@@ -122,7 +122,7 @@ internal sealed class StoreStage
 
     private void Commit()
     {
-        JsonElement? memory = _pending.Count > 0 ? _pending[^1].Batch.Text().MemoryAfter : MemoryText;
+        JsonElement? memory = PackedTicks.NewestMemory(_pending) ?? MemoryText;
 
         // A commit whose call failed may have gone through all the same (LiteDB issue 2821).
         _store.Ticks.Recover(_faults);

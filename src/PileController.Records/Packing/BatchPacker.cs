@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace PileController.Records.Packing;
 
@@ -42,8 +41,7 @@ internal sealed class BatchPacker
         head.Write(_whole);
         _whole.Number((ulong)columns);
         _columns.WriteTo(_whole);
-        Section.Write(_whole, JsonSerializer.SerializeToUtf8Bytes(text, RecordJson.Options));
-        return PackedBatch.Parse(_whole.Seal());
+        return PackedBatch.Of(_whole.Written, text);
     }
 
     private static int Filled(long[] cells, int stride, int count)

@@ -32,6 +32,19 @@ internal sealed class PackedBatch
     /// <summary>How many ticks.</summary>
     public int Count => Head.Count;
 
+    /// <summary>Its bytes up to the text that goes with the ticks: <see cref="Of"/> makes the batch again.</summary>
+    public ReadOnlySpan<byte> WithoutText => Bytes.AsSpan(0, _columns.End);
+
+    /// <summary>Joins the bytes up to the text with a text, and seals them.</summary>
+    /// <exception cref="InvalidDataException">They are no such bytes.</exception>
+    public static PackedBatch Of(ReadOnlySpan<byte> withoutText, BatchText text)
+    {
+        ByteSink whole = new();
+        whole.Bytes(withoutText);
+        Section.Write(whole, JsonSerializer.SerializeToUtf8Bytes(text, RecordJson.Options));
+        return Parse(whole.Seal());
+    }
+
     /// <summary>Checks the seal and reads head and directory.</summary>
     /// <exception cref="InvalidDataException">Damaged, or of a version this build does not know.</exception>
     public static PackedBatch Parse(byte[] bytes)

@@ -13,11 +13,15 @@ namespace PileController.Records.Storage;
 internal sealed record TailContents(
     TailBase? Base, IReadOnlyList<PackedTicks> Packs, int SoundBytes, int TornBytes, int DamagedPlaces)
 {
+    /// <summary>Ticks whose batch has lost a memory with a frame that is damaged.</summary>
+    public int TicksWithoutMemory => Packs.Where(pack => pack.Batch.Text().IsAnyLost).Sum(pack => pack.Batch.Count);
+
     /// <summary>Reads a whole tail.</summary>
     public static TailContents Of(byte[] bytes)
     {
         TailBase? start = null;
         List<PackedTicks> packs = [];
+        TailMemories known = TailMemories.None;
         int damaged = 0;
         int sound = 0;
         int at = 0;
@@ -36,7 +40,7 @@ internal sealed record TailContents(
             }
             else
             {
-                damaged += Take(body, packs);
+                damaged += Take(kind, body, packs, ref known);
             }
 
             at = next;
@@ -47,13 +51,19 @@ internal sealed record TailContents(
     }
 
     // A disk may give an old piece of a file in the place of a new one: ticks that are there already are not taken again.
-    private static int Take(byte[] body, List<PackedTicks> packs)
+    private static int Take(byte kind, byte[] body, List<PackedTicks> packs, ref TailMemories known)
     {
         long last = packs.Count == 0 ? 0 : packs[^1].Batch.Head.LastSequence;
-        PackedTicks[] found = [.. TailFrame.Packs(body)];
+        (IReadOnlyList<PackedTicks> found, TailMemories after) = TailFrame.Read(kind, body, known);
         PackedTicks[] fresh = [.. found.Where(pack => pack.Batch.FirstSequence > last)];
         packs.AddRange(fresh);
-        return found.Length == fresh.Length ? 0 : 1;
+        if (found.Count != fresh.Length)
+        {
+            return 1;
+        }
+
+        known = after;
+        return 0;
     }
 
     private static int NextFrame(byte[] bytes, int at)

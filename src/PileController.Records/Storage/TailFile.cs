@@ -14,8 +14,12 @@ internal sealed class TailFile : IDisposable
 
     // An hour of ticks with all channels comes to less.
     private const long RoomBytes = 512 * 1024;
+
+    // Where a whole frame is damaged, what is built on it is lost: the memories of ten minutes.
+    private const int MostLean = 9;
     private readonly IRecordDisk _disk;
     private Stream? _stream;
+    private TailMemories _known = TailMemories.None;
     private long _soundBytes;
     private TailBase? _owed;
 
@@ -57,7 +61,7 @@ internal sealed class TailFile : IDisposable
             Restart(start);
         }
 
-        byte[] frame = TailFrame.Of(packs);
+        (byte[] frame, TailMemories after) = TailFrame.Of(packs, _soundBytes, _known, MostLean);
         _stream ??= _disk.Open(Name);
         // What an attempt that failed may have left behind goes first.
         if (_stream.Length != _soundBytes)
@@ -69,12 +73,14 @@ internal sealed class TailFile : IDisposable
         _stream.Write(frame);
         _stream.Flush();
         _soundBytes += frame.Length;
+        _known = after;
     }
 
     /// <summary>Begins anew after <paramref name="start"/>, which the store holds safely.</summary>
     public void Restart(TailBase start)
     {
         _owed = start;
+        _known = TailMemories.None;
         byte[] frame = TailFrame.Of(start);
         _disk.Delete(NewName);
         using (Stream fresh = _disk.Open(NewName, RoomBytes))
@@ -109,7 +115,7 @@ internal sealed class TailFile : IDisposable
     // A process that was killed may have left its last frame unsynced; from here on it counts.
     private static byte[] ReadSafely(IRecordDisk disk)
     {
-        Stream stream = disk.Open(Name);
+        Stream stream = disk.Open(Name, RoomBytes);
         stream.Flush();
         return ReadAll(stream);
     }

@@ -35,7 +35,7 @@ internal sealed record SummedDay(
             {
                 PackedBatch batch = stored.Batch();
                 text = batch.Text();
-                memory = batch.Head.LastSequence <= last ? text.MemoryAfter : memory;
+                memory = batch.Head.LastSequence <= last ? text.HandedOn ?? memory : memory;
                 minutes.Add(
                     batch, (int)Math.Max(first - batch.FirstSequence, 0), (int)Math.Min(last - batch.FirstSequence + 1, batch.Count));
                 commands.AddRange(text.Commands

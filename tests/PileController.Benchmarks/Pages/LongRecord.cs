@@ -11,6 +11,9 @@ internal static class LongRecord
     /// <summary>As far as the demo's weather goes from the day its heap is built, less a day that is lived while it is watched.</summary>
     public const int MostDays = 332;
 
+    /// <summary>Fourteen days are seen at once and dragged over those before: in a shorter record nothing moves, and no frames are drawn.</summary>
+    public const int LeastDays = 60;
+
     /// <summary>Lives so many days.</summary>
     public static async Task MakeAsync(string folder, int days, TextWriter progress)
     {

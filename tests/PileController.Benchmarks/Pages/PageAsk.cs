@@ -27,7 +27,7 @@ internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minute
                 case "--at" when Uri.TryCreate(value, UriKind.Absolute, out Uri? page):
                     ask = ask with { At = page };
                     break;
-                case "--days" when int.TryParse(value, out int days) && days is >= 1 and <= LongRecord.MostDays:
+                case "--days" when int.TryParse(value, out int days) && days is >= LongRecord.LeastDays and <= LongRecord.MostDays:
                     ask = ask with { Days = days };
                     break;
                 case "--viewers" when int.TryParse(value, out int viewers) && viewers is >= 1 and <= MostViewers:
@@ -41,7 +41,7 @@ internal sealed record PageAsk(string? Folder, int Days, int Viewers, int Minute
                     continue;
                 default:
                     error.WriteLine(
-                        $"'{args[at]} {value}' is not understood. Allowed: [DIR] [--days 1 to {LongRecord.MostDays}] [--viewers 1 to {MostViewers}] [--minutes 1 to {MostMinutes}] [--at URL] [--json FILE].");
+                        $"'{args[at]} {value}' is not understood. Allowed: [DIR] [--days {LongRecord.LeastDays} to {LongRecord.MostDays}, since fewer leave nothing to drag] [--viewers 1 to {MostViewers}] [--minutes 1 to {MostMinutes}] [--at URL] [--json FILE].");
                     return null;
             }
 

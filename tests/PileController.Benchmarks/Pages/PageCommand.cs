@@ -1,4 +1,3 @@
-using System.Text.Json;
 using PileController.Benchmarks.Records;
 
 namespace PileController.Benchmarks.Pages;
@@ -8,37 +7,17 @@ internal static class PageCommand
 {
     private const double Life = 1;
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     /// <summary>Runs it.</summary>
     /// <param name="args">[DIR] [--days N] [--viewers N] [--minutes N] [--at URL] [--json FILE].</param>
     /// <param name="output">Where the figures go.</param>
     /// <param name="error">Where progress and refusals go.</param>
     /// <returns>0, or 2 for wrong use.</returns>
-    public static async Task<int> RunAsync(string[] args, TextWriter output, TextWriter error)
-    {
-        if (PageAsk.Of(args, error) is not { } ask)
-        {
-            return 2;
-        }
-
-        try
-        {
-            string text = JsonSerializer.Serialize(ask.At is { } page ? await TimedAsync(page, error) : await WatchedAsync(ask, error), Json);
-            output.WriteLine(text);
-            if (ask.JsonFile is { } file)
-            {
-                await File.WriteAllTextAsync(file, text + "\n");
-            }
-
-            return 0;
-        }
-        catch (IOException refused)
-        {
-            error.WriteLine(refused.Message);
-            return 2;
-        }
-    }
+    public static async Task<int> RunAsync(string[] args, TextWriter output, TextWriter error) =>
+        PageAsk.Of(args, error) is { } ask
+            ? await FigureRun.RunAsync(
+                ask.JsonFile, output, error, _ => ask.At is { } page ? TimedAsync(page, error) : WatchedAsync(ask, error))
+            : 2;
 
     // Beside the figures: how much else the machine had to do.
     private static async Task<object> TimedAsync(Uri page, TextWriter error)

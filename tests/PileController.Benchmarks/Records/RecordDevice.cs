@@ -1,4 +1,3 @@
-using System.Text.Json;
 using PileController.Records;
 using PileController.Records.Keeping;
 using PileController.Records.Storage;
@@ -13,7 +12,6 @@ namespace PileController.Benchmarks.Records;
 internal static class RecordDevice
 {
     private const int Days = 2;
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     /// <summary>Runs it.</summary>
     /// <param name="args">DIR [--days N] [--json FILE]; DIR has to lie on a device that nobody else writes to.</param>
@@ -33,24 +31,14 @@ internal static class RecordDevice
             return 2;
         }
 
-        try
-        {
-            using TrialDisk disk = TrialDisk.Open(ask.Folder);
-            using BlockDevice device = BlockDevice.Under(disk.Path);
-            string text = JsonSerializer.Serialize(Write(disk, device, ask.Days ?? Days), Json);
-            output.WriteLine(text);
-            if (ask.JsonFile is { } file)
-            {
-                await File.WriteAllTextAsync(file, text + "\n");
-            }
+        return await FigureRun.RunAsync(ask.JsonFile, output, error, _ => Task.FromResult<object>(Write(ask.Folder, ask.Days ?? Days)));
+    }
 
-            return 0;
-        }
-        catch (IOException refused)
-        {
-            error.WriteLine(refused.Message);
-            return 2;
-        }
+    private static DeviceFigures Write(string given, int days)
+    {
+        using TrialDisk disk = TrialDisk.Open(given);
+        using BlockDevice device = BlockDevice.Under(disk.Path);
+        return Write(disk, device, days);
     }
 
     private static DeviceFigures Write(TrialDisk trial, BlockDevice device, int days)

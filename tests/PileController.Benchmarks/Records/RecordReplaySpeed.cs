@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Text.Json;
 using PileController.Control;
 using PileController.Records;
 using PileController.Records.Checking;
@@ -11,7 +10,6 @@ namespace PileController.Benchmarks.Records;
 internal static class RecordReplaySpeed
 {
     private const int Days = 30;
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     /// <summary>Runs it.</summary>
     /// <param name="args">[DIR] [--days N] [--json FILE].</param>
@@ -25,6 +23,18 @@ internal static class RecordReplaySpeed
             return 2;
         }
 
+        bool isSame = false;
+        int run = await FigureRun.RunAsync(ask.JsonFile, output, error, async _ =>
+        {
+            (ReplayReport report, object figures) = await MeasureAsync(ask);
+            isSame = report.Identical == report.Ticks;
+            return figures;
+        });
+        return run == 0 && !isSame ? 1 : run;
+    }
+
+    private static async Task<(ReplayReport Report, object Figures)> MeasureAsync(RecordYearAsk ask)
+    {
         using TrialDisk disk = TrialDisk.Open(ask.Folder);
         string folder = disk.Folder("record");
         await using (LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = folder }))
@@ -38,22 +48,13 @@ internal static class RecordReplaySpeed
         ReplayReport report = RecordReplayer.Run(
             folder, (memory, readings, commands, at) => Controller.Step(control, memory, readings, commands, at));
         double seconds = Stopwatch.GetElapsedTime(began).TotalSeconds;
-        string text = JsonSerializer.Serialize(
-            new
-            {
-                report.Ticks,
-                report.Identical,
-                seconds = Math.Round(seconds, 2),
-                processorSeconds = Math.Round((Environment.CpuUsage.TotalTime - worked).TotalSeconds, 2),
-                ticksPerSecond = Math.Round(report.Ticks / seconds),
-            },
-            Json);
-        output.WriteLine(text);
-        if (ask.JsonFile is { } file)
+        return (report, new
         {
-            await File.WriteAllTextAsync(file, text + "\n");
-        }
-
-        return report.Identical == report.Ticks ? 0 : 1;
+            report.Ticks,
+            report.Identical,
+            seconds = Math.Round(seconds, 2),
+            processorSeconds = Math.Round((Environment.CpuUsage.TotalTime - worked).TotalSeconds, 2),
+            ticksPerSecond = Math.Round(report.Ticks / seconds),
+        });
     }
 }

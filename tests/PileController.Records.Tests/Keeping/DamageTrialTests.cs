@@ -1,5 +1,7 @@
 using System.Runtime.ExceptionServices;
+using System.Text.Json;
 using Microsoft.Extensions.Time.Testing;
+using PileController.Control;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
 using PileController.Records.Keeping;
@@ -21,7 +23,8 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
     private const int RefusesEvery = 3;
     private const int RefusesWithin = 60;
     private static readonly int Places = Trials.Of("PILE_DAMAGE", 120);
-    private static readonly List<TickEntry> History = TrialTicks.First(Ticks + More, seed: 21);
+    private static readonly List<TickEntry> History = TrialTicks.FirstLearned(Ticks, seed: 21);
+    private static readonly List<TickEntry> Later = [.. TrialTicks.From(Memory.Fresh with { Sequence = Ticks }, seed: 22).Take(More)];
     private static readonly RecordOptions Options = new() { DataDirectory = "simulated", BlockTicks = 40, FileTicks = 400 };
     private static readonly Dictionary<string, byte[]> Sound = Written();
     private static readonly Dictionary<long, (long[] Cells, string Where)> Truth = TruthOf();
@@ -89,7 +92,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
             long last = keeper.LastSequence;
             Assert.True(last <= Ticks, what);
             disk.FullAt = refuses == 0 ? 0 : disk.Steps + refuses;
-            foreach (TickEntry tick in History.Skip(Ticks))
+            foreach (TickEntry tick in Later)
             {
                 keeper.Keep(tick);
                 keeper.SyncIfDue();
@@ -135,6 +138,7 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
                 continue;
             }
 
+            AssertMemoryIsRightOrLost(stored.Where, batch, what);
             long[][] columns = Columns(batch);
             for (int row = 0; row < batch.Count; row++)
             {
@@ -147,6 +151,21 @@ public sealed class DamageTrialTests(ITestOutputHelper output)
 
         return found;
     }
+
+    // In the tail a memory is made from others.
+    private static void AssertMemoryIsRightOrLost(string where, PackedBatch batch, string what)
+    {
+        if (where == TailFile.Name && batch.Head.LastSequence <= Ticks)
+        {
+            BatchText text = batch.Text();
+            Assert.True(
+                (text.IsBeforeLost || IsSame(text.MemoryBefore, History[(int)batch.FirstSequence - 1].MemoryBefore))
+                && (text.HandedOn is not { } after || IsSame(after, History[(int)batch.Head.LastSequence - 1].MemoryAfter)),
+                $"{what}: a memory of tick {batch.FirstSequence} to {batch.Head.LastSequence} is wrong.");
+        }
+    }
+
+    private static bool IsSame(JsonElement stored, Memory memory) => stored.GetRawText() == RecordJson.Of(memory).GetRawText();
 
     private static string Damage(byte[] bytes, int kind, Random random)
     {

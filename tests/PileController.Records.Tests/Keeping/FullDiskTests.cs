@@ -10,7 +10,7 @@ namespace PileController.Records.Tests.Keeping;
 public sealed class FullDiskTests
 {
     private static readonly int EveryNth = Trials.Of("PILE_FULL", 7);
-    private static readonly List<TickEntry> History = TrialTicks.First(420, seed: 8);
+    private static readonly List<TickEntry> History = TrialTicks.FirstLearned(420, seed: 8);
 
     [Fact]
     public void Keeper_DiskFullFromAnyWriteOn_ResumesAndLosesNothing()

@@ -10,7 +10,7 @@ namespace PileController.Records.Tests.Keeping;
 public sealed class PowerCutTests
 {
     private const int Ticks = 400;
-    private static readonly List<TickEntry> History = TrialTicks.First(Ticks, seed: 5);
+    private static readonly List<TickEntry> History = TrialTicks.FirstLearned(Ticks, seed: 5);
 
     [Fact]
     public void Keeper_PowerCutAnywhere_LosesNothingAcknowledged()

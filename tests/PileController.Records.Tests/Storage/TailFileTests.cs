@@ -8,7 +8,7 @@ namespace PileController.Records.Tests.Storage;
 public sealed class TailFileTests
 {
     private static readonly List<PackedTicks> Packs =
-        [.. TrialTicks.First(200).Chunk(50).Select(ticks => PackedBatchTests.PackOf(ticks, squeeze: false))];
+        [.. TrialTicks.FirstLearned(24).Chunk(6).Select(ticks => PackedBatchTests.PackOf(ticks, squeeze: false))];
 
     [Fact]
     public void Open_LastFrameTornAtAnyByte_KeepsAllBeforeIt()
@@ -42,7 +42,7 @@ public sealed class TailFileTests
 
         TailContents found = TailFile.Peek(disk);
 
-        Assert.Equal([1L, 51, 151], found.Packs.Select(p => p.Batch.FirstSequence));
+        Assert.Equal([1L, 7, 19], found.Packs.Select(p => p.Batch.FirstSequence));
         Assert.Equal(0, found.TornBytes);
     }
 
@@ -59,7 +59,7 @@ public sealed class TailFileTests
         tail.Append([Packs[3]]);
 
         TailContents found = TailFile.Peek(disk);
-        Assert.Equal([1L, 51, 151], found.Packs.Select(p => p.Batch.FirstSequence));
+        Assert.Equal([1L, 7, 19], found.Packs.Select(p => p.Batch.FirstSequence));
         Assert.Equal(0, found.DamagedPlaces);
     }
 
@@ -79,7 +79,7 @@ public sealed class TailFileTests
             TailContents found = TailFile.Open(disk).Found;
 
             Assert.Equal(1, found.DamagedPlaces);
-            Assert.Equal([1L, 101], found.Packs.Select(p => p.Batch.FirstSequence));
+            Assert.Equal([1L, 13], found.Packs.Select(p => p.Batch.FirstSequence));
             Assert.Single(disk.Quarantined);
         }
     }
@@ -90,14 +90,14 @@ public sealed class TailFileTests
         SimulatedDisk disk = Written(2);
         using (TailFile tail = TailFile.Open(disk))
         {
-            tail.Restart(new TailBase(100, Packs[1].Batch.Text().MemoryAfter));
+            tail.Restart(new TailBase(12, Packs[1].Batch.Text().MemoryAfter));
             tail.Append([Packs[2]]);
         }
 
         TailContents found = TailFile.Peek(disk);
 
-        Assert.Equal(100, found.Base!.LastSequence);
-        Assert.Equal(101, Assert.Single(found.Packs).Batch.FirstSequence);
+        Assert.Equal(12, found.Base!.LastSequence);
+        Assert.Equal(13, Assert.Single(found.Packs).Batch.FirstSequence);
     }
 
     private static SimulatedDisk Written(int frames)
