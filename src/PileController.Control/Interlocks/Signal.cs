@@ -53,4 +53,7 @@ public enum Signal
 
     /// <summary>Carbon dioxide in the house, ppm.</summary>
     CarbonDioxide,
+
+    /// <summary>The heap at the turns, °C, which cools first; the hottest heap probe where that one cannot be believed.</summary>
+    BedAtTurns,
 }

@@ -93,6 +93,16 @@ public sealed class SignalsTests
     }
 
     [Fact]
+    public void Fill_BedAtTurns_IsItsOwnProbeAndElseTheHottestOfTheHeap()
+    {
+        RigReadings without = Sound.Readings.Doubted(Channel.HeapTurns, ReadingQuality.NoAnswer);
+
+        Assert.Equal(55, Of(Signal.BedAtTurns, Sound.Readings, default));
+        Assert.Equal(60, Of(Signal.BedAtTurns, without, default));
+        Assert.True(double.IsNaN(Of(Signal.BedAtTurns, without.Without(Channel.HeapCore, Channel.HeapMiddle), default)));
+    }
+
+    [Fact]
     public void Fill_ShellReports_AreTakenInSeconds()
     {
         ReportTick report = new(true, -7000, 12_000);
