@@ -37,12 +37,12 @@ internal static class InterlockRule
         int first = -1;
         int holding = -1;
         bool withheld = UnseenFrost.IsWithheld(memory);
-        double bed = signals[(int)Signal.BedAtTurns];
+        double zone = signals[(int)Signal.ActiveZone];
         for (int i = 0; i < table.Count; i++)
         {
             Interlock row = table[i];
             InterlockMemory before = InterlockMemory.Of(memory, i);
-            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], bed, withheld, before, at);
+            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], zone, withheld, before, at);
             if (verdict != verdicts[i])
             {
                 verdicts = ReferenceEquals(verdicts, told) ? [.. told] : verdicts;
@@ -84,14 +84,14 @@ internal static class InterlockRule
         [.. memory, .. Enumerable.Repeat(InterlockMemory.Fresh, count - memory.Length)];
 
     private static (Verdict Verdict, InterlockMemory Memory) One(
-        ControlSettings settings, Interlock row, double signal, double bed, bool withheld, in InterlockMemory memory, in Moments at)
+        ControlSettings settings, Interlock row, double signal, double zone, bool withheld, in InterlockMemory memory, in Moments at)
     {
         bool blind = double.IsNaN(signal);
         if (blind && row.Action == InterlockAction.GuardFrost)
         {
             // Since when is kept: what is held back now is not begun anew the moment it is free again.
             long first = memory.SinceMilliseconds >= 0 ? memory.SinceMilliseconds : at.NowMilliseconds;
-            if (!UnseenFrost.MayMove(settings, bed, withheld, at.NowMilliseconds - first))
+            if (!UnseenFrost.MayMove(settings, zone, withheld, at.NowMilliseconds - first))
             {
                 return (Verdict.Blind, new InterlockMemory(first, false, false));
             }

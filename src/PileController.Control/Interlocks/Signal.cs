@@ -54,6 +54,6 @@ public enum Signal
     /// <summary>Carbon dioxide in the house, ppm.</summary>
     CarbonDioxide,
 
-    /// <summary>The heap at the turns, °C, which cools first; the hottest heap probe where that one cannot be believed.</summary>
-    BedAtTurns,
+    /// <summary>The heap's active zone as it is estimated, °C: what the heap's floor is set for.</summary>
+    ActiveZone,
 }

@@ -15,11 +15,11 @@ internal static class UnseenFrost
 
     /// <summary>Whether water may be moved now.</summary>
     /// <param name="settings">The heap's floor.</param>
-    /// <param name="bedC">The bed at the turns, °C; NaN while nothing of the heap can be believed.</param>
+    /// <param name="zoneC">The heap's active zone, °C.</param>
     /// <param name="isWithheld">Whether an interlock holds the water: no heap to be seen, an empty battery, a hot house.</param>
     /// <param name="runMilliseconds">How long the lines have counted as frosty.</param>
-    public static bool MayMove(ControlSettings settings, double bedC, bool isWithheld, long runMilliseconds) =>
-        !isWithheld && !(bedC < settings.HeapFloorC) && runMilliseconds % CycleMilliseconds < RunMilliseconds;
+    public static bool MayMove(ControlSettings settings, double zoneC, bool isWithheld, long runMilliseconds) =>
+        !isWithheld && zoneC >= settings.HeapFloorC && runMilliseconds % CycleMilliseconds < RunMilliseconds;
 
     /// <summary>Whether a row that holds the water has been acting.</summary>
     public static bool IsWithheld(InterlockMemory[] memory)

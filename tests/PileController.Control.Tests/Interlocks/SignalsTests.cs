@@ -93,16 +93,6 @@ public sealed class SignalsTests
     }
 
     [Fact]
-    public void Fill_BedAtTurns_IsItsOwnProbeAndElseTheHottestOfTheHeap()
-    {
-        RigReadings without = Sound.Readings.Doubted(Channel.HeapTurns, ReadingQuality.NoAnswer);
-
-        Assert.Equal(55, Of(Signal.BedAtTurns, Sound.Readings, default));
-        Assert.Equal(60, Of(Signal.BedAtTurns, without, default));
-        Assert.True(double.IsNaN(Of(Signal.BedAtTurns, without.Without(Channel.HeapCore, Channel.HeapMiddle), default)));
-    }
-
-    [Fact]
     public void Fill_ShellReports_AreTakenInSeconds()
     {
         ReportTick report = new(true, -7000, 12_000);
@@ -116,7 +106,7 @@ public sealed class SignalsTests
     private static double Of(Signal signal, RigReadings readings, Outputs running, ReportTick? report = null)
     {
         double[] signals = new double[Signals.Count];
-        Signals.Fill(signals, new ControlSettings(), readings, running, report);
+        Signals.Fill(signals, new ControlSettings(), readings, running, 55, report);
         return signals[(int)signal];
     }
 }

@@ -45,14 +45,14 @@ public sealed class UnseenFrostTests
     }
 
     [Fact]
-    public void Judge_OnceTheTurnsAreBelowTheFloor_MovesNoMoreAndGoesOnWithTheSameRestsAfter()
+    public void Judge_OnceTheHeapIsBelowItsFloor_MovesNoMoreAndGoesOnWithTheSameRestsAfter()
     {
         Assert.True(Run(5)[^1]);
-        _signals[(int)Signal.BedAtTurns] = Settings.HeapFloorC - 0.1;
+        _signals[(int)Signal.ActiveZone] = Settings.HeapFloorC - 0.1;
         Assert.DoesNotContain(true, Run(24 * 60));
 
         // Five minutes after the beginning of a run of ten: five are left.
-        _signals[(int)Signal.BedAtTurns] = Settings.HeapFloorC;
+        _signals[(int)Signal.ActiveZone] = Settings.HeapFloorC;
         Assert.Equal(5 * 6, Run(30).Count(guards => guards));
     }
 
@@ -70,7 +70,7 @@ public sealed class UnseenFrostTests
     public void Judge_AFrostThatIsSeen_IsGuardedWithoutRestsWhateverTheHeapAndTheBattery()
     {
         _signals[(int)Signal.ColdestLine] = Settings.Limits.LineFrostC - 0.1;
-        _signals[(int)Signal.BedAtTurns] = Settings.HeapFloorC - 10;
+        _signals[(int)Signal.ActiveZone] = Settings.HeapFloorC - 10;
         _signals[(int)Signal.Battery] = 11;
         Run(1);
 
