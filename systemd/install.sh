@@ -19,6 +19,8 @@ settings=/etc/pile-controller/pile.json
 data=/var/lib/pile-controller
 units='pile-controller.service pile-controller-watch.service'
 as_pile() { setpriv --reuid=pile --regid=pile --init-groups --no-new-privs env -i PATH="$PATH" HOME=$data DOTNET_EnableDiagnostics=0 "$@"; }
+# The data folder is its user's: what stands there may be a link to anything, so root neither reads nor writes in it.
+written_by() { if getent passwd pile >/dev/null; then as_pile cat $data/written-by; else cat $data/written-by; fi; }
 
 # Everything that can refuse comes before anything is stopped.
 if [ -e $settings ]; then
@@ -26,8 +28,8 @@ if [ -e $settings ]; then
         refuse "the new program does not accept $settings (see above); nothing is changed"
 fi
 version=$("$published/PileController" --version | sed 's/+.*//')
-if [ -e $data/written-by ]; then
-    written=$(cat $data/written-by)
+if [ -f $data/written-by ]; then
+    written=$(written_by)
     [ "$(printf '%s\n' "$written" "$version" | sort -V | tail -n 1)" = "$version" ] ||
         refuse "the data in $data were written by version $written; version $version may not read them. Move them away and bring back an older backup"
 fi
@@ -35,7 +37,7 @@ fi
 if [ -x $home/PileController ]; then
     systemctl stop pile-controller-watch.service pile-controller.service
     if [ -n "$(find $data -maxdepth 1 \( -name tail -o -name manifest -o -name 'ticks-*' \) -print -quit 2>/dev/null)" ]; then
-        copy=/var/backups/pile-controller/$(cat $data/written-by 2>/dev/null || echo unknown)-$(date -u +%Y%m%dT%H%M%SZ)
+        copy=/var/backups/pile-controller/$(written_by 2>/dev/null || echo unknown)-$(date -u +%Y%m%dT%H%M%SZ)
         done=0
         as_pile $home/PileController record backup "$copy" --data $data >&2 || done=$?
         if [ $done -gt 1 ]; then
@@ -45,7 +47,25 @@ if [ -x $home/PileController ]; then
     fi
     rm -rf $before
     mv $home $before
+
+    # The units belong to their version: an older program may not know what a newer unit asks of it.
+    mkdir $before/units
+    for unit in $units; do cp -p /etc/systemd/system/$unit $before/units/ 2>/dev/null || true; done
+    trap '[ $? = 0 ] || put_back' EXIT
 fi
+
+# Whatever failed on the way: the version before runs again, as it was.
+put_back() {
+    set +e
+    systemctl stop $units
+    rm -rf $home
+    mv $before $home
+    cp -p $home/units/* /etc/systemd/system/
+    rm -rf $home/units
+    systemctl daemon-reload
+    systemctl start $units
+    echo "version $version is not installed; the one before is back" >&2
+}
 
 sh "$here/lay-out.sh" "$published" '' /etc
 ln -sf $home/PileController /usr/local/bin/PileController
@@ -62,18 +82,6 @@ udevadm trigger --subsystem-match=gpio --subsystem-match=i2c-dev --subsystem-mat
 systemctl daemon-reload
 systemctl enable $units 2>/dev/null
 
-if systemctl start $units; then
-    echo "$version" >$data/written-by
-    chown pile:pile $data/written-by
-    echo "pile-controller $version runs."
-elif [ -d $before ]; then
-    systemctl stop $units || true
-    rm -rf $home
-    mv $before $home
-    systemctl start $units || true
-    echo "version $version does not start (journalctl -u pile-controller); the one before is back" >&2
-    exit 1
-else
-    echo "version $version does not start; see journalctl -u pile-controller" >&2
-    exit 1
-fi
+systemctl start $units || { echo "version $version does not start; see journalctl -u pile-controller" >&2; exit 1; }
+as_pile sh -c 'rm -f "$2" && echo "$1" >"$2"' - "$version" $data/written-by
+echo "pile-controller $version runs."

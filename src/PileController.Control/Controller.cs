@@ -50,7 +50,7 @@ public static class Controller
         HandRule.Result asked = HandRule.Apply(memory.Hands, memory.Interlocks, memory.Servicing, commands, now);
         asked = refused is null ? asked : asked.With(DecisionKinds.Warning, refused);
         Span<double> signals = stackalloc double[Signals.Count];
-        Signals.Fill(signals, settings, sound, memory.Outputs, asked.Report);
+        Signals.Fill(signals, settings, sound, memory.Outputs, estimate.ActiveZoneCelsius, asked.Report);
         (Verdict[] verdicts, InterlockMemory[] interlocks, InterlockRule.Effect effect) =
             InterlockRule.Judge(
                 settings, signals, asked.Interlocks, memory.Standing.Verdicts,

@@ -12,6 +12,10 @@ say() { echo "pile-controller: $*" >&2; }
 # Root never runs the program on data of its user: files it made there would lock the service out.
 as_pile() { setpriv --reuid=pile --regid=pile --init-groups --no-new-privs env -i PATH="$PATH" HOME=$data DOTNET_EnableDiagnostics=0 "$@"; }
 
+# The data folder is its user's: what stands there may be a link to anything, so root neither reads nor writes in it.
+written_by() { if getent passwd pile >/dev/null; then as_pile cat $stamp; else cat $stamp; fi; }
+write_stamp() { as_pile sh -c 'rm -f "$2" && echo "$1" >"$2"' - "$1" $stamp; }
+
 booted() { [ -d /run/systemd/system ]; }
 
 # The watcher first: it would only make safe what is being made safe already.
@@ -35,8 +39,8 @@ accepts_settings() {
 
 # Fails when the data were last written by a newer version than $1.
 refuse_newer_data() {
-    [ -e $stamp ] || return 0
-    written=$(cat $stamp)
+    [ -f $stamp ] || return 0
+    written=$(written_by)
     dpkg --compare-versions "$written" gt "$1" || return 0
     say "the data in $data were written by version $written; version $1 may not read them."
     say "Keep $written, or move $data away and bring back a backup of an older version (PileController record restore; they lie in $backups)."
@@ -58,5 +62,6 @@ back_up_data() {
     1) say "what is said above was wrong before; the copy is true to it." ;;
     *) say "no backup could be made, so nothing is changed."; return 1 ;;
     esac
-    ls -1dt $backups/*/ | tail -n +3 | xargs -r rm -rf
+    # By its own user and with names apart by NUL: a name made to be split must not turn into another path.
+    find $backups -mindepth 1 -maxdepth 1 -type d -printf '%T@\t%p\0' | sort -z -rn | tail -z -n +3 | cut -z -f 2- | as_pile xargs -0 -r rm -rf --
 }

@@ -38,6 +38,12 @@ data=/var/lib/pile-controller
 settings=/etc/pile-controller/pile.json
 mark() { setpriv --reuid=pile --regid=pile --init-groups touch $data/marked && echo "// mine" >>$settings; }
 kept() { [ -e $data/marked ] && grep -F "// mine" $settings; }
+# What a service that was taken over might leave for root's scripts: a link, and folders whose names fall apart at a blank.
+link_out() {
+    echo 0.0.1 >/linked
+    setpriv --reuid=pile --regid=pile --init-groups ln -sf /linked $data/written-by
+    setpriv --reuid=pile --regid=pile --init-groups mkdir /var/backups/pile-controller/{"1 trial","2 trial","3 trial"}
+}
 backed_up() { [ -n "$(ls -A /var/backups/pile-controller 2>/dev/null)" ]; }
 nothing_left() {
     local left
@@ -83,7 +89,10 @@ booted_row "hung with systemd's watchdog off, the same" ended STOP
 booted_row "that was the watcher" killed_by_watcher
 [ "$how" = bare ] || systemctl service-watchdogs on
 mark
+link_out
 row "upgrades" install_deb two
+row "root writes through no link out of the data" grep -x 0.0.1 /linked
+row "a backup named to be split takes nothing else with it" test -e /trial/$(basename "$0")
 row "the new version stands" version 0.9.2
 row "data and settings are kept" kept
 booted_row "a backup was made" backed_up

@@ -246,6 +246,22 @@ public sealed class ControllerTests
         Assert.Equal(0, bench.Last.Outputs.PumpDuty);
     }
 
+    [Theory]
+    [InlineData(60, 12.8, true)]
+    [InlineData(40, 12.8, false)]
+    [InlineData(60, 11, false)]
+    public void Step_LinesThatNobodySees_MovesWaterWhileHeapAndBatteryBearItAndNotForLong(double heapC, double battery, bool bears)
+    {
+        Bench bench = new() { Memory = Memory.Fresh };
+        bench.Readings = bench.Readings.Without(Channel.Supply, Channel.Return, Channel.Outside)
+            .With(Channel.HeapCore, heapC).With(Channel.HeapMiddle, heapC).With(Channel.HeapTurns, heapC).With(Channel.Battery, battery);
+        bench.Run(120);
+        Assert.Equal(bears ? (Mode.FrostGuard, 0.4) : (Mode.Standby, 0), (bench.Last.Mode, bench.Last.Outputs.PumpDuty));
+        bench.Run(600);
+
+        Assert.Equal((Mode.Standby, 0.0), (bench.Last.Mode, bench.Last.Outputs.PumpDuty));
+    }
+
     [Fact]
     public void Step_FrostGuardOverAnEndedHold_BeginsNoDrawOfAnUnlitHeap()
     {

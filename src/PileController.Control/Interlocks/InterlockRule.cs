@@ -36,12 +36,13 @@ internal static class InterlockRule
         bool frost = false;
         int first = -1;
         int holding = -1;
-        bool heapUnseen = IsHeapUnseen(table, memory);
+        bool withheld = UnseenFrost.IsWithheld(memory);
+        double zone = signals[(int)Signal.ActiveZone];
         for (int i = 0; i < table.Count; i++)
         {
             Interlock row = table[i];
             InterlockMemory before = InterlockMemory.Of(memory, i);
-            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], heapUnseen, before, at);
+            (Verdict verdict, InterlockMemory kept) = One(settings, row, signals[(int)row.Source], zone, withheld, before, at);
             if (verdict != verdicts[i])
             {
                 verdicts = ReferenceEquals(verdicts, told) ? [.. told] : verdicts;
@@ -82,29 +83,18 @@ internal static class InterlockRule
     private static InterlockMemory[] Grown(InterlockMemory[] memory, int count) =>
         [.. memory, .. Enumerable.Repeat(InterlockMemory.Fresh, count - memory.Length)];
 
-    // Whether nothing in the heap has been believed for so long that its draw is held.
-    private static bool IsHeapUnseen(IReadOnlyList<Interlock> table, InterlockMemory[] memory)
-    {
-        for (int i = 0; i < table.Count; i++)
-        {
-            if (table[i].Source == Signal.HeapBlind)
-            {
-                return InterlockMemory.Of(memory, i).Acting;
-            }
-        }
-
-        return false;
-    }
-
     private static (Verdict Verdict, InterlockMemory Memory) One(
-        ControlSettings settings, Interlock row, double signal, bool heapUnseen, in InterlockMemory memory, in Moments at)
+        ControlSettings settings, Interlock row, double signal, double zone, bool withheld, in InterlockMemory memory, in Moments at)
     {
         bool blind = double.IsNaN(signal);
-        if (blind && heapUnseen && row.Action == InterlockAction.GuardFrost)
+        if (blind && row.Action == InterlockAction.GuardFrost)
         {
-            // With neither lines nor heap to be seen a guard would never end, and empty heap and battery. No rig is let run
-            // whose lines do not bear standing still at a fault.
-            return (Verdict.Blind, InterlockMemory.Fresh);
+            // Since when is kept: what is held back now is not begun anew the moment it is free again.
+            long first = memory.SinceMilliseconds >= 0 ? memory.SinceMilliseconds : at.NowMilliseconds;
+            if (!UnseenFrost.MayMove(settings, zone, withheld, at.NowMilliseconds - first))
+            {
+                return (Verdict.Blind, new InterlockMemory(first, false, false));
+            }
         }
 
         if (blind && !row.StaleActs)

@@ -53,4 +53,7 @@ public enum Signal
 
     /// <summary>Carbon dioxide in the house, ppm.</summary>
     CarbonDioxide,
+
+    /// <summary>The heap's active zone as it is estimated, °C: what the heap's floor is set for.</summary>
+    ActiveZone,
 }

@@ -6,14 +6,14 @@ namespace PileController.Control.Interlocks;
 /// <summary>Finds the signals of a tick. NaN stands for a source that cannot be believed; it never leaves this room.</summary>
 internal static class Signals
 {
-    public const int Count = (int)Signal.CarbonDioxide + 1;
+    public const int Count = (int)Signal.ActiveZone + 1;
     private const double SilentWatts = 0.5;
 
     // Air warmer than this freezes no line; half a kelvin for the probe.
     private const double FrostPossibleC = 0.5;
 
     public static void Fill(
-        Span<double> signals, ControlSettings settings, RigReadings readings, in Outputs running, ReportTick? report)
+        Span<double> signals, ControlSettings settings, RigReadings readings, in Outputs running, double activeZoneC, ReportTick? report)
     {
         signals[(int)Signal.Leak] = Switch(readings[Channel.Leak]);
         signals[(int)Signal.LevelMissing] = readings[Channel.Level].Quality == ReadingQuality.NotFitted
@@ -42,6 +42,7 @@ internal static class Signals
         signals[(int)Signal.TickLate] = report is null ? 0 : report.LateMilliseconds * 0.001;
         signals[(int)Signal.Restarts] = report?.Restarts ?? 0;
         signals[(int)Signal.CarbonDioxide] = Fitted(readings, Channel.CarbonDioxide, double.NegativeInfinity);
+        signals[(int)Signal.ActiveZone] = activeZoneC;
     }
 
     private static double Bit(bool value) => value ? 1 : 0;

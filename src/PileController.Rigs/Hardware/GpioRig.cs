@@ -83,6 +83,9 @@ public sealed class GpioRig : IRig
     /// <summary>The line that feeds the watchdog timer in series with the loads, or null when none is fitted.</summary>
     public IHeldLine? Pulse => _pulse;
 
+    /// <summary>What could not be switched off at the end, a sentence each; empty until it is disposed.</summary>
+    public IReadOnlyList<string> LeftOn => _loads.LeftOn;
+
     /// <inheritdoc/>
     public async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
     {

@@ -10,7 +10,7 @@ namespace PileController.Rigs.Hardware;
 public static class OutputClash
 {
     // Off is off, whichever of these a line belongs to. The valve's lines are run, so they have to be the same.
-    private static readonly string[] Switched = ["pumpPin", "blowerPin", "backupLine"];
+    private static readonly string[] Switched = ["pumpPin", "blowerPin", "backupLine", "lampLine"];
 
     /// <summary>The first output of a wiring that meets something else of the other.</summary>
     /// <param name="wired">How the rig is wired.</param>

@@ -20,8 +20,8 @@ public static class SafeLines
             : 0;
 
     /// <summary>
-    /// Switches the loads off, one after another, then runs the valve where it is safe. What cannot be taken keeps nothing else
-    /// from being switched off.
+    /// Switches the loads off, one after another, lets the lamp go, then runs the valve where it is safe. What cannot be taken
+    /// keeps nothing else from being switched off.
     /// </summary>
     /// <param name="lines">Opens the chip of the lines; asked only when a line is wired.</param>
     /// <param name="hardware">Where the loads are.</param>
@@ -61,12 +61,31 @@ public static class SafeLines
             }
         }
 
+        if (hardware.LampLine is { } lamp)
+        {
+            LetGo(ports, lamp, hardware.ActiveLow, time, news);
+        }
+
         if (valve is not null && hardware.Valve.Safe != ValveSafe.Stays)
         {
             await RunAsync(valve, time, wait, faults, news, cancellation).ConfigureAwait(false);
         }
 
         return new SafeLinesResult(faults, news);
+    }
+
+    // Where the kernel keeps a line as a dead program left it, the lamp would say for ever that all is well. It does no harm
+    // itself, so its failing is no reason to cut the loads' supply.
+    private static void LetGo(OutputPorts ports, int lamp, bool activeLow, TimeProvider time, List<string> news)
+    {
+        try
+        {
+            new HeldLine(ports.Lines, "lamp", lamp, activeLow, beats: false, time).LetGo(news);
+        }
+        catch (Exception error)
+        {
+            news.Add(error.Message);
+        }
     }
 
     private static async Task RunAsync(

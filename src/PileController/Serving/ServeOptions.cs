@@ -1,3 +1,4 @@
+using PileController.Rigs.Hardware;
 using PileController.Settings;
 
 namespace PileController.Serving;
@@ -10,4 +11,8 @@ namespace PileController.Serving;
 /// <param name="Speed">How many times faster than life a simulated rig runs.</param>
 /// <param name="Certificate">Certificate with key for https, or null.</param>
 internal sealed record ServeOptions(
-    PileSettings Settings, string SettingsText, string? DataDirectory, string Urls, double Speed, RenewedCertificate? Certificate);
+    PileSettings Settings, string SettingsText, string? DataDirectory, string Urls, double Speed, RenewedCertificate? Certificate)
+{
+    /// <summary>Opens a real rig, outputs off: by its settings, and told what to report to.</summary>
+    public Func<PileSettings, Action<string>, GpioRig> OpenHardware { get; init; } = ServeHost.OpenHardware;
+}

@@ -26,17 +26,32 @@ internal static class ServeRun
             // Opened once: a change of settings signs nobody out, and the demo keeps its passphrase.
             using RunAccess access = RunAccess.Open(options.Settings, folder.Path);
             Standing standing = new(options, desk, access, folder, Supervisor.Find(), StartBook.Of(folder.Path));
+            foreach (string left in standing.Starts.LeftOn())
+            {
+                output.WriteLine($"At its last end the program could not switch everything off: {left} Look at that output before you rely on it.");
+            }
+
             try
             {
                 await RunAsync(standing, output, cancellation);
                 standing.Supervisor.Stopping();
-                standing.Starts.Ended();
+            }
+            catch (Exception fault) when (standing.LeftOn.Count > 0)
+            {
+                // What is on still outweighs whatever else went wrong.
+                output.WriteLine(fault.Message);
             }
             catch (Exception) when (!standing.Ran || cancellation.IsCancellationRequested)
             {
                 // What never ran has not died, and what was told to end has ended in order.
-                standing.Starts.Ended();
+                standing.Starts.Ended([]);
                 throw;
+            }
+
+            standing.Starts.Ended(standing.LeftOn);
+            if (standing.LeftOn.Count > 0)
+            {
+                throw new RigFaultException($"Not all outputs could be switched off at the end. {string.Join(" ", standing.LeftOn)} Cut their supply by hand.");
             }
         }
         finally
@@ -84,7 +99,25 @@ internal static class ServeRun
         PileSettings settings = standing.Desk.Effective;
 
         // Before anything else: opening the lines puts them at their safe value.
-        await using GpioRig? hardware = settings.Rig.Simulated ? null : ServeHost.OpenHardware(settings, output.WriteLine);
+        GpioRig? hardware = settings.Rig.Simulated ? null : standing.Options.OpenHardware(settings, output.WriteLine);
+        standing.LeftOn = [];
+        try
+        {
+            await RunOnceAsync(standing, settings, hardware, first, output, cancellation);
+        }
+        finally
+        {
+            if (hardware is not null)
+            {
+                await hardware.DisposeAsync();
+                standing.LeftOn = hardware.LeftOn;
+            }
+        }
+    }
+
+    private static async Task RunOnceAsync(
+        Standing standing, PileSettings settings, GpioRig? hardware, bool first, TextWriter output, CancellationToken cancellation)
+    {
         standing.Folder.KeepSettings(settings.Fingerprint(), standing.Desk.Text);
         await using LiteRecord record = LiteRecord.Open(RecordOf(settings, standing.Folder));
 
@@ -100,13 +133,26 @@ internal static class ServeRun
         await app.StartAsync(cancellation);
         standing.Desk.Confirm();
         standing.Ran = true;
+        foreach (string warning in standing.Desk.Warnings.Select(warning => warning.Sentence).Where(standing.Warned.Add))
+        {
+            output.WriteLine($"Warning: {warning}");
+        }
+
         if (first)
         {
             standing.Supervisor.Ready();
             Say(standing, app, output);
         }
 
-        await app.WaitForShutdownAsync(cancellation);
+        try
+        {
+            await app.WaitForShutdownAsync(cancellation);
+        }
+        catch (RigFaultException late)
+        {
+            // What counts is whether all is off once the rig has let go.
+            output.WriteLine(late.Message);
+        }
     }
 
     /// <summary>How a holding's record is opened.</summary>
@@ -178,5 +224,11 @@ internal static class ServeRun
     {
         /// <summary>Whether a host has run.</summary>
         public bool Ran { get; set; }
+
+        /// <summary>What the last host's rig could not switch off, a sentence each.</summary>
+        public IReadOnlyList<string> LeftOn { get; set; } = [];
+
+        /// <summary>The warnings that were said: each once.</summary>
+        public HashSet<string> Warned { get; } = [];
     }
 }

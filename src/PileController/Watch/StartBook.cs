@@ -27,14 +27,18 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
         return _count.Restarts;
     }
 
-    /// <summary>Notes an orderly end of what was noted as started; else the book may be another program's.</summary>
-    public void Ended()
+    /// <summary>Notes an end of what was noted as started; else the book may be another program's.</summary>
+    /// <param name="leftOn">What could not be switched off, a sentence each; the end was in order where there is nothing.</param>
+    public void Ended(IReadOnlyList<string> leftOn)
     {
         if (_started)
         {
-            Keep(_count.Ended());
+            Keep(_count.Ended(leftOn));
         }
     }
+
+    /// <summary>What the last end could not switch off, a sentence each; nothing once a start has put all off.</summary>
+    public IReadOnlyList<string> LeftOn() => Read().LeftOn;
 
     /// <summary>Whether a start since the machine's own has not ended in order: what it switched may be on still.</summary>
     public bool LeftRunning() => Read() is { Running: true } count && count.Boot == boot();
@@ -43,7 +47,9 @@ internal sealed class StartBook(string folder, Func<string> boot, Func<long> sin
     {
         try
         {
-            return File.Exists(_path) ? JsonSerializer.Deserialize<StartCount>(File.ReadAllText(_path)) ?? StartCount.Empty : StartCount.Empty;
+            return File.Exists(_path) && JsonSerializer.Deserialize<StartCount>(File.ReadAllText(_path)) is { Boot: not null, StartsMs: not null, LeftOn: not null } count
+                ? count
+                : StartCount.Empty;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
         {

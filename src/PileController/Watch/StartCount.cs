@@ -8,6 +8,9 @@ internal sealed record StartCount(string Boot, IReadOnlyList<long> StartsMs, boo
 {
     private const long HourMilliseconds = 3_600_000;
 
+    /// <summary>What the last end could not switch off, a sentence each.</summary>
+    public IReadOnlyList<string> LeftOn { get; init; } = [];
+
     /// <summary>Nothing is known.</summary>
     public static StartCount Empty { get; } = new("", [], false);
 
@@ -23,6 +26,7 @@ internal sealed record StartCount(string Boot, IReadOnlyList<long> StartsMs, boo
         return new StartCount(boot, boot == Boot && Running ? [.. kept, nowMs] : kept, true);
     }
 
-    /// <summary>The count after an orderly end.</summary>
-    public StartCount Ended() => this with { Running = false };
+    /// <summary>The count after an end that was asked for. It was none in order where something is on still.</summary>
+    /// <param name="leftOn">What could not be switched off, a sentence each.</param>
+    public StartCount Ended(IReadOnlyList<string> leftOn) => this with { Running = leftOn.Count > 0, LeftOn = leftOn };
 }

@@ -28,6 +28,7 @@ internal sealed class RowRun(ControlSettings settings, string id)
         signals[(int)Signal.HottestHeap] = 60;
         signals[(int)Signal.Battery] = 13;
         signals[(int)Signal.CarbonDioxide] = 600;
+        signals[(int)Signal.ActiveZone] = settings.HeapFloorC + 10;
         return signals;
     }
 

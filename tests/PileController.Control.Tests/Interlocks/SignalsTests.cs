@@ -106,7 +106,7 @@ public sealed class SignalsTests
     private static double Of(Signal signal, RigReadings readings, Outputs running, ReportTick? report = null)
     {
         double[] signals = new double[Signals.Count];
-        Signals.Fill(signals, new ControlSettings(), readings, running, report);
+        Signals.Fill(signals, new ControlSettings(), readings, running, 55, report);
         return signals[(int)signal];
     }
 }

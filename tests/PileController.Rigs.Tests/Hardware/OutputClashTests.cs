@@ -33,7 +33,8 @@ public class OutputClashTests
         { "the same", Same },
         { "a line nobody has", Same with { PumpPin = 4 } },
         { "two that are switched, the other way round", Same with { PumpPin = 27, BlowerPin = 17 } },
-        { "another lamp", Same with { LampLine = 24 } },
+        { "another lamp", Same with { LampLine = 4 } },
+        { "another line to feed the timer by, which is not moved", Same with { PulseLine = 24 } },
         { "lines of another chip", Same with { GpioChipLabel = "other", PumpPin = 24, ActiveLow = true } },
         { "a chip on I2C where nothing answers", Same with { Pump = I2c, I2cPwm = new I2cPwmSettings { Address = 0x41 } } },
     };
@@ -41,7 +42,8 @@ public class OutputClashTests
     public static TheoryData<string, HardwareSettings> Clashing => new()
     {
         { "rig.hardware.pumpPin is 24, which the rig has as rig.probes[0].line", Same with { PumpPin = 24 } },
-        { "rig.hardware.backupLine is 22, which the rig has as rig.hardware.lampLine", Same with { BackupLine = 22, LampLine = null } },
+        { "rig.hardware.lampLine is 24, which the rig has as rig.probes[0].line", Same with { LampLine = 24 } },
+        { "rig.hardware.backupLine is 23, which the rig has as rig.hardware.pulseLine", Same with { BackupLine = 23, PulseLine = null } },
         { "rig.hardware.blowerPin is 12, which the rig has as rig.hardware.valve.openEndLine", Same with { BlowerPin = 12, Valve = new ValveSettings() } },
         { "rig.hardware.valve.openLine is 17, which the rig has as rig.hardware.pumpPin", Same with { PumpPin = 4, Valve = Same.Valve with { OpenLine = 17 } } },
         { "rig.hardware.valve.openLine is 6, which the rig has as rig.hardware.valve.shutLine", Same with { Valve = Same.Valve with { OpenLine = 6, ShutLine = 5 } } },

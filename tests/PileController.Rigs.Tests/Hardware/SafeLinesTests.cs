@@ -58,6 +58,31 @@ public sealed class SafeLinesTests : IDisposable
         Assert.Contains("output 27 low", _driver.Deeds);
     }
 
+    [Theory]
+    [InlineData(false, "low")]
+    [InlineData(true, "high")]
+    public async Task SetAsync_ALampLeftHeld_IsLetGoAfterTheLoads(bool activeLow, string free)
+    {
+        await Set(new HardwareSettings { PumpPin = 17, LampLine = 22, PulseLine = 23, ActiveLow = activeLow });
+
+        Assert.Contains($"output 22 {free}", _driver.Deeds);
+        Assert.True(_driver.Deeds.IndexOf($"output 22 {free}") > _driver.Deeds.IndexOf($"output 17 {free}"));
+
+        // A change there would feed the timer in series with the loads once more.
+        Assert.DoesNotContain(_driver.Deeds, deed => deed.Contains("23", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task SetAsync_ALampThatCannotBeTaken_IsToldAndIsNoLoadLeftOn()
+    {
+        _driver.StubbornPins.Add(22);
+
+        SafeLinesResult safe = await Set(new HardwareSettings { PumpPin = 17, LampLine = 22 });
+
+        Assert.Empty(safe.Faults);
+        Assert.Contains("lamp's line 22", Assert.Single(safe.News), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task SetAsync_NothingFitted_IsSafeAlready()
     {

@@ -81,6 +81,32 @@ public sealed class CheckTests : IDisposable
         Assert.Equal((0, $"{_file}: no fault found."), (run.ExitCode, run.Output.Trim()));
     }
 
+    [Theory]
+    [InlineData("house", true)]
+    [InlineData("outside", false)]
+    public async Task Check_RealRigThatSeesNoFrost_Warns(string third, bool warns)
+    {
+        await File.WriteAllTextAsync(_file, $$"""
+            {
+              "rig": {
+                "kind": "hardware",
+                "probes": [
+                  { "channel": "flow", "from": "pulses", "line": 24 },
+                  { "channel": "heapTurns", "radius": "1 m", "height": "1 m", "address": "28-0000000000a1" },
+                  { "channel": "{{(warns ? "tank" : "house")}}", "address": "28-0000000000a2" },
+                  { "channel": "{{third}}", "address": "28-0000000000a3" },
+                ],
+                "hardware": { "gpioChip": "board-gpio", "pumpPin": 17, "blowerPin": 27, "standingWater": "drainsBack" },
+              },
+              "control": { "pump": { "drive": "onOff" } },
+            }
+            """);
+        CommandLine run = await CommandLine.RunAsync("check", _file);
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(warns, run.Output.Contains("Warning: line 4: rig.probes is without a probe for supply, return or outside:", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Check_WarningForMachines_StandsBesideTheFaults()
     {

@@ -12,7 +12,7 @@ public class StartCountTests
         StartCount count = StartCount.Empty;
         for (int i = 0; i < 10; i++)
         {
-            count = count.Started("a", i * Minute).Ended();
+            count = count.Started("a", i * Minute).Ended([]);
         }
 
         Assert.Equal(0, count.Restarts);
@@ -51,8 +51,46 @@ public class StartCountTests
             book.Started();
             Assert.True(Book(folder, Minute).LeftRunning());
             Assert.False(new StartBook(folder, () => "another", () => Minute).LeftRunning());
-            book.Ended();
+            book.Ended([]);
             Assert.False(Book(folder, 2 * Minute).LeftRunning());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Ended_WithSomethingOnStill_IsNoOrderlyEndAndIsToldUntilTheNextStart()
+    {
+        string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;
+        try
+        {
+            StartBook book = Book(folder, 0);
+            book.Started();
+            book.Ended(["The pump's line 17 cannot be switched off."]);
+
+            StartBook next = Book(folder, Minute);
+            Assert.True(next.LeftRunning());
+            Assert.Equal(["The pump's line 17 cannot be switched off."], next.LeftOn());
+            Assert.Equal(1, next.Started());
+            Assert.Empty(Book(folder, 2 * Minute).LeftOn());
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Book_OfABuildThatKnewOfNothingLeftOn_IsReadAsItWas()
+    {
+        string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;
+        try
+        {
+            File.WriteAllText(Path.Combine(folder, StartBook.FileName), "{\"Boot\":\"boot\",\"StartsMs\":[1,2],\"Running\":true}");
+
+            Assert.Equal(3, Book(folder, 3).Started());
         }
         finally
         {
@@ -70,7 +108,7 @@ public class StartCountTests
             Assert.Equal(1, Book(folder, Minute).Started());
             StartBook third = Book(folder, 2 * Minute);
             Assert.Equal(2, third.Started());
-            third.Ended();
+            third.Ended([]);
             Assert.Equal(2, Book(folder, 3 * Minute).Started());
         }
         finally
@@ -88,7 +126,7 @@ public class StartCountTests
             Book(folder, 0).Started();
             string before = File.ReadAllText(Path.Combine(folder, StartBook.FileName));
 
-            Book(folder, 1).Ended();
+            Book(folder, 1).Ended([]);
 
             Assert.Equal(before, File.ReadAllText(Path.Combine(folder, StartBook.FileName)));
         }
@@ -101,6 +139,8 @@ public class StartCountTests
     [Theory]
     [InlineData("{")]
     [InlineData("null")]
+    [InlineData("{}")]
+    [InlineData("{ \"Boot\": \"boot\", \"StartsMs\": [], \"Running\": false, \"LeftOn\": null }")]
     public void Book_ThatCannotBeRead_CountsNothingAndGoesOn(string text)
     {
         string folder = Directory.CreateTempSubdirectory("pile-starts-").FullName;

@@ -39,6 +39,9 @@ internal sealed class SteeredLoads : IAsyncDisposable
         _due = time.CreateTimer(_ => OnDue(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 
+    /// <summary>What could not be switched off at the end, a sentence each; empty before.</summary>
+    public IReadOnlyList<string> LeftOn { get; private set; } = [];
+
     /// <summary>Switches the loads, and holds their duty until told otherwise or until the loop falls silent.</summary>
     /// <returns>Why one could not be switched now or since the call before; null when all were.</returns>
     /// <exception cref="ObjectDisposedException">They have been switched off for good.</exception>
@@ -72,7 +75,6 @@ internal sealed class SteeredLoads : IAsyncDisposable
     /// <summary>Switches all off, for good. What cannot be switched off is reported.</summary>
     public async ValueTask DisposeAsync()
     {
-        List<string> news = [];
         lock (_gate)
         {
             if (_ended)
@@ -81,10 +83,14 @@ internal sealed class SteeredLoads : IAsyncDisposable
             }
 
             _ended = true;
-            news.AddRange(_loads.Select(load => load.SwitchOff()?.Message).OfType<string>());
+            LeftOn = [.. _loads.Select(load => load.SwitchOff()?.Message).OfType<string>()];
         }
 
-        news.ForEach(_report);
+        foreach (string left in LeftOn)
+        {
+            _report(left);
+        }
+
         await _due.DisposeAsync().ConfigureAwait(false);
     }
 

@@ -20,6 +20,7 @@ internal sealed class SettingsDesk
     private ChangeBook _book = new();
     private Misfit? _misfit;
     private string? _toldForLong;
+    private SettingsResult _inForce;
 
     /// <summary>Opens the settings.</summary>
     /// <param name="fileText">The settings file, without faults.</param>
@@ -34,14 +35,18 @@ internal sealed class SettingsDesk
             Take(changes);
         }
 
-        Effective = SettingsFile.Parse(Text).Settings;
+        _inForce = SettingsFile.Parse(Text);
     }
 
     /// <summary>The file's own settings, without what lies over them.</summary>
     public PileSettings File => SettingsFile.Parse(_fileText).Settings;
 
     /// <summary>The settings in force.</summary>
-    public PileSettings Effective { get; private set; }
+    public PileSettings Effective => _inForce.Settings;
+
+    /// <summary>What is allowed in them and a person should still know of. Lines are told where the file alone is in force.</summary>
+    public IReadOnlyList<SettingsWarning> Warnings =>
+        [.. _inForce.Warnings.Select(warning => _book.Values.Count == 0 ? warning : warning with { Line = null })];
 
     /// <summary>Their text.</summary>
     public string Text => _book.Values.Count == 0 ? _fileText : SettingsMerge.Text(_fileText, _book.Values);
@@ -122,7 +127,7 @@ internal sealed class SettingsDesk
         {
             Asked = false;
             Trouble = _toldForLong;
-            Effective = SettingsFile.Parse(Text).Settings;
+            _inForce = SettingsFile.Parse(Text);
         }
     }
 

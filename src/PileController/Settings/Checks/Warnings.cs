@@ -1,4 +1,5 @@
 using System.Globalization;
+using PileController.Control.Readings;
 using PileController.Settings.Fields;
 
 namespace PileController.Settings.Checks;
@@ -15,7 +16,10 @@ internal static class Warnings
     /// <summary>The warnings of sound settings.</summary>
     /// <param name="settings">The settings.</param>
     /// <param name="reading">Knows the lines of the file.</param>
-    public static IEnumerable<SettingsWarning> Of(PileSettings settings, FileReading reading)
+    public static IEnumerable<SettingsWarning> Of(PileSettings settings, FileReading reading) =>
+        [.. FlowAnsweredLate(settings, reading), .. LinesUnseen(settings, reading)];
+
+    private static IEnumerable<SettingsWarning> FlowAnsweredLate(PileSettings settings, FileReading reading)
     {
         double tick = settings.Control.TickSeconds;
         double time = settings.Control.Limits.NoFlowSeconds;
@@ -35,6 +39,18 @@ internal static class Warnings
             Seconds(given),
             $"a running pump whose water stops is then off after up to {Seconds(answered)}, later than the {Seconds(FlowAnsweredSeconds)} within which it should be; {mends} keeps to them",
             reading.LineOf(path));
+    }
+
+    private static IEnumerable<SettingsWarning> LinesUnseen(PileSettings settings, FileReading reading)
+    {
+        if (!settings.Rig.Simulated && !settings.Rig.Probes.Any(probe => probe.Channel is Channel.Supply or Channel.Return or Channel.Outside))
+        {
+            yield return new SettingsWarning(
+                "rig.probes",
+                "without a probe for supply, return or outside",
+                "nobody sees whether the lines are near frost, so water is moved ten minutes of each forty while the heap bears it; a probe for one of them ends that",
+                reading.LineOf("rig.probes"));
+        }
     }
 
     private static string Seconds(double value) => string.Create(CultureInfo.InvariantCulture, $"{value:G6} s");

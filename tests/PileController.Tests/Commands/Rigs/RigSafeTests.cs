@@ -121,7 +121,7 @@ public sealed class RigSafeTests : IDisposable
         Keep(Hardware);
         StartBook book = StartBook.Of(_folder);
         book.Started();
-        book.Ended();
+        book.Ended([]);
         await File.WriteAllTextAsync(SettingsPath, "{}");
         CommandLine run = await SafeAsync();
 
