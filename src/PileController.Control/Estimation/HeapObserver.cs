@@ -48,7 +48,7 @@ public static class HeapObserver
     private const double DrumDriftK = 0.7;
 
     // The same for the bed round the ducts, K in an hour of blowing, and from which heat on it counts whole, W.
-    private const double DuctDriftK = 1.0;
+    private const double DuctDriftK = 0.7;
     private const double WholeDuctW = 400;
 
     // Noise of a reading that does not repeat, K. It counts each update anew, so it is larger than the thermometer's own:

@@ -31,7 +31,7 @@ public sealed class SeasonAlarmsTests(ITestOutputHelper output)
         return data;
     }
 
-    private static readonly string[] OfTheWeather = ["tonightPoor", "houseFrost"];
+    private static readonly string[] OfTheWeather = ["tonightPoor", "houseCold", "houseFrost"];
 
     [Theory]
     [MemberData(nameof(Winters))]
