@@ -51,7 +51,10 @@ function links() {
 
 function back() {
   feed.open();
-  location.hash = parking.leftAt() ?? ROUTES[0].id;
+  // Who has gone on meanwhile, since the head said so sooner, is not called back.
+  if (location.hash.slice(1) === SIGN_IN.id) {
+    location.hash = parking.leftAt() ?? ROUTES[0].id;
+  }
 }
 
 async function show() {
