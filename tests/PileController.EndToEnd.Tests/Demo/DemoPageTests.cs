@@ -25,6 +25,9 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
         {
             await page.GotoAsync($"/#{view}");
             await Expect(page.Locator("#link-state[data-state=live]")).ToBeVisibleAsync();
+
+            // The view before stays until the next has been fetched.
+            await Expect(page.Locator($"#views [data-id={view}]")).ToHaveAttributeAsync("aria-current", "page");
             await Expect(page.Locator("main h1")).ToBeAttachedAsync();
             await WaitForDataAsync(page, view);
 
@@ -87,7 +90,7 @@ public sealed class DemoPageTests(BrowserBench browser) : IClassFixture<BrowserB
     {
         foreach (string name in names)
         {
-            await page.GetByRole(AriaRole.Link, new() { Name = name }).First.ClickAsync();
+            await page.GetByRole(AriaRole.Link, new() { NameRegex = new("^" + name) }).First.ClickAsync();
         }
     }
 
