@@ -1,3 +1,4 @@
+using System.Text.Json;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Readings;
@@ -22,6 +23,23 @@ internal sealed record ReplayTape(
             batch, text.Origin, RecordJson.ToMemory(text.MemoryBefore), text.MemoryAfter.GetRawText(),
             batch.RawReadings(), batch.Instants(), batch.Column(TickColumns.Digest),
             text.Commands.ToLookup(command => command.Row, command => command.Command));
+    }
+
+    /// <summary>
+    /// What was handed on, as this build tells it: an earlier one may have told less, and what it left out is what is usual.
+    /// </summary>
+    public string MemoryAfterToldNow()
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<Memory>(MemoryAfter, RecordJson.Options) is { } memory
+                ? RecordJson.Of(memory).GetRawText()
+                : MemoryAfter;
+        }
+        catch (JsonException)
+        {
+            return MemoryAfter;
+        }
     }
 
     /// <summary>The commands that took effect at one tick.</summary>
