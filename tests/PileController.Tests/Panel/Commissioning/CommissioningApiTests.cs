@@ -111,8 +111,7 @@ public sealed class CommissioningApiTests : IAsyncLifetime
     [Fact]
     public async Task Keep_ManyAtOnce_PutsOneEntryOnTheSheet()
     {
-        await BeginAsync("leak");
-        await OkAsync(_host.Client.DeleteAsync("/api/commissioning"));
+        await GiveUpAsync("leak");
 
         HttpResponseMessage[] answers = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => _host.Client.PostAsJsonAsync("/api/commissioning/keep", new { who = "Robin" })));
 
@@ -125,8 +124,7 @@ public sealed class CommissioningApiTests : IAsyncLifetime
     public async Task Keep_SheetThatCannotBeWritten_CanBeKeptLater()
     {
         string sheet = Path.Combine(_host.Folder, PileController.Commissioning.Sheets.SheetFile.Name);
-        await BeginAsync("leak");
-        await OkAsync(_host.Client.DeleteAsync("/api/commissioning"));
+        await GiveUpAsync("leak");
         await File.WriteAllTextAsync(sheet, "{");
 
         using HttpResponseMessage failed = await _host.Client.PostAsJsonAsync("/api/commissioning/keep", new { who = "Robin" });
@@ -191,6 +189,18 @@ public sealed class CommissioningApiTests : IAsyncLifetime
     private Task<HttpResponseMessage> PostAsync(string test) => _host.Client.PostAsJsonAsync("/api/commissioning", new { test, who = "Robin" });
 
     private Task<JsonElement> BeginAsync(string test) => OkAsync(PostAsync(test));
+
+    // A test that has ended by itself meanwhile is put away by this, and there is none to keep.
+    private async Task GiveUpAsync(string test)
+    {
+        JsonElement run;
+        do
+        {
+            await BeginAsync(test);
+            run = (await OkAsync(_host.Client.DeleteAsync("/api/commissioning"))).GetProperty("run");
+        }
+        while (run.ValueKind == JsonValueKind.Null);
+    }
 
     private static async Task<JsonElement> OkAsync(Task<HttpResponseMessage> call)
     {
