@@ -99,8 +99,8 @@ public class TickLoopTests
         await failing.ToldAsync(1);
 
         await failing.AdvanceAsync(Tick);
-        await LoopBench.UntilAsync(() => failing.Counts.StepFaults == 1 && failing.Rig.Calls.Last() == "safe");
-        Assert.Equal(Outputs.Safe, failing.Rig.Told);
+        await LoopBench.UntilAsync(() => failing.Counts.StepFaults == 1 && failing.Rig.Told == Outputs.Safe);
+        Assert.Equal("safe", failing.Rig.Calls.Last());
 
         await failing.AdvanceAsync(Tick);
         await failing.ToldAsync(2);
