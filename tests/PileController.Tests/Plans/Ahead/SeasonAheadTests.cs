@@ -85,19 +85,19 @@ public class SeasonAheadTests
             iter: 30);
 
     [Theory]
-    [InlineData(0)]
-    [InlineData(1)]
-    public void PlanningSteps_OfAWholeSeason_ComeWithinTwoPercentOfFullSteps(int season)
+    [InlineData(AheadBench.NewYork, 0)]
+    [InlineData(AheadBench.NewYork, 1)]
+    [InlineData(AheadBench.Seattle, 0)]
+    public void PlanningSteps_OfAWholeSeason_ComeWithinTwoPercentOfFullSteps(string winter, int season)
     {
-        AheadRequest request = AheadBench.Request(seasons: 2, days: 150);
+        AheadRequest request = AheadBench.Request(seasons: 2, days: 150, files: winter);
         Dictionary<string, TickFigure> figures = TickCheck.Of(request, season, CancellationToken.None).ToDictionary(f => f.Name);
         Assert.All(
-            (string[])["drawnKWh", "usefulKWh", "generatedKWh", "dryMassLostKg", "waterLostKg"],
+            (string[])["drawnKWh", "usefulKWh", "generatedKWh", "coldDegreeHours", "dryMassLostKg", "waterLostKg"],
             name => Assert.True(Math.Abs(figures[name].ErrorShare!.Value) <= 0.02, $"{figures[name]}"));
 
-        // A season that is hardly ever too cold has next to nothing to take a share of: one brush more or less is half a K·h.
-        TickFigure cold = figures["coldDegreeHours"];
-        Assert.True(Math.Abs(cold.Planning!.Value - cold.Full!.Value) <= Math.Max(0.02 * cold.Full.Value, 0.5), $"{cold}");
+        // Of a winter that is hardly ever too cold a share tells nothing: a kelvin for two days is the least.
+        Assert.True(figures["coldDegreeHours"].Full > 48, $"{figures["coldDegreeHours"]}");
     }
 
     [Fact]
