@@ -22,8 +22,10 @@ public static class Estimator
     // After a restart what was believed before holds if the probes are this near to it on the mean, K.
     private const double RestartKelvin = 3;
 
-    // What the true hottest half differs from that of rings, K, whatever the filter says.
-    private const double CutKelvin = 0.3;
+    // What the true hottest half differs from that of rings, K, whatever the filter says; and how much more where the cover
+    // proves thin, for each e-fold by which it lets out more than told: a bare heap is colder on top than rings can tell.
+    private const double CutKelvin = 0.15;
+    private const double BareKelvin = 0.12;
 
     // An estimate less sure than this is none, K.
     private const double MostSigmaKelvin = 4;
@@ -133,7 +135,8 @@ public static class Estimator
         Span<double> weights = stackalloc double[HeapShape.Nodes];
         Span<double> h = stackalloc double[HeapBelief.Size];
         double zone = HeapRings.ActiveZone(belief.Mean, shape, weights);
-        double variance = Covariance.Variance(belief, weights) + (CutKelvin * CutKelvin);
+        double bare = BareKelvin * Math.Max(0, belief.Mean[HeapBelief.FirstFigure + 3]);
+        double variance = Covariance.Variance(belief, weights) + (CutKelvin * CutKelvin) + (bare * bare);
         return before with
         {
             ActiveZoneC = zone,
