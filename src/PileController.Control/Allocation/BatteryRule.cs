@@ -1,4 +1,6 @@
+using PileController.Control.Means;
 using PileController.Control.Readings;
+using PileController.Control.Regulation;
 
 namespace PileController.Control.Allocation;
 
@@ -15,4 +17,22 @@ internal static class BatteryRule
         readings.TryGet(Channel.Battery, out double volts)
             ? Math.Clamp((volts - settings.Limits.BatteryLowV - NothingV) / (AllV - NothingV), 0, 1)
             : 1;
+
+    /// <summary>
+    /// The same for what the ducts may give: all, as long as there is any to spare, where air carries more heat for its
+    /// power than water does. A pump that knows full power only takes in an hour what the blower, going gently, takes in most of a day.
+    /// </summary>
+    /// <param name="settings">Pump and blower.</param>
+    /// <param name="reach">What each circuit could take.</param>
+    /// <param name="comfortShare">Share of what comfort wants that the battery has to spare, 0 to 1.</param>
+    public static double AirShare(ControlSettings settings, in Reach reach, double comfortShare)
+    {
+        double gentle = MeansRule.ComfortAirShare(settings);
+        double airWatts = settings.BlowerWatts * Cube(gentle);
+        double pumpWatts = settings.PumpWatts * Cube(PumpRegulator.GentlestDuty(settings));
+        return comfortShare > 0 && gentle * reach.AirW * pumpWatts > reach.WaterW * airWatts ? 1 : comfortShare;
+    }
+
+    // What a pump or a blower takes goes with the cube of its duty.
+    private static double Cube(double duty) => duty * duty * duty;
 }

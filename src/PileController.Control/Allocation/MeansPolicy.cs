@@ -13,8 +13,11 @@ internal static class MeansPolicy
     private const double LeastAirWatts = 150;
     private const double RecoveredKelvin = 1;
 
-    // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first.
+    // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first. Where it is
+    // held closer than that, it waits for nothing in the lower half of what it is held above: with every start urgent a
+    // run would begin at the wish itself, and the house swing above it from there.
     private const double UrgentKelvin = 0.5;
+    private const double UrgentShare = 0.5;
 
     // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
     // must bear a little before it has, or the mode would swing from tick to tick.
@@ -30,7 +33,8 @@ internal static class MeansPolicy
         HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve, guardJ);
         double frost = Math.Min(want.FrostW, means.FrostW);
         // With too few probes to trust the estimate, frost is kept out and no more is risked.
-        double comfort = estimate.Trusted && course.Comfort ? powerShare * Math.Min(want.ComfortW, means.ComfortW) : 0;
+        double borne = estimate.Trusted && course.Comfort ? Math.Min(want.ComfortW, means.ComfortW) : 0;
+        double comfort = powerShare * borne;
         double granted = Math.Max(frost, comfort);
         bool floorNear = means.FrostW <= 0;
         bool recovered = means.FrostW >= RecoveredWatts && estimate.ActiveZoneCelsius > settings.HeapFloorC + RecoveredKelvin
@@ -41,7 +45,7 @@ internal static class MeansPolicy
         }
 
         double water = Math.Min(granted, reach.WaterW);
-        double left = granted - water;
+        double left = Math.Max(granted, estimate.Lit ? BatteryRule.AirShare(settings, reach, powerShare) * borne : 0) - water;
         double mostAir = frost - water >= LeastAirWatts ? reach.AirW : MeansRule.ComfortAirShare(settings) * reach.AirW;
         double air = course.Air && left >= LeastAirWatts ? Math.Min(left, mostAir) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
@@ -55,6 +59,6 @@ internal static class MeansPolicy
             : Curb.Saving;
         return new Grant(
             want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered,
-            want.FrostW > 0 && houseC < settings.HouseMinimumC + UrgentKelvin);
+            want.FrostW > 0 && houseC < settings.HouseMinimumC + Math.Min(UrgentKelvin, UrgentShare * course.HeadKelvin));
     }
 }

@@ -1,17 +1,23 @@
 namespace PileController.Control.Foresight;
 
 /// <summary>
-/// What the frost guard may come to take: the house is lived through the hours ahead with nothing drawn for it, and where
-/// the water that stands in its pipes would come near freezing, the heat is reckoned that keeps it from it. The means keep
-/// so much back while it is cold, and give it free as soon as milder hours are in sight.
+/// What the frost guard may come to take: the house is lived through the hours ahead with nothing drawn for it, and from
+/// when the tank has gone cold the heat is reckoned that the guard then draws. As long as the tank is warm a flush of its
+/// water now and then keeps the lines, however cold the house. The means keep so much back while it is cold, and give it
+/// free as soon as milder hours are in sight.
 /// </summary>
 public static class GuardRule
 {
-    // A cold spell is seldom told further; what lies beyond it comes into sight as the hours pass.
-    private const int Hours = 24;
+    // A tank that a draw has left warm keeps the lines for about a day; what the guard needs comes after that.
+    private const int Hours = 48;
 
-    // Water that stands takes on the air of the house: near the air at which the guard begins to run.
-    private const double HouseC = 1.5;
+    // The guard ends so far above where it begins, K (the release band of its row among the interlocks): tank water colder
+    // than that cannot end it.
+    private const double EndKelvin = 1;
+
+    // The guard's water goes into the pipe warm: it gives about twice what a pipe would that stands at the temperature at
+    // which the guard begins (from seasons of the simulated loop, with a pump that goes gently and one that knows full only).
+    private const double GivenShare = 2;
 
     private const double HourSeconds = 3600;
 
@@ -21,9 +27,11 @@ public static class GuardRule
     /// <param name="weather">What was learned of the air outside.</param>
     /// <param name="house">What was learned of the house.</param>
     /// <param name="forecast">A forecast, or null.</param>
+    /// <param name="netWatts">Heat the heap makes less what it loses by itself, W.</param>
     /// <param name="at">Now.</param>
     public static GuardNeed Step(
-        ControlSettings settings, in GuardNeed before, in WeatherMemory weather, in HouseMemory house, Forecast? forecast, in Instant at)
+        ControlSettings settings, in GuardNeed before, in WeatherMemory weather, in HouseMemory house, Forecast? forecast, double netWatts,
+        in Instant at)
     {
         ArgumentNullException.ThrowIfNull(settings);
         long since = before.LookedAtMonotonicMilliseconds;
@@ -35,26 +43,34 @@ public static class GuardRule
         Span<double> outsideC = stackalloc double[Hours];
         Span<double> gainW = stackalloc double[Hours];
         Outlook.Fill(settings, weather, house, forecast, at, outsideC, gainW);
-        return new GuardNeed(Joules(HouseModel.Of(settings, house), house.State, outsideC, gainW), at.MonotonicMilliseconds);
+        double joules = Joules(
+            HouseModel.Of(settings, house), house.State, outsideC, gainW, settings.Limits.LineFrostC, Math.Max(0, netWatts));
+        return new GuardNeed(joules, at.MonotonicMilliseconds);
     }
 
-    /// <summary>Heat that keeps a house from freezing its pipes, J.</summary>
+    /// <summary>Heat that has to be in store so that the guard never lacks it, J: the most it is ahead of what the heap makes.</summary>
     /// <param name="house">The house.</param>
     /// <param name="now">How it stands.</param>
     /// <param name="outsideC">Air outside in each hour, °C.</param>
     /// <param name="gainW">What the house gains beyond draw in each hour, W; as long as <paramref name="outsideC"/>.</param>
-    internal static double Joules(in HouseModel house, in HouseState now, ReadOnlySpan<double> outsideC, ReadOnlySpan<double> gainW)
+    /// <param name="lineFrostC">Line water at which the guard begins, °C.</param>
+    /// <param name="netWatts">Heat the heap makes meanwhile, W, 0 or more.</param>
+    internal static double Joules(
+        in HouseModel house, in HouseState now, ReadOnlySpan<double> outsideC, ReadOnlySpan<double> gainW, double lineFrostC, double netWatts)
     {
         HouseState state = now;
+        double givenWPerK = GivenShare * (house.PipeWPerK + house.TankWPerK);
         double joules = 0;
+        double most = 0;
         for (int h = 0; h < outsideC.Length; h++)
         {
             HouseState idle = house.Step(state, HourSeconds, outsideC[h], gainW[h], 0, 0);
-            double watts = house.Wanted(HouseC, idle.AirC, HourSeconds);
+            double watts = idle.TankC < lineFrostC + EndKelvin ? givenWPerK * Math.Max(0, lineFrostC - idle.AirC) : 0;
             state = watts > 0 ? house.Step(state, HourSeconds, outsideC[h], gainW[h], 0, watts) : idle;
-            joules += watts * HourSeconds;
+            joules += (watts - netWatts) * HourSeconds;
+            most = Math.Max(most, joules);
         }
 
-        return joules;
+        return most;
     }
 }

@@ -22,7 +22,6 @@ public static class MeansRule
 
     // Beyond that a heap would keep back for the guard what the guard will never ask.
     private const double MostGuardKelvin = 5;
-    private const double GuardSeconds = 86_400;
 
     /// <summary>Against frost the draw is held back only within so many hours of the floor.</summary>
     internal const double FrostHours = 3;
@@ -48,7 +47,7 @@ public static class MeansRule
     /// <param name="estimate">What is believed of it.</param>
     /// <param name="leastZoneC">What the active zone would come to at rest, °C; see <see cref="RestRoll"/>.</param>
     /// <param name="reserveKelvin">What comfort leaves, K above the floor.</param>
-    /// <param name="guardJ">What the frost guard may come to take within a day, J; see <see cref="Foresight.GuardRule"/>.</param>
+    /// <param name="guardJ">What the frost guard may come to take of the store, J; see <see cref="Foresight.GuardRule"/>.</param>
     public static HeapMeans Of(ControlSettings settings, in HeapEstimate estimate, double leastZoneC, double reserveKelvin, double guardJ)
     {
         double above = Math.Min(leastZoneC, estimate.ActiveZoneCelsius) - settings.HeapFloorC - MarginKelvin(settings, estimate, guardJ);
@@ -67,15 +66,11 @@ public static class MeansRule
     /// <summary>What is kept above the floor, K: for what the estimate may be wrong by, and for what the zone still falls by itself.</summary>
     internal static double MarginKelvin(ControlSettings settings, in HeapEstimate estimate, double guardJ) =>
         (estimate.Trusted ? AfterfallKelvin : DoubtKelvin) + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin)
-        + GuardKelvin(settings, estimate, guardJ);
+        + GuardKelvin(settings, guardJ);
 
-    // What the guard takes for the lines comes out of the heap, however low it stands: all of it that the heap does not make
-    // in the same time has to be there.
-    private static double GuardKelvin(ControlSettings settings, in HeapEstimate estimate, double guardJ)
-    {
-        double stored = guardJ - (GuardSeconds * Math.Max(0, estimate.GenerationWatts));
-        return Math.Clamp(stored / (Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK), 0, MostGuardKelvin);
-    }
+    // What the guard takes for the lines comes out of the heap, however low it stands: it has to be there.
+    private static double GuardKelvin(ControlSettings settings, double guardJ) =>
+        Math.Clamp(guardJ / (Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK), 0, MostGuardKelvin);
 
     /// <summary>Share of what the ducts could give that may go to comfort: none of air that is drawn through the heap, since it dries it.</summary>
     internal static double ComfortAirShare(ControlSettings settings) => settings.DuctWPerK > 0 ? GentleAirShare : 0;

@@ -86,6 +86,10 @@ internal static class PumpRegulator
     public static double RunDuty(ControlSettings settings) =>
         settings.Drive == PumpDrive.Valve ? Math.Max(settings.ThrottledDuty, settings.MovingDuty) : 1;
 
+    /// <summary>Least duty at which a pump runs, 0 to 1: full where it knows no other.</summary>
+    public static double GentlestDuty(ControlSettings settings) =>
+        settings.Drive == PumpDrive.Duty ? LeastDuty(settings) : RunDuty(settings);
+
     private static double LeastDuty(ControlSettings settings) => Math.Max(ControlSettings.UsualLeastDuty, settings.MovingDuty);
 
     // A rest that would be shorter than the least is not begun: the run goes on into the next span.

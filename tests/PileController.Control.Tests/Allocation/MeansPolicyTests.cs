@@ -1,6 +1,7 @@
 using PileController.Control.Allocation;
 using PileController.Control.Decisions;
 using PileController.Control.Foresight;
+using PileController.Control.Regulation;
 
 namespace PileController.Control.Tests.Allocation;
 
@@ -131,6 +132,30 @@ public sealed class MeansPolicyTests
 
         Assert.Equal((0, Curb.Power), (comfort.TotalW, comfort.Curb));
         Assert.True(frost.TotalW > 1000);
+    }
+
+    [Fact]
+    public void Decide_BatteryShort_SparesTheAirWhereThePumpKnowsFullPowerOnly()
+    {
+        Reach reach = new(1500, 2000);
+        Grant gentle = Decide(Heap(60, 2000), 9, 0, reach, power: 0.1, settings: Ducts);
+        Grant relay = Decide(Heap(60, 2000), 9, 0, reach, power: 0.1, settings: Ducts with { Drive = PumpDrive.OnOff });
+        Grant empty = Decide(Heap(60, 2000), 9, 0, reach, power: 0, settings: Ducts with { Drive = PumpDrive.OnOff });
+
+        Assert.Equal(gentle.WaterW, relay.WaterW);
+        Assert.Equal((0, 800), (gentle.AirW, relay.AirW));
+        Assert.Equal(0, empty.TotalW);
+    }
+
+    [Fact]
+    public void Decide_HouseHeldClose_IsUrgentOnlyInTheLowerHalfOfWhatItIsHeldAbove()
+    {
+        Course close = new(false, true, 0.4);
+
+        Assert.True(Decide(Heap(60, 0), 5.1, -10, Wide, close).Urgent);
+        Assert.False(Decide(Heap(60, 0), 5.3, -10, Wide, close).Urgent);
+        Assert.True(Decide(Heap(60, 0), 5.3, -10).Urgent);
+        Assert.False(Decide(Heap(60, 0), 5.6, -10, Wide, new Course(false, true, 3)).Urgent);
     }
 
     [Fact]

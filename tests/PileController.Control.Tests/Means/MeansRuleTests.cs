@@ -37,10 +37,6 @@ public sealed class MeansRuleTests
         Of(Settings, Heap(52 - kelvin, 0), 4).FrostW, MeansRule.Of(Settings, Heap(52, 0), 52, 4, guardJ).FrostW, 1e-6);
 
     [Fact]
-    public void Of_HeapThatMakesWhatTheFrostGuardWillTake_KeepsNothingForIt() =>
-        Assert.Equal(Of(Settings, Heap(52, 200), 4).FrostW, MeansRule.Of(Settings, Heap(52, 200), 52, 4, 200 * 86_400).FrostW, 1e-6);
-
-    [Fact]
     public void Of_EstimateInDoubt_IsSpentSlowlyAndKeepsMore()
     {
         // 10 K above 45 °C and 1.5 K, over 0.3 of 48 h.
