@@ -14,10 +14,11 @@ internal static class MeansPolicy
     private const double RecoveredKelvin = 1;
 
     // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first. Where it is
-    // held closer than that, it waits for nothing in the lower half of what it is held above: with every start urgent a
-    // run would begin at the wish itself, and the house swing above it from there.
+    // held closer than that, it waits until it has lost a fifth of what it is held above: with every start urgent a run would
+    // begin at the wish itself, and the house swing above it from there. Waiting longer costs nights that miss the minimum
+    // by a brush (from seasons of the simulated holding).
     private const double UrgentKelvin = 0.5;
-    private const double UrgentShare = 0.5;
+    private const double UrgentShare = 0.8;
 
     // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
     // must bear a little before it has, or the mode would swing from tick to tick.

@@ -10,7 +10,7 @@ public readonly record struct Course(bool Comfort, bool Air, double HeadKelvin)
     public const double UsualHeadKelvin = 1.0;
 
     // Where heat will be short every tenth of a degree counts: the house is held close above its minimum, and dips.
-    private const double ThriftyHeadKelvin = 0.4;
+    private const double ThriftyHeadKelvin = 0.5;
 
     // Heat banked ahead of a spell that coil and ducts cannot meet in time; more leaks away before it is of use
     // (from seasons of the simulated house).

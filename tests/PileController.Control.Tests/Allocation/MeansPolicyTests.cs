@@ -148,13 +148,13 @@ public sealed class MeansPolicyTests
     }
 
     [Fact]
-    public void Decide_HouseHeldClose_IsUrgentOnlyInTheLowerHalfOfWhatItIsHeldAbove()
+    public void Decide_HouseHeldClose_IsUrgentOnceItHasLostAFifthOfWhatItIsHeldAbove()
     {
         Course close = new(false, true, 0.4);
 
-        Assert.True(Decide(Heap(60, 0), 5.1, -10, Wide, close).Urgent);
-        Assert.False(Decide(Heap(60, 0), 5.3, -10, Wide, close).Urgent);
-        Assert.True(Decide(Heap(60, 0), 5.3, -10).Urgent);
+        Assert.True(Decide(Heap(60, 0), 5.3, -10, Wide, close).Urgent);
+        Assert.False(Decide(Heap(60, 0), 5.35, -10, Wide, close).Urgent);
+        Assert.True(Decide(Heap(60, 0), 5.35, -10).Urgent);
         Assert.False(Decide(Heap(60, 0), 5.6, -10, Wide, new Course(false, true, 3)).Urgent);
     }
 
