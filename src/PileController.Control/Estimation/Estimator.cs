@@ -135,7 +135,7 @@ public static class Estimator
         Span<double> weights = stackalloc double[HeapShape.Nodes];
         Span<double> h = stackalloc double[HeapBelief.Size];
         double zone = HeapRings.ActiveZone(belief.Mean, shape, weights);
-        double bare = BareKelvin * Math.Max(0, belief.Mean[HeapBelief.FirstFigure + 3]);
+        double bare = BareKelvin * Math.Max(0, belief.CoverThinning);
         double variance = Covariance.Variance(belief, weights) + (CutKelvin * CutKelvin) + (bare * bare);
         return before with
         {

@@ -74,6 +74,10 @@ public sealed record HeapBelief
     [JsonIgnore]
     public double CapacityFactor => Portable.Exp(Mean[FirstFigure + 4]);
 
+    /// <summary>How many e-folds more the cover lets out than told; negative where it lets out less.</summary>
+    [JsonIgnore]
+    public double CoverThinning => Mean[FirstFigure + 3];
+
     /// <summary>The heap as told, with what was learned.</summary>
     /// <param name="told">As told.</param>
     public HeapFigures Learned(in HeapFigures told) => Learned(told, Mean);

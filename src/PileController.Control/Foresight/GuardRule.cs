@@ -1,3 +1,5 @@
+using PileController.Control.Interlocks;
+
 namespace PileController.Control.Foresight;
 
 /// <summary>
@@ -11,9 +13,8 @@ public static class GuardRule
     // A tank that a draw has left warm keeps the lines for about a day; what the guard needs comes after that.
     private const int Hours = 48;
 
-    // The guard ends so far above where it begins, K (the release band of its row among the interlocks): tank water colder
-    // than that cannot end it.
-    private const double EndKelvin = 1;
+    // The guard ends so far above where it begins, K: tank water colder than that cannot end it.
+    private static readonly double EndKelvin = InterlockTable.All[InterlockTable.IndexOf("lineFrost")].ReleaseBand;
 
     // The guard's water goes into the pipe warm: it gives about twice what a pipe would that stands at the temperature at
     // which the guard begins (from seasons of the simulated loop, with a pump that goes gently and one that knows full

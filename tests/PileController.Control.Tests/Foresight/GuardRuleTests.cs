@@ -15,10 +15,10 @@ public sealed class GuardRuleTests
     public void Joules_LongFrost_ComesToWhatTheGuardsPipeGivesTheHouseBelowItsLimit()
     {
         // After so long nothing is stored any more: the house stands where its loss to -9 °C under the curtain is what the ground
-        // gives through the floor, and twice what pipe and tank give by each kelvin below 2.5 °C.
+        // gives through the floor, and two and a half times what pipe and tank give by each kelvin below 2.5 °C.
         double loss = House.LossWPerK - House.CurtainWPerK;
         double ground = 1 / ((1 / House.FloorWPerK) + (1 / House.GroundWPerK));
-        double pipe = 2 * (House.PipeWPerK + House.TankWPerK);
+        double pipe = 2.5 * (House.PipeWPerK + House.TankWPerK);
         double air = ((pipe * 2.5) + (ground * 9) - (loss * 9)) / (pipe + ground + loss);
         double first = Need(House, -9, 2000);
         double last = Need(House, -9, 2024);
