@@ -18,6 +18,7 @@ public sealed class LiteRecord : IPileRecord
     // Under heavy load so many ticks share one sync.
     private const int TicksASync = 64;
     private readonly Channel<object> _queue;
+    private readonly IRecordDisk _disk;
     private readonly RecordKeeper _keeper;
     private readonly QueryCache _cache = new();
     private readonly Faults _faults;
@@ -28,6 +29,7 @@ public sealed class LiteRecord : IPileRecord
 
     private LiteRecord(RecordOptions options, IRecordDisk disk, TimeProvider time)
     {
+        _disk = disk;
         _faults = new Faults(time);
         _keeper = new RecordKeeper(disk, options, time, _faults);
         _queue = Channel.CreateBounded<object>(new BoundedChannelOptions(options.QueueTicks) { SingleReader = true });
@@ -229,5 +231,10 @@ public sealed class LiteRecord : IPileRecord
     }
 
     private void PublishHealth() => Volatile.Write(
-        ref _health, new RecordHealth(!_faults.IsFailing, _keeper.SafeSequence, 0, _keeper.Dropped, _faults.Text) { Damage = _faults.Damage });
+        ref _health,
+        new RecordHealth(!_faults.IsFailing, _keeper.SafeSequence, 0, _keeper.Dropped, _faults.Text)
+        {
+            Damage = _faults.Damage,
+            FreeBytes = _disk.FreeBytes(),
+        });
 }

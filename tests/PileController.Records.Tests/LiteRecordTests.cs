@@ -3,6 +3,8 @@ using PileController.Control.Decisions;
 using PileController.Records.Accounts;
 using PileController.Records.Checking;
 using PileController.Records.Crash;
+using PileController.Records.Storage;
+using PileController.Records.Tests.Storage;
 
 namespace PileController.Records.Tests;
 
@@ -34,6 +36,31 @@ public sealed class LiteRecordTests : IDisposable
         ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() => LiteRecord.Open(options));
         Assert.Contains(" is ", error.Message, StringComparison.Ordinal);
         Assert.Contains("allowed", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Health_OnADiskThatFillsUp_TellsWhatIsFree()
+    {
+        SimulatedDisk disk = new();
+        await using LiteRecord record = LiteRecord.Open(new RecordOptions { DataDirectory = _folder.Path, SyncTicks = 1 }, disk, TimeProvider.System);
+        Assert.Null(record.Health.FreeBytes);
+
+        disk.FullFrom = disk.Steps;
+        record.TryAppend(TrialTicks.First(1)[0]);
+        await Assert.ThrowsAsync<IOException>(() => record.FlushAsync(None));
+        Assert.Equal(0, record.Health.FreeBytes);
+        Assert.False(record.Health.Accepting);
+
+        disk.FullFrom = int.MaxValue;
+        await record.FlushAsync(None);
+        Assert.True(record.Health.Accepting);
+    }
+
+    [Fact]
+    public void FreeBytes_OfAFolder_IsOfTheDiskItLiesOn()
+    {
+        FolderDisk disk = new(_folder.Path);
+        Assert.InRange(disk.FreeBytes()!.Value, 1, new DriveInfo(_folder.Path).TotalSize);
     }
 
     [Fact]

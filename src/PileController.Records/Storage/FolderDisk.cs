@@ -155,6 +155,19 @@ internal sealed class FolderDisk : IRecordDisk
             : [];
     }
 
+    /// <inheritdoc/>
+    public long? FreeBytes()
+    {
+        try
+        {
+            return new DriveInfo(_folder).AvailableFreeSpace;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return null;
+        }
+    }
+
     // A name that could not be made safe is taken back, so that the next attempt makes it anew.
     private void SyncNewName(Stream stream, string name)
     {

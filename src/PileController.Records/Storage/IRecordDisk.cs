@@ -50,4 +50,7 @@ internal interface IRecordDisk
 
     /// <summary>What lies in the quarantine folder.</summary>
     IReadOnlyList<SetAsideFile> SetAside();
+
+    /// <summary>What is free for whoever calls, bytes; null where that cannot be told.</summary>
+    long? FreeBytes();
 }

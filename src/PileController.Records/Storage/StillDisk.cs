@@ -18,6 +18,9 @@ internal sealed class StillDisk(IRecordDisk inner) : IRecordDisk
     public IReadOnlyList<SetAsideFile> SetAside() => inner.SetAside();
 
     /// <inheritdoc/>
+    public long? FreeBytes() => inner.FreeBytes();
+
+    /// <inheritdoc/>
     public IDisposable KeepStill() => inner.KeepStill();
 
     /// <inheritdoc/>

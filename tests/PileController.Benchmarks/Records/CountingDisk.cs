@@ -33,4 +33,6 @@ internal sealed class CountingDisk(FolderDisk inner) : IRecordDisk
     public void Quarantine(string name) => inner.Quarantine(name);
 
     public IReadOnlyList<SetAsideFile> SetAside() => inner.SetAside();
+
+    public long? FreeBytes() => inner.FreeBytes();
 }

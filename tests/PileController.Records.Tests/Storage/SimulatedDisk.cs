@@ -89,6 +89,8 @@ internal sealed class SimulatedDisk : IRecordDisk
 
     public IReadOnlyList<SetAsideFile> SetAside() => [.. Quarantined.Select(name => new SetAsideFile(name, 0))];
 
+    public long? FreeBytes() => Steps >= FullFrom ? 0 : null;
+
     /// <summary>What is on the disk when the power is back.</summary>
     public SimulatedDisk AfterCut(Random random)
     {

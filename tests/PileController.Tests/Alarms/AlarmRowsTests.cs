@@ -20,6 +20,7 @@ public class AlarmRowsTests
         ["controlFails"] = f => f with { Tally = f.Tally with { StepFaults = f.Record.LastSequence + 1 } },
         ["rigSilent"] = f => f with { Tally = f.Tally with { RigFaults = f.Record.LastSequence + 1 } },
         ["recordStops"] = f => f with { Record = f.Record with { Accepting = false, Fault = "The disk is full." } },
+        ["diskFull"] = f => f with { Record = f.Record with { FreeBytes = 20_000_000 } },
         ["recordGaps"] = f => f with { Tally = f.Tally with { Dropped = f.Record.LastSequence + 1 } },
         ["recordFault"] = f => f with { Record = f.Record with { Fault = "ticks-3 was set aside." } },
         ["ticksLate"] = f => Judged(f, "tickLate", Verdict.Acting),
@@ -137,6 +138,22 @@ public class AlarmRowsTests
         bench.Live((int)(row.ClearSeconds / 10) + 2, f => With(f, channel, past));
         Assert.Equal(AlarmPhase.Off, bench[key].Phase);
     }
+
+    [Theory]
+    [InlineData(63_000_000L, 127_000_000L, 129_000_000L)]
+    [InlineData(0L, 65_000_000L, 8_000_000_000L)]
+    public void DiskFull_EndsOnceThereIsRoomForLong(long ill, long within, long past)
+    {
+        Bench bench = new(Table);
+        bench.Live(10, f => Free(f, ill));
+        Assert.Equal(AlarmPhase.Standing, bench["diskFull"].Phase);
+        bench.Live(100, f => Free(f, within));
+        Assert.Equal(AlarmPhase.Standing, bench["diskFull"].Phase);
+        bench.Live(40, f => Free(f, past));
+        Assert.Equal(AlarmPhase.Off, bench["diskFull"].Phase);
+    }
+
+    private static AlarmFacts Free(AlarmFacts facts, long bytes) => facts with { Record = facts.Record with { FreeBytes = bytes } };
 
     [Fact]
     public void Table_EveryRow_SaysWhatAndWhyAndWhatToDo() => Assert.All(Table.Rows, row =>

@@ -51,7 +51,7 @@ internal sealed class Bench
             At = at,
             Decision = DecisionOf(at, all),
             Raw = all,
-            Record = new RecordHealth(true, tick, 0, 0, null),
+            Record = new RecordHealth(true, tick, 0, 0, null) { FreeBytes = 8_000_000_000 },
         };
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using static PileController.Alarms.AlarmPriority;
 using static PileController.Alarms.Signs;
 
@@ -8,6 +9,9 @@ internal static class ServiceRows
 {
     private const double Minute = 60;
     private const double Hour = 3600;
+
+    // A year of record (50 MB) and what a commit needs meanwhile. Common practice, no source.
+    private const double LeastFreeBytes = 64e6;
 
     public static IEnumerable<AlarmRow> Of(AlarmPlace place) =>
     [
@@ -33,6 +37,14 @@ internal static class ServiceRows
             DelaySeconds = Minute, BridgeSeconds = 30, ClearSeconds = 5 * Minute,
             Detail = f => f.Record.Fault,
         },
+        new("diskFull", "The disk is nearly full", Low, AlarmGroup.Service, Below(f => f.Record.FreeBytes, LeastFreeBytes, LeastFreeBytes))
+        {
+            Cause = "Something else fills the disk or card that the record lies on; the record itself grows by about 50 MB a year.",
+            Consequence = "Once it is full the record goes on for an hour or two in the room it has set aside, and then stops. Control goes on.",
+            Action = "Free space on the card: old backups, logs, what does not belong there.",
+            DelaySeconds = Minute, BridgeSeconds = 30, ClearSeconds = 5 * Minute,
+            Detail = f => f.Record.FreeBytes is { } bytes ? string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0} MB are free") : null,
+        },
         new("recordGaps", "Ticks were not recorded", Low, AlarmGroup.Service, When(f => f.Since.Dropped > 0))
         {
             Cause = "The card was too slow or refused to write for a while.",
@@ -45,7 +57,7 @@ internal static class ServiceRows
             Cause = "A file of the record is damaged and was set aside, or ticks cannot be moved on to the store.",
             Consequence = "Part of the past cannot be shown. What is new is kept.",
             Action = "Make a backup, run \"record verify\", and put in another card if it comes again.",
-            DelaySeconds = 10 * Minute, ClearSeconds = 10 * Minute, FollowsFrom = ["recordStops"],
+            DelaySeconds = 10 * Minute, ClearSeconds = 10 * Minute, FollowsFrom = ["recordStops", "diskFull"],
             Detail = f => f.Record.Fault,
         },
         new("ticksLate", "Ticks come late", Medium, AlarmGroup.Service, Late(place))
