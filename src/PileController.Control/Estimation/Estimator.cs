@@ -87,7 +87,7 @@ public static class Estimator
         if (now.Belief is { } belief)
         {
             capacity *= belief.CapacityFactor;
-            trusted = now.Started && sigma <= MostSigmaKelvin && BorneOut(belief, readings);
+            trusted = now.Started && sigma <= MostSigmaKelvin && Corroboration.Holds(belief, readings);
         }
 
         return new HeapEstimate(
@@ -108,24 +108,6 @@ public static class Estimator
         }
 
         return odd >= 2 && 2 * odd > good;
-    }
-
-    // Two probes at least must say what was foretold, and more of them than say otherwise.
-    private static bool BorneOut(HeapBelief belief, RigReadings readings)
-    {
-        int sound = 0;
-        int odd = 0;
-        for (int i = 0; i < HeapBelief.Probes; i++)
-        {
-            if (readings.TryGet(ProbeSight.ChannelOf(i), out _))
-            {
-                bool surprises = belief.Doubts(i);
-                odd += surprises ? 1 : 0;
-                sound += surprises ? 0 : 1;
-            }
-        }
-
-        return sound >= 2 && sound > odd;
     }
 
     // What the belief says of the heap as a whole; found once an update.
