@@ -8,6 +8,7 @@ using PileController.Benchmarks.Scores;
 
 return args switch
 {
+    [not "bound" and not "steps", ..] when args.Contains("--help") => Usage(),
     ["scoreboard", .. string[] rest] => Scoreboard.Run(rest, Console.Out),
     ["winters", ..] => await Winters.RunAsync(Console.Out),
     ["tune-cutout", ..] => await CutoutTuning.RunAsync(Console.Out),

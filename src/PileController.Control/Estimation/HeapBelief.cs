@@ -74,9 +74,18 @@ public sealed record HeapBelief
     [JsonIgnore]
     public double CapacityFactor => Portable.Exp(Mean[FirstFigure + 4]);
 
-    /// <summary>How many e-folds more the cover lets out than told; negative where it lets out less.</summary>
+    /// <summary>How far demand, permeability and cover lie from those told, in e-folds: the root of the sum of their squares.</summary>
     [JsonIgnore]
-    public double CoverThinning => Mean[FirstFigure + 3];
+    public double Unlikeness
+    {
+        get
+        {
+            double demand = Mean[FirstFigure];
+            double permeability = Mean[FirstFigure + 1];
+            double cover = Mean[FirstFigure + 3];
+            return Math.Sqrt((demand * demand) + (permeability * permeability) + (cover * cover));
+        }
+    }
 
     /// <summary>The heap as told, with what was learned.</summary>
     /// <param name="told">As told.</param>
