@@ -160,11 +160,15 @@ internal sealed class RecordShelf : IDisposable
     /// <inheritdoc/>
     public void Dispose() => LetGo();
 
-    /// <summary>Whether an error is one that a broken file makes.</summary>
+    /// <summary>
+    /// Whether an error is one that a broken file makes. LiteDB takes bytes as they are: a type it does not know is not
+    /// implemented to it, a length may be more than there is memory, and what it locks may not be released in order.
+    /// </summary>
     public static bool IsDamage(Exception exception) =>
         exception is LiteException or InvalidDataException or InvalidCastException or InvalidOperationException
-            or ArgumentException or IndexOutOfRangeException or NullReferenceException or OverflowException
-            or FormatException or NotSupportedException or KeyNotFoundException;
+            or ArgumentException or IndexOutOfRangeException or NullReferenceException or ArithmeticException
+            or FormatException or NotSupportedException or NotImplementedException or KeyNotFoundException
+            or OutOfMemoryException or SynchronizationLockException or LockRecursionException;
 
     private void Add(string name, IReadOnlyList<OpenFile> noted, bool setAside)
     {

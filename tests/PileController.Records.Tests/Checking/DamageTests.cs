@@ -69,6 +69,28 @@ public sealed class DamageTests
     }
 
     [Fact]
+    public void Verify_KeyOfATypeNobodyKnows_IsFound()
+    {
+        // Of a page of LiteDB: what it is stands in byte 4, 3 is an index; 3 before a key says that it is a long.
+        const int pageBytes = 8192;
+        const int indexPage = 3;
+        const int longKey = 3;
+        byte[] sound = Sound.BytesOf(StoreName);
+        int found = 0;
+        for (int at = 0; at < sound.Length; at++)
+        {
+            if (sound[at] == longKey && sound[(at / pageBytes * pageBytes) + 4] == indexPage && at % pageBytes > 32)
+            {
+                byte[] damaged = (byte[])sound.Clone();
+                damaged[at] = 0xEE;
+                found += Verify(StoreName, damaged).IsClean ? 0 : 1;
+            }
+        }
+
+        Assert.True(found > 5, $"Only {found} places mattered.");
+    }
+
+    [Fact]
     public void Verify_StoreGone_IsFound()
     {
         SimulatedDisk disk = Copy();
