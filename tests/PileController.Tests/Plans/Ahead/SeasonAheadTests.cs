@@ -99,14 +99,7 @@ public class SeasonAheadTests
         // Of a winter that is hardly ever too cold a share tells nothing: a kelvin for two days is the least.
         Assert.All(seasons, figures => Assert.True(Of(figures, "coldDegreeHours").Full > 48));
 
-        Assert.All(Weighty, name =>
-        {
-            Assert.All(seasons[..2], figures => Assert.InRange(Of(figures, name).ErrorShare!.Value, -0.02, 0.02));
-
-            // A single season may be further off, where a spell ends a night sooner; not so the seasons together.
-            double full = seasons.Sum(figures => Of(figures, name).Full!.Value);
-            Assert.InRange(seasons.Sum(figures => Of(figures, name).Planning!.Value) / full, 0.98, 1.02);
-        });
+        Assert.All(seasons, figures => Assert.All(Weighty, name => Assert.InRange(Of(figures, name).ErrorShare!.Value, -0.02, 0.02)));
     }
 
     private static readonly string[] Weighty = ["drawnKWh", "usefulKWh", "generatedKWh", "coldDegreeHours", "dryMassLostKg", "waterLostKg"];
