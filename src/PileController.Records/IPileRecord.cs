@@ -42,7 +42,7 @@ public sealed record RecordHealth(bool Accepting, long LastSequence, long Queued
     /// <summary>What of it is damaged, or null.</summary>
     public RecordDamage? Damage { get; init; }
 
-    /// <summary>What is free where it lies, bytes; null where that is not known.</summary>
+    /// <summary>What is free for an ordinary user on the disk it lies on, bytes, quotas not counted; null where that is not known.</summary>
     public long? FreeBytes { get; init; }
 }
 

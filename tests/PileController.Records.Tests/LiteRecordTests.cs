@@ -54,6 +54,15 @@ public sealed class LiteRecordTests : IDisposable
         disk.FullFrom = int.MaxValue;
         await record.FlushAsync(None);
         Assert.True(record.Health.Accepting);
+        Assert.Null(record.Health.FreeBytes);
+    }
+
+    [Fact]
+    public void FreeBytes_OfAFolderThatIsGone_IsNotKnown()
+    {
+        FolderDisk disk = new(Path.Combine(_folder.Path, "gone"));
+        Directory.Delete(Path.Combine(_folder.Path, "gone"));
+        Assert.Null(disk.FreeBytes());
     }
 
     [Fact]

@@ -162,7 +162,7 @@ internal sealed class FolderDisk : IRecordDisk
         {
             return new DriveInfo(_folder).AvailableFreeSpace;
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or ArithmeticException)
         {
             return null;
         }

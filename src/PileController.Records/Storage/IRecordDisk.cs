@@ -51,6 +51,6 @@ internal interface IRecordDisk
     /// <summary>What lies in the quarantine folder.</summary>
     IReadOnlyList<SetAsideFile> SetAside();
 
-    /// <summary>What is free for whoever calls, bytes; null where that cannot be told.</summary>
+    /// <summary>What is free for an ordinary user, bytes, quotas not counted; null where that cannot be told.</summary>
     long? FreeBytes();
 }

@@ -162,13 +162,12 @@ internal sealed class RecordShelf : IDisposable
 
     /// <summary>
     /// Whether an error is one that a broken file makes. LiteDB takes bytes as they are: a type it does not know is not
-    /// implemented to it, a length may be more than there is memory, and what it locks may not be released in order.
+    /// implemented to it.
     /// </summary>
     public static bool IsDamage(Exception exception) =>
         exception is LiteException or InvalidDataException or InvalidCastException or InvalidOperationException
             or ArgumentException or IndexOutOfRangeException or NullReferenceException or ArithmeticException
-            or FormatException or NotSupportedException or NotImplementedException or KeyNotFoundException
-            or OutOfMemoryException or SynchronizationLockException or LockRecursionException;
+            or FormatException or NotSupportedException or NotImplementedException or KeyNotFoundException;
 
     private void Add(string name, IReadOnlyList<OpenFile> noted, bool setAside)
     {
@@ -185,7 +184,8 @@ internal sealed class RecordShelf : IDisposable
 
             _files.Add(file);
         }
-        catch (Exception exception) when (IsDamage(exception))
+        // At the start little else is in the memory: what does not fit in is a length that is none. Later it may be anything.
+        catch (Exception exception) when (IsDamage(exception) || exception is OutOfMemoryException)
         {
             Broken.Add(new BrokenFile(name, exception.Message));
             if (setAside)

@@ -142,6 +142,33 @@ public sealed class HeapObserverTests
     }
 
     [Theory]
+    [InlineData(0, 1, 6, -6, 0)]
+    [InlineData(0, 1, 12, -12, 0)]
+    [InlineData(1, 3, -4, 4, 0)]
+    [InlineData(0, 1, 10, -10, 2)]
+    [InlineData(0, 3, 10, -10, 2)]
+    public void Update_TwoProbesThatLieToOppositeSides_AreNotTakenForAnUnevenHeap(int one, int other, double oneK, double otherK, double kelvinADay)
+    {
+        Twin twin = new(Told);
+        twin.Run(10);
+        Assert.True(Corroboration.Holds(twin.Belief, Sound.Readings));
+        int excused = 0;
+        for (int i = 0; i < 8 * StepsADay; i++)
+        {
+            double share = kelvinADay > 0 ? Math.Min(1, kelvinADay * i / StepsADay / Math.Abs(oneK)) : 1;
+            twin.OffK[one] = share * oneK;
+            twin.OffK[other] = share * otherK;
+            twin.Step();
+
+            // Two that drift slowly look for days like a heap that warms within and cools without: neither is doubted then.
+            bool doubted = twin.Belief.Doubts(one) && twin.Belief.Doubts(other);
+            excused += doubted && Math.Abs(twin.OffK[one]) >= 4 && i >= StepsADay && Corroboration.Holds(twin.Belief, Sound.Readings) ? 1 : 0;
+        }
+
+        Assert.Equal(0, excused);
+    }
+
+    [Theory]
     [InlineData(0.7)]
     [InlineData(1.5)]
     public void Update_FlowThatNoMeterTells_IsFoundFromDrumAndHeap(double taken)

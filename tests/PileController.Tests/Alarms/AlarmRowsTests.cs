@@ -153,7 +153,18 @@ public class AlarmRowsTests
         Assert.Equal(AlarmPhase.Off, bench["diskFull"].Phase);
     }
 
-    private static AlarmFacts Free(AlarmFacts facts, long bytes) => facts with { Record = facts.Record with { FreeBytes = bytes } };
+    [Fact]
+    public void DiskFull_WhatIsFreeIsNotKnown_NeitherRisesNorEnds()
+    {
+        Bench bench = new(Table);
+        bench.Live(1000, f => Free(f, null));
+        Assert.Equal(AlarmPhase.Off, bench["diskFull"].Phase);
+        bench.Live(10, f => Free(f, 0));
+        bench.Live(1000, f => Free(f, null));
+        Assert.Equal(AlarmPhase.Standing, bench["diskFull"].Phase);
+    }
+
+    private static AlarmFacts Free(AlarmFacts facts, long? bytes) => facts with { Record = facts.Record with { FreeBytes = bytes } };
 
     [Fact]
     public void Table_EveryRow_SaysWhatAndWhyAndWhatToDo() => Assert.All(Table.Rows, row =>

@@ -40,7 +40,7 @@ internal static class ServiceRows
         new("diskFull", "The disk is nearly full", Low, AlarmGroup.Service, Below(f => f.Record.FreeBytes, LeastFreeBytes, LeastFreeBytes))
         {
             Cause = "Something else fills the disk or card that the record lies on; the record itself grows by about 50 MB a year.",
-            Consequence = "Once it is full the record goes on for an hour or two in the room it has set aside, and then stops. Control goes on.",
+            Consequence = "Once it is full the record goes on in what room it has set aside, commonly for an hour or two, and then stops. Control goes on.",
             Action = "Free space on the card: old backups, logs, what does not belong there.",
             DelaySeconds = Minute, BridgeSeconds = 30, ClearSeconds = 5 * Minute,
             Detail = f => f.Record.FreeBytes is { } bytes ? string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0} MB are free") : null,
@@ -57,7 +57,7 @@ internal static class ServiceRows
             Cause = "A file of the record is damaged and was set aside, or ticks cannot be moved on to the store.",
             Consequence = "Part of the past cannot be shown. What is new is kept.",
             Action = "Make a backup, run \"record verify\", and put in another card if it comes again.",
-            DelaySeconds = 10 * Minute, ClearSeconds = 10 * Minute, FollowsFrom = ["recordStops", "diskFull"],
+            DelaySeconds = 10 * Minute, ClearSeconds = 10 * Minute, FollowsFrom = ["recordStops"],
             Detail = f => f.Record.Fault,
         },
         new("ticksLate", "Ticks come late", Medium, AlarmGroup.Service, Late(place))
