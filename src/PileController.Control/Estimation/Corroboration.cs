@@ -10,7 +10,7 @@ internal static class Corroboration
 
     // A pair that surprises more is further off than two places of a heap of chips differ from rings of one temperature: the
     // error thought is bounded, since a doubted probe is hardly learned from, its surprise is not. From forty seasons with the
-    // heap drawn from its spreads, where 3.2 was the most; two probes ten kelvin off come to 100.
+    // heap drawn from its spreads, where 3.2 was the most of such a pair at a day's end; two probes ten kelvin off come to 100.
     private const double MostPairSurprise = 6;
 
     /// <summary>
