@@ -4,9 +4,9 @@ using Microsoft.Playwright;
 namespace PileController.Benchmarks.Pages;
 
 /// <summary>What a reader of the page waits for.</summary>
-/// <param name="First">The first look, medians; a new visitor each time, in a browser that has shown another page.</param>
+/// <param name="First">The first look, medians; a new visitor each time, in a browser that has shown other pages and has been at rest for two seconds.</param>
 /// <param name="FirstOfBrowser">The first look by a browser that has shown nothing yet.</param>
-/// <param name="BlankMilliseconds">Until a page with one sentence and nothing else is painted in that browser, median: no page is sooner.</param>
+/// <param name="BlankMilliseconds">Until a page with one sentence and nothing else is painted in that browser, at rest as long, median: no page is sooner.</param>
 /// <param name="SixChannelsMilliseconds">From telling the browser to press the button of the whole season to six channels of it drawn, median; the driver's aiming and asking is in it.</param>
 /// <param name="SixChannelsPaintedMilliseconds">The same by the page's own clock, from the press to the paint, median.</param>
 /// <param name="FramesPerSecond">Frames drawn a second while the charts are dragged and new data come, by the browser's tracing.</param>
