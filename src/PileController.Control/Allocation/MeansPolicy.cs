@@ -11,7 +11,9 @@ namespace PileController.Control.Allocation;
 internal static class MeansPolicy
 {
     private const double LeastAirWatts = 150;
-    private const double RecoveredKelvin = 1;
+
+    // More would leave heat in the heap between two cold nights of one spell (from seasons of the simulated holding).
+    private const double RecoveredKelvin = 0.6;
 
     // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first. Where it is
     // held closer than that, it waits until it has lost a fifth of what it is held above: with every start urgent a run would
@@ -48,7 +50,7 @@ internal static class MeansPolicy
         double water = Math.Min(granted, reach.WaterW);
         double left = Math.Max(granted, estimate.Lit ? BatteryRule.AirShare(settings, reach, powerShare) * borne : 0) - water;
         double mostAir = frost - water >= LeastAirWatts ? reach.AirW : MeansRule.ComfortAirShare(settings) * reach.AirW;
-        double air = course.Air && left >= LeastAirWatts ? Math.Min(left, mostAir) : 0;
+        double air = left >= LeastAirWatts ? Math.Min(left, mostAir) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
             : want.ComfortW <= 0 ? Curb.NoWant
             : !estimate.Trusted ? Curb.Probes

@@ -31,8 +31,10 @@ internal static class CourseRoll
     private const double SafeHeadKelvin = 1;
     private const double SafeWorth = 0.1;
 
-    // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for.
-    private const double LaterShare = 0.25;
+    // Share of the heat that lacks to the season's reserve which the weeks beyond the horizon will have use for: all of it,
+    // since in a spell longer than the horizon a joule is worth the same whichever night it goes to (held against lesser
+    // shares on seasons of the simulated holding).
+    private const double LaterShare = 1;
 
     /// <summary>What a course comes to: the smaller, the better, K·h.</summary>
     /// <param name="task">Where it begins.</param>
@@ -75,7 +77,7 @@ internal static class CourseRoll
             double left = granted - (share * reach);
             double duct = Math.Max(0, ductWPerK * (t[shape.DuctRing] - house.AirC));
             double mostAir = frost > share * reach ? duct : MeansRule.ComfortAirShare(settings) * duct;
-            double air = course.Air && left > 0 ? Math.Min(left, mostAir) : 0;
+            double air = left > 0 ? Math.Min(left, mostAir) : 0;
             HeapStep step = HeapRings.Step(
                 t, heap, HourSeconds, new HeapLoad(0, 0, air, outside, settings.House.GroundC),
                 new HeapFlow(share * fullWPerK, house.TankC));

@@ -109,10 +109,6 @@ public sealed class MeansPolicyTests
     }
 
     [Fact]
-    public void Decide_CourseWithoutAir_LeavesTheBlowerOff() =>
-        Assert.Equal(0, Decide(Heap(60, 0), 4, -10, new Reach(800, 500), Course.Usual with { Air = false }).AirW);
-
-    [Fact]
     public void Decide_CourseWithoutComfort_KeepsItForAColderHour()
     {
         Grant grant = Decide(Heap(62, 1000), 9, 6, Wide, Course.Usual with { Comfort = false });
@@ -122,7 +118,7 @@ public sealed class MeansPolicyTests
 
     [Fact]
     public void Decide_CourseThatBanksAgainstFrost_HoldsTheHouseHigher() =>
-        Assert.True(Decide(Heap(60, 0), 6.5, -10, Wide, new Course(false, true, 3)).TotalW > Decide(Heap(60, 0), 6.5, -10, Wide, new Course(false, true, 0.5)).TotalW);
+        Assert.True(Decide(Heap(60, 0), 6.5, -10, Wide, new Course(false, 3)).TotalW > Decide(Heap(60, 0), 6.5, -10, Wide, new Course(false, 0.5)).TotalW);
 
     [Fact]
     public void Decide_BatteryLow_KeepsItForFrost()
@@ -150,12 +146,12 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_HouseHeldClose_IsUrgentOnceItHasLostAFifthOfWhatItIsHeldAbove()
     {
-        Course close = new(false, true, 0.4);
+        Course close = new(false, 0.4);
 
         Assert.True(Decide(Heap(60, 0), 5.3, -10, Wide, close).Urgent);
         Assert.False(Decide(Heap(60, 0), 5.35, -10, Wide, close).Urgent);
         Assert.True(Decide(Heap(60, 0), 5.35, -10).Urgent);
-        Assert.False(Decide(Heap(60, 0), 5.6, -10, Wide, new Course(false, true, 3)).Urgent);
+        Assert.False(Decide(Heap(60, 0), 5.6, -10, Wide, new Course(false, 3)).Urgent);
     }
 
     [Fact]

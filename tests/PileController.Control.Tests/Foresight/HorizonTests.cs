@@ -9,6 +9,7 @@ public sealed class HorizonTests
     private static readonly ControlSettings Settings = new();
     private static readonly HeapShape Shape = new(Settings);
     private static readonly HeapFigures Told = HeapFigures.Told(Settings, Shape);
+    private static readonly Course Thrifty = Course.All.ToArray().MinBy(course => course.HeadKelvin);
 
     [Fact]
     public void Solve_MildHoursAndAHotHeap_StaysWithTheUsualCourse() =>
@@ -19,8 +20,19 @@ public sealed class HorizonTests
         Assert.False(Solve(heapC: 50.5, outsideC: h => h < 16 ? 7 : -9, reserveKelvin: 4).Course.Comfort);
 
     [Fact]
-    public void Solve_SpellThatTheWaterCannotMeet_TakesTheAirThoughNoneWasTakenBefore() =>
-        Assert.True(Solve(heapC: 66, outsideC: _ => -14, reserveKelvin: 4, kept: Course.Usual with { Air = false }).Course.Air);
+    public void Solve_SpellThatTheWaterCannotMeet_TakesTheAirToo() =>
+        Assert.Contains(Solve(heapC: 66, outsideC: _ => -14, reserveKelvin: 4).Plan.AirW, w => w > 500);
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(-2)]
+    [InlineData(-4)]
+    public void Solve_HeapShortOfTheSeasonsReserve_HoldsTheHouseCloseToItsMinimum(double outsideC) =>
+        Assert.Equal(Thrifty, Solve(heapC: 56, outsideC: _ => outsideC, reserveKelvin: 18).Course);
+
+    [Fact]
+    public void Solve_HeapAboveTheSeasonsReserve_DoesNot() =>
+        Assert.NotEqual(Thrifty, Solve(heapC: 66, outsideC: _ => -4, reserveKelvin: 4).Course);
 
     [Fact]
     public void Solve_AnyHours_ForetellsAHouseNoColderThanWithoutDraw()
