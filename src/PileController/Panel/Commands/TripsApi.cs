@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http.Features;
 using PileController.Control.Decisions;
 using PileController.Control.Interlocks;
 using PileController.Panel.Now;
@@ -21,7 +22,7 @@ internal static class TripsApi
         }
 
         // Nobody is kept from clearing for want of a name.
-        if (context.Request.ContentLength > 0)
+        if (context.Features.Get<IHttpRequestBodyDetectionFeature>() is { CanHaveBody: true })
         {
             BodyFields body = await BodyFields.ReadAsync(context.Request, "who");
             _ = body.Text("who", 40);
