@@ -79,6 +79,10 @@ public static class AlarmBoard
 
     private static AlarmMemory Stand(AlarmRow row, AlarmMemory memory, bool? sign, AlarmFacts facts, double now, AlarmLog log)
     {
+        // A trip's alarm has the key of its interlock. Control may have refused: then it is latched still.
+        memory = sign == false && facts.ClearerOf(row.Key) is { } who && !row.RisesNow(facts) ? memory with { ClearedBy = who }
+            : sign == true && memory.ClearedBy is not null ? memory with { ClearedBy = null }
+            : memory;
         if (sign == false)
         {
             if (now - memory.LastSeconds < row.ClearSeconds)
@@ -86,7 +90,7 @@ public static class AlarmBoard
                 return memory;
             }
 
-            log.Add(AlarmEventKind.Returned, row.Key, memory, quiet: memory.Shelved);
+            log.Add(AlarmEventKind.Returned, row.Key, memory, quiet: memory.Shelved, memory.ClearedBy);
             return memory with { Phase = AlarmPhase.Off };
         }
 
@@ -121,6 +125,7 @@ public static class AlarmBoard
             Phase = AlarmPhase.Standing,
             Unseen = true,
             SeenBy = null,
+            ClearedBy = null,
             ToldSeconds = now,
             RaisedUtcMilliseconds = log.UtcMilliseconds,
             FirstUp = !table.OthersOfGroup(index).Any(other => all[other].Phase == AlarmPhase.Standing),

@@ -6,7 +6,7 @@ public enum AlarmEventKind
     /// <summary>It rose.</summary>
     Raised = 0,
 
-    /// <summary>It ended by itself.</summary>
+    /// <summary>It ended: by itself, or by who cleared its trip.</summary>
     Returned,
 
     /// <summary>A person has seen it.</summary>
@@ -32,7 +32,7 @@ public enum AlarmEventKind
 /// <param name="UtcMilliseconds">Wall time, a label, ms since 1970-01-01T00:00Z.</param>
 /// <param name="FirstUp">Whether it is the first of its group.</param>
 /// <param name="Quiet">Whether nobody is to be told: it happened on the shelf.</param>
-/// <param name="Who">Who did it, or null.</param>
+/// <param name="Who">Who did it, empty for somebody without a name; null for nobody.</param>
 /// <param name="Detail">What is the matter, or null.</param>
 public sealed record AlarmEvent(
     long Number, AlarmEventKind Kind, string Key, long UtcMilliseconds, bool FirstUp = false, bool Quiet = false, string? Who = null,

@@ -21,6 +21,9 @@ public sealed record AlarmFacts
     /// <summary>How the record is.</summary>
     public required RecordHealth Record { get; init; }
 
+    /// <summary>What took effect at this tick.</summary>
+    public IReadOnlyList<Command> Commands { get; init; } = [];
+
     /// <summary>What was counted since the program started.</summary>
     public TickTally Tally { get; init; }
 
@@ -38,6 +41,21 @@ public sealed record AlarmFacts
 
     /// <summary>The value of a reading that is believed, in the channel's unit; else null.</summary>
     public double? Value(Channel channel) => Decision is { } decision && decision.Readings.TryGet(channel, out double value) ? value : null;
+
+    /// <summary>Who asked at this tick for a trip to be cleared; empty for somebody without a name, null where nobody did.</summary>
+    /// <param name="interlock">The trip.</param>
+    public string? ClearerOf(string interlock)
+    {
+        foreach (Command command in Commands)
+        {
+            if (command is ClearTrip clear && clear.Interlock == interlock)
+            {
+                return clear.Asker?.Name ?? string.Empty;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The hottest heap probe that is believed, °C; null when none is.</summary>
     public double? HottestHeapC
@@ -61,6 +79,7 @@ public sealed record AlarmFacts
         Decision = tick.Decision,
         Raw = tick.Raw,
         Record = tick.Record,
+        Commands = tick.Commands,
         Tally = tick.Tally,
         PushTrouble = pushTrouble,
     };

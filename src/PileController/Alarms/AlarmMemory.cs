@@ -37,6 +37,9 @@ public sealed record AlarmMemory
     /// <summary>Who saw it, or null.</summary>
     public string? SeenBy { get; init; }
 
+    /// <summary>Who ended it by clearing its trip, empty for somebody without a name; null where it stands or ended by itself.</summary>
+    public string? ClearedBy { get; init; }
+
     /// <summary>Whether it was the first of its group.</summary>
     public bool FirstUp { get; init; }
 

@@ -57,14 +57,14 @@ internal sealed partial class TickRunner(
         {
             Say(counts.AddStepFault($"Control failed: {fault.Message}"), fault);
             await ApplyAsync(Outputs.Safe).ConfigureAwait(false);
-            Trail(at, null, readings);
+            Trail(at, null, readings, commands);
             return;
         }
 
         await ApplyAsync(decision.Outputs, ValveHeld.Of(decision)).ConfigureAwait(false);
         Append(new TickEntry(readings, commands, before, decision, _memory));
         feed.Publish(new TickNews(decision, readings, record.Health, _memory));
-        Trail(at, decision, readings);
+        Trail(at, decision, readings, commands);
     }
 
     private async ValueTask<RigReadings> ReadAsync(Instant at, CancellationToken cancellation)
@@ -154,13 +154,16 @@ internal sealed partial class TickRunner(
         }
     }
 
-    private void Trail(Instant at, Decision? decision, RigReadings readings)
+    private void Trail(Instant at, Decision? decision, RigReadings readings, IReadOnlyList<Command> commands)
     {
         try
         {
             RecordHealth health = record.Health;
             trail.Tell(new FollowedTick(
-                at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks)));
+                at, decision, readings, health, new TickTally(counts.Missed, counts.StepFaults, counts.RigFaults, health.DroppedTicks))
+            {
+                Commands = commands,
+            });
         }
         catch (Exception fault)
         {

@@ -19,7 +19,11 @@ public readonly record struct TickTally(long Missed, long StepFaults, long RigFa
 /// <param name="Raw">What the rig said.</param>
 /// <param name="Record">How the record was after the tick.</param>
 /// <param name="Tally">What had been counted.</param>
-public sealed record FollowedTick(Instant At, Decision? Decision, RigReadings Raw, RecordHealth Record, in TickTally Tally);
+public sealed record FollowedTick(Instant At, Decision? Decision, RigReadings Raw, RecordHealth Record, in TickTally Tally)
+{
+    /// <summary>What took effect at this tick.</summary>
+    public IReadOnlyList<Command> Commands { get; init; } = [];
+}
 
 /// <summary>
 /// Hands every tick, those at which control failed too, to one follower. Bounded: a follower that stands still costs

@@ -71,7 +71,9 @@ public sealed class AlarmsViewTests(BrowserBench browser) : IClassFixture<Browse
         await bench.GoAsync("trips");
         ILocator card = bench.Page.Locator("#alarms .alarm[data-key=noFlow]");
         await Expect(card).ToContainTextAsync("High priority");
+        await bench.Page.GetByLabel("Your name, for the record").FillAsync("Robin");
         await card.GetByRole(AriaRole.Button, new() { Name = "Clear this trip" }).ClickAsync();
-        await Expect(card).ToContainTextAsync("Over by itself");
+        await Expect(card).ToContainTextAsync("Trip cleared by Robin");
+        await Expect(bench.Page.GetByRole(AriaRole.Cell, new() { Name = "Trip cleared by Robin" })).ToBeVisibleAsync();
     }
 }

@@ -55,6 +55,29 @@ public sealed class EveningTests(BrowserBench browser) : IClassFixture<BrowserBe
     }
 
     [Fact]
+    public async Task Tonight_WhileARigIsTripped_IsNotPromised()
+    {
+        const string Good =
+            """
+            { "houseMinimumC": 5, "minimumP10C": 5.5, "minimumP50C": 6, "minimumP90C": 7, "atUtcMs": 1359370800000, "chanceOfHolding": 0.97,
+              "poor": false, "backupWatts": null, "backupFromUtcMs": null, "untilUtcMs": 1359381600000, "madeUtcMs": 1359349200000,
+              "usesForecast": false, "offsetMinutes": -300 }
+            """;
+        await using PageBench bench = await browser.OpenAsync();
+        await bench.Page.RouteAsync("**/api/tonight", route => route.FulfillAsync(new() { ContentType = "application/json", Body = Good }));
+        await bench.GoAsync("now");
+        ILocator card = bench.Page.Locator("[data-card=tonight]");
+        await Expect(card).ToHaveAttributeAsync("data-tone", "good");
+        await Expect(card).ToContainTextAsync("Made on Mon 28 Jan, 00:00.");
+
+        bench.Host.Control.Trip = "noFlow";
+
+        await Expect(card).ToHaveAttributeAsync("data-tone", "warn");
+        await Expect(card).ToContainTextAsync("Likely to hold tonight, but only if heat is given");
+        await Expect(card).ToContainTextAsync("The heat is stopped now.");
+    }
+
+    [Fact]
     public async Task Trip_Standing_BlocksTheHandUntilCleared()
     {
         await using PageBench bench = await browser.OpenAsync();

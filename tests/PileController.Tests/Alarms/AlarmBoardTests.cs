@@ -1,4 +1,5 @@
 using PileController.Alarms;
+using PileController.Control.Decisions;
 using static PileController.Tests.Alarms.Bench;
 
 namespace PileController.Tests.Alarms;
@@ -34,6 +35,41 @@ public class AlarmBoardTests
         bench.Live(1);
         Assert.Equal([AlarmEventKind.Raised, AlarmEventKind.Returned], bench.Events.Select(one => one.Kind));
         Assert.True(bench["a"].Listed, "ended unseen, so still listed");
+    }
+
+    [Theory]
+    [InlineData("Robin", "Robin")]
+    [InlineData(null, "")]
+    public void Step_TripThatSomebodyCleared_EndsByThem(string? name, string told)
+    {
+        Bench bench = new(Row("a", _ => _holds) with { RisesNow = _ => _holds == true, ClearSeconds = 30 });
+        Clear(bench, name);
+        bench.Live(3);
+        Assert.Equal((AlarmEventKind.Returned, told), (bench.Events[^1].Kind, bench.Events[^1].Who));
+        Assert.Equal(told, bench["a"].ClearedBy);
+        _holds = true;
+        bench.Live(1);
+        Assert.Null(bench["a"].ClearedBy);
+    }
+
+    [Fact]
+    public void Step_TripThatCameBackBeforeItsAlarmWasOver_EndsByItself()
+    {
+        Bench bench = new(Row("a", _ => _holds) with { RisesNow = _ => _holds == true, ClearSeconds = 30 });
+        Clear(bench, "Robin");
+        _holds = true;
+        bench.Live(1);
+        _holds = false;
+        bench.Live(3);
+        Assert.Equal((AlarmEventKind.Returned, null), (bench.Events[^1].Kind, bench.Events[^1].Who));
+    }
+
+    [Fact]
+    public void Step_TripThatControlDidNotClear_IsNotSaidToBeCleared()
+    {
+        Bench bench = new(Row("a", _ => _holds) with { RisesNow = _ => true });
+        Clear(bench, "Robin");
+        Assert.Equal((AlarmEventKind.Returned, null), (bench.Events[^1].Kind, bench.Events[^1].Who));
     }
 
     [Fact]
@@ -154,5 +190,14 @@ public class AlarmBoardTests
         Assert.Equal(AlarmState.MostRecent, bench.State.Recent.Count);
         Assert.Equal(bench.State.Number, bench.State.Recent[^1].Number);
         Assert.Equal(Enumerable.Range(0, AlarmState.MostRecent).Select(i => bench.State.Recent[0].Number + i), bench.State.Recent.Select(one => one.Number));
+    }
+
+    // Trips and clears it at the tick after.
+    private void Clear(Bench bench, string? name)
+    {
+        _holds = true;
+        bench.Live(2);
+        _holds = false;
+        bench.Live(1, facts => facts with { Commands = [new ClearTrip("a") { Asker = new Asker(name, null, "here") }] });
     }
 }

@@ -21,12 +21,13 @@ internal sealed record AlarmsBody(IReadOnlyList<AlarmBody> Standing, IReadOnlyLi
 /// <param name="Follows">Names of the alarms that are held back because they follow from it.</param>
 /// <param name="Seen">Whether a person has seen it.</param>
 /// <param name="SeenBy">Who, or null.</param>
+/// <param name="ClearedBy">Who ended it by clearing its trip, empty for somebody without a name; null where it stands or ended by itself.</param>
 /// <param name="ShelvedUntilUtc">When its shelving ends if the controller runs on, ISO 8601; null where it is not shelved.</param>
 /// <param name="ShelvedBy">Who shelved it, or null.</param>
 /// <param name="MostShelvedMinutes">For how long it may be shelved.</param>
 internal sealed record AlarmBody(
     string Key, string Name, string Priority, string Group, bool FirstUp, bool Stands, string? SinceUtc, string? Detail, string Cause,
-    string Consequence, string Action, IReadOnlyList<string> Follows, bool Seen, string? SeenBy, string? ShelvedUntilUtc, string? ShelvedBy,
+    string Consequence, string Action, IReadOnlyList<string> Follows, bool Seen, string? SeenBy, string? ClearedBy, string? ShelvedUntilUtc, string? ShelvedBy,
     double MostShelvedMinutes);
 
 /// <summary>One line of the history.</summary>

@@ -40,7 +40,7 @@ internal static class AlarmsReport
         row.Key, row.Name, WireNames.Of(row.Priority), WireNames.Of(row.Group), memory.FirstUp, memory.Phase == AlarmPhase.Standing,
         memory.RaisedUtcMilliseconds > 0 ? Iso(memory.RaisedUtcMilliseconds) : null, memory.Detail, row.Cause, row.Consequence, row.Action,
         [.. table.Rows.Where((_, i) => state.Rows[i].HeldBackBy == row.Key).Select(other => other.Name)],
-        !memory.Unseen, memory.SeenBy,
+        !memory.Unseen, memory.SeenBy, memory.ClearedBy,
         memory.Shelved ? Iso(utcMilliseconds + (long)((memory.ShelvedUntilSeconds - state.Seconds) * 1000)) : null, memory.ShelvedBy,
         row.MostShelvedSeconds / 60);
 

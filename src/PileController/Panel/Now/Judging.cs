@@ -1,5 +1,6 @@
 using PileController.Control;
 using PileController.Control.Decisions;
+using PileController.Control.Interlocks;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 
@@ -19,6 +20,15 @@ internal enum HouseState
 
     /// <summary>Well above it.</summary>
     Safe,
+
+    /// <summary>Warmer than its interlock allows, or held for having been so.</summary>
+    Hot,
+
+    /// <summary>Its air may harm people.</summary>
+    FoulAir,
+
+    /// <summary>Its air is measured, and the probe cannot be believed.</summary>
+    AirUnknown,
 }
 
 /// <summary>How the heap is.</summary>
@@ -68,10 +78,16 @@ internal static class Judging
 
     private static readonly Channel[] HeapProbes = [Channel.HeapCore, Channel.HeapMiddle, Channel.HeapTurns, Channel.HeapEdge];
 
-    /// <summary>The house.</summary>
-    public static HouseState House(Decision decision, ControlSettings control) =>
-        !decision.Readings.TryGet(Channel.House, out double celsius) ? HouseState.Unknown
+    /// <summary>The house: what may harm people first, then what may harm plants.</summary>
+    /// <param name="decision">The tick.</param>
+    /// <param name="table">The interlocks, in the order of the verdicts.</param>
+    /// <param name="control">The limits.</param>
+    public static HouseState House(Decision decision, IReadOnlyList<Interlock> table, ControlSettings control) =>
+        Stands(decision, table, row => row.Source == Signal.CarbonDioxide) || IsAbove(decision, Channel.CarbonDioxide, control.Limits.CarbonDioxidePpm) ? HouseState.FoulAir
+        : !decision.Readings.TryGet(Channel.House, out double celsius) ? HouseState.Unknown
+        : Stands(decision, table, row => row.Source == Signal.House) || celsius > control.Limits.HouseMostC ? HouseState.Hot
         : celsius < control.HouseMinimumC ? HouseState.Below
+        : IsSilent(decision.Readings[Channel.CarbonDioxide]) ? HouseState.AirUnknown
         : celsius < control.HouseMinimumC + CloseKelvin ? HouseState.Close
         : HouseState.Safe;
 
@@ -88,7 +104,7 @@ internal static class Judging
     public static Tone ToneOf(HouseState state) => state switch
     {
         HouseState.Safe => Tone.Good,
-        HouseState.Close => Tone.Warn,
+        HouseState.Close or HouseState.AirUnknown => Tone.Warn,
         _ => Tone.Bad,
     };
 
@@ -101,13 +117,26 @@ internal static class Judging
         _ => Tone.Bad,
     };
 
-    /// <summary>How good or bad it is what is done.</summary>
-    /// <param name="mode">The mode.</param>
-    /// <param name="tripped">Whether an interlock has latched.</param>
-    public static Tone ToneOf(Mode mode, bool tripped) => mode switch
-    {
-        Mode.Tripped => Tone.Bad,
-        Mode.Servicing or Mode.ByHand or Mode.Recovering or Mode.FrostGuard => Tone.Warn,
-        _ => tripped ? Tone.Bad : Tone.Good,
-    };
+    /// <summary>How good or bad it is what is done. Never good while an interlock holds something back.</summary>
+    /// <param name="decision">The tick.</param>
+    /// <param name="table">The interlocks, in the order of the verdicts.</param>
+    public static Tone Work(Decision decision, IReadOnlyList<Interlock> table) =>
+        Stands(decision, table, EndangersPeople) ? Tone.Bad
+        : decision.Mode is Mode.Servicing or Mode.ByHand or Mode.Recovering or Mode.FrostGuard ? Tone.Warn
+        : decision.Mode == Mode.Tripped || decision.Verdicts.Contains(Verdict.Latched) ? Tone.Bad
+        : Stands(decision, table, HoldsBack) ? Tone.Warn
+        : Tone.Good;
+
+    private static bool Stands(Decision decision, IReadOnlyList<Interlock> table, Func<Interlock, bool> concerned) =>
+        table.Zip(decision.Verdicts).Any(row => row.Second is Verdict.Acting or Verdict.Latched && concerned(row.First));
+
+    private static bool HoldsBack(Interlock row) => row.Action is InterlockAction.HoldWater or InterlockAction.HoldAir or InterlockAction.HoldAll;
+
+    // Fire, scalding and bad air. Water near mains parts trips, which is bad enough.
+    private static bool EndangersPeople(Interlock row) => row.Source is Signal.HottestHeap or Signal.Supply or Signal.CarbonDioxide;
+
+    private static bool IsAbove(Decision decision, Channel channel, double limit) =>
+        decision.Readings.TryGet(channel, out double value) && value > limit;
+
+    private static bool IsSilent(Reading reading) => reading.Quality != ReadingQuality.NotFitted && !reading.IsGood;
 }

@@ -64,7 +64,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             HouseMinimumC = setup.Control.HouseMinimumC,
             HeapFloorC = setup.Control.HeapFloorC,
             HeapFireC = setup.Control.Limits.HeapFireC,
-            Judged = JudgedOf(decision, trips.Length > 0),
+            Judged = JudgedOf(decision),
             Estimate = EstimateOf(decision.Estimate),
             Outputs = new(decision.Outputs.PumpDuty, decision.Outputs.ValveOpening, decision.Outputs.BlowerDuty, decision.Outputs.BackupOn),
             Fitted = new(true, true, setup.Control.BlowerFitted, setup.Control.BackupFitted),
@@ -105,13 +105,13 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     private static long ToUtc(Instant at, long monotonicMilliseconds) =>
         at.UtcMilliseconds + (monotonicMilliseconds - at.MonotonicMilliseconds);
 
-    private JudgedBody JudgedOf(Decision decision, bool tripped)
+    private JudgedBody JudgedOf(Decision decision)
     {
-        HouseState house = Judging.House(decision, setup.Control);
+        HouseState house = Judging.House(decision, setup.Interlocks, setup.Control);
         HeapState heap = Judging.Heap(decision, setup.Control);
         return new(
             WireNames.Of(house), WireNames.Of(Judging.ToneOf(house)), WireNames.Of(heap), WireNames.Of(Judging.ToneOf(heap)),
-            WireNames.Of(Judging.ToneOf(decision.Mode, tripped)));
+            WireNames.Of(Judging.Work(decision, setup.Interlocks)));
     }
 
     private static EstimateBody EstimateOf(HeapEstimate estimate) => new(

@@ -84,7 +84,7 @@ export const decisions = (fields) => call("GET", query("/api/decisions", fields)
 export const decision = (sequence) => call("GET", `/api/decisions/${sequence}`);
 export const takeByHand = (body) => call("POST", "/api/hand", body);
 export const giveBack = (actuator) => call("DELETE", query("/api/hand", { actuator }));
-export const clearTrip = (id) => call("POST", `/api/trips/${encodeURIComponent(id)}/clear`);
+export const clearTrip = (id, who) => call("POST", `/api/trips/${encodeURIComponent(id)}/clear`, who === "" ? undefined : { who });
 /** What stands, what is shelved, what happened lately. */
 export const alarms = () => call("GET", "/api/alarms");
 export const seeAlarm = (body) => call("POST", "/api/alarms/seen", body);

@@ -53,6 +53,20 @@ public sealed class AlarmsApiTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Clear_ATrip_TellsWhoEndedItsAlarm()
+    {
+        using HttpResponseMessage answer = await _host.Client.PostAsJsonAsync("/api/trips/noFlow/clear", new { who = "Robin" });
+        Assert.Equal(HttpStatusCode.Accepted, answer.StatusCode);
+
+        JsonElement all = await UntilAsync(one => one.GetProperty("recent").EnumerateArray().Any(line => line.GetProperty("event").GetString() == "returned"));
+
+        JsonElement line = all.GetProperty("recent").EnumerateArray().First(one => one.GetProperty("event").GetString() == "returned");
+        Assert.Equal(("noFlow", "Robin"), (line.GetProperty("key").GetString(), line.GetProperty("who").GetString()));
+        JsonElement card = all.GetProperty("standing").EnumerateArray().First(one => one.GetProperty("key").GetString() == "noFlow");
+        Assert.Equal("Robin", card.GetProperty("clearedBy").GetString());
+    }
+
+    [Fact]
     public async Task Shelve_AnAlarm_TakesItFromTheListAndBack()
     {
         HttpResponseMessage answer = await Post("shelve", new { key = "tonightPoor", minutes = 600, who = "Robin" });
@@ -97,7 +111,7 @@ public sealed class AlarmsApiTests : IAsyncLifetime
 
     private Task<HttpResponseMessage> Post(string deed, object body) => _host.Client.PostAsJsonAsync($"/api/alarms/{deed}", body);
 
-    private async Task UntilAsync(Func<JsonElement, bool> holds)
+    private async Task<JsonElement> UntilAsync(Func<JsonElement, bool> holds)
     {
         JsonElement all = await _host.GetAsync("/api/alarms");
         while (!holds(all))
@@ -105,5 +119,7 @@ public sealed class AlarmsApiTests : IAsyncLifetime
             await _host.NextTickAsync();
             all = await _host.GetAsync("/api/alarms");
         }
+
+        return all;
     }
 }

@@ -27,6 +27,14 @@ public class LastDayTests
     }
 
     [Fact]
+    public void Of_AMinimumThatWasRaised_JudgesEachMinuteByItsOwn()
+    {
+        LastDay day = Of([5.5, 5.5, 5.5, 5.5], [0, 0, 0, 0], [0, 0, 0, 0], utc => utc < 3 * Minute ? 5 : 6.1);
+
+        Assert.Equal(Minute, day.BelowMs);
+    }
+
+    [Fact]
     public void Of_NothingRecorded_KnowsNothing()
     {
         LastDay day = Of([null, null], [null, null], [null, null]);
@@ -34,8 +42,8 @@ public class LastDayTests
         Assert.Equal(new LastDay(null, null, null, null, null, null, 2 * Minute, 60), day);
     }
 
-    private static LastDay Of(double?[] house, double?[] water, double?[] pump) =>
-        LastDay.Of(Points(house), Points(water), Points(water), Points(pump), house.Length * Minute, 5, 60);
+    private static LastDay Of(double?[] house, double?[] water, double?[] pump, Func<long, double>? minimumAt = null) =>
+        LastDay.Of(Points(house), Points(water), Points(water), Points(pump), house.Length * Minute, minimumAt ?? (_ => 5), 60);
 
     private static SeriesPoint[] Points(double?[] means) =>
         [.. means.Select((mean, index) => new SeriesPoint(index * Minute, mean - 0.2, mean, mean + 0.2 - (mean == 0 ? 0.2 : 0), mean is null ? 0 : 6))];

@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using PileController.Access;
+using PileController.Control.Readings;
 using PileController.Panel.Now;
 using PileController.Panel.Sight;
 using PileController.Tests.Support;
@@ -38,6 +39,21 @@ public partial class SightApiTests
         JsonElement told = JsonDocument.Parse(Told().Match(page).Groups["json"].Value).RootElement;
         Assert.Equal(now.GetProperty("sequence").GetInt64(), told.GetProperty("sequence").GetInt64());
         Assert.DoesNotMatch(@"\{\w+\}", page);
+    }
+
+    [Fact]
+    public async Task Page_OfAHouseThatIsTooWarm_SaysSoAsTheTickDoes()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        host.Rig.Reads = at => MadeUp.Readings(at).With(Channel.House, Reading.FromValue(Channel.House, 50.1));
+        await host.NextTickAsync();
+
+        JsonElement judged = (await host.GetAsync("/api/now")).GetProperty("judged");
+        string page = await host.Client.GetStringAsync("/");
+
+        Assert.Equal(("hot", "bad"), (judged.GetProperty("house").GetString(), judged.GetProperty("houseTone").GetString()));
+        Assert.Contains("<span>House is too warm</span>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("House is safe", page[page.IndexOf("<main", StringComparison.Ordinal)..], StringComparison.Ordinal);
     }
 
     [Theory]

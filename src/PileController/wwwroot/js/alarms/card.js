@@ -37,7 +37,7 @@ export function alarmCard(alarm, trip, now, deeds) {
     h("p", { class: "chips" },
       h("span", { class: "chip", "data-tone": tone }, PRIORITIES[alarm.priority]),
       alarm.firstUp ? h("span", { class: "chip" }, say.firstUp) : null,
-      alarm.stands ? null : h("span", { class: "chip" }, say.overByItself),
+      alarm.stands ? null : h("span", { class: "chip" }, typeof alarm.clearedBy === "string" ? say.clearedBy(alarm.clearedBy) : say.overByItself),
       alarm.seen ? h("span", { class: "chip" }, say.seenBy(alarm.seenBy)) : h("span", { class: "chip" }, say.notSeen),
       h("span", { class: "line num" }, since(alarm, now))),
     alarm.detail ? h("p", {}, say.told(inUnits(alarm.detail))) : null,

@@ -6,6 +6,10 @@ import { inUnits, system } from "../units.js";
 import * as say from "../words/alarms.js";
 import { PRIORITIES } from "../words/names.js";
 
+const what = (one) => (one.event === "returned" && typeof one.who === "string"
+  ? say.clearedBy(one.who)
+  : say.event(say.EVENTS[one.event] ?? one.event, one.who, one.event === "raised" && one.firstUp));
+
 /** The table; filled by set(). */
 export function recentTable() {
   const body = h("tbody", {});
@@ -25,7 +29,7 @@ export function recentTable() {
       table.hidden = events.length === 0;
       body.replaceChildren(...events.map((one) => h("tr", {},
         h("td", { class: "num" }, dayAndClock(Date.parse(one.atUtc), offset)),
-        h("td", {}, say.event(say.EVENTS[one.event] ?? one.event, one.who, one.event === "raised" && one.firstUp)),
+        h("td", {}, what(one)),
         h("td", {}, say.eventOf(one.name, PRIORITIES[one.priority], one.event === "returned" ? null : inUnits(one.detail))))));
     },
   };

@@ -101,6 +101,7 @@ export function nowView() {
   const tonight = tonightCard();
   const day = dayCard();
   const totals = facts(TOTALS);
+  const earlier = h("p", { class: "hint" }, say.beforeTheRecord);
   const warned = h("ul", { class: "small" });
   const warnings = h("section", { class: "notice w12", "aria-label": say.cautions }, warned);
   const grid = h("div", { class: "now-grid" },
@@ -109,7 +110,7 @@ export function nowView() {
     h("section", { class: "card live w7 deep" }, h("h2", {}, say.heapCut), section.node),
     h("section", { class: "card live w5" }, h("h2", {}, say.draw), bars.node),
     h("section", { class: "card live w5" }, h("h2", {}, say.loopAndHouse), loop.node),
-    h("section", { class: "card live w7" }, h("h2", {}, say.sinceBeginning), totals.node));
+    h("section", { class: "card live w7" }, h("h2", {}, say.sinceBeginning), totals.node, earlier));
 
   return {
     nodes: [h("h1", { class: "unseen" }, say.title), grid],
@@ -123,6 +124,7 @@ export function nowView() {
       tonight.set(now);
       day.set(now);
       totals.set(now);
+      earlier.hidden = !now.demo;
       const list = cautions(now);
       warnings.hidden = list.length === 0;
       if (warned.dataset.text !== list.join("|")) {

@@ -8,6 +8,12 @@ import * as say from "../words/nights.js";
 const AGAIN = 900000;
 const LEAST_TRUE = 5000;
 
+const HOLDS = ["holdWater", "holdAll"];
+
+// The statement takes it that heat can be given. A trip or lock shows in the mode, and an interlock may hold the heat without a trip.
+const stopped = (now) => now.mode === "tripped" || now.mode === "servicing" || now.trips.length > 0
+  || now.interlocks.some((row) => row.verdict === "acting" && HOLDS.includes(row.action));
+
 const ROWS = [
   [say.mostLikely, (t) => full("temperature", t.minimumP50C)],
   [say.thatIsAbout, (t) => clock(t.atUtcMs, t.offsetMinutes)],
@@ -30,28 +36,33 @@ export function tonightCard() {
     list.append(h("dt", {}, label), value);
     return value;
   });
+  const warning = h("p", {}, say.stopped);
+  warning.hidden = true;
   const hint = h("p", { class: "hint" });
   const node = h("section", { class: "card answer live w7", "data-card": "tonight", "data-tone": "plain" },
-    h("h2", {}, icon, head), big, lead, list, hint);
+    h("h2", {}, icon, head), big, warning, lead, list, hint);
   let asking = false;
   let askedAt = -Infinity;
   let askedOf = -Infinity;
   let said = null;
+  let latest = null;
 
-  function show() {
+  function show(now) {
     if (said === null) {
       put(lead, say.nothingYet);
       return;
     }
-    const tone = said.poor ? (said.chanceOfHolding < 0.5 ? "bad" : "warn") : "good";
+    const off = stopped(now);
+    const tone = said.poor ? (said.chanceOfHolding < 0.5 ? "bad" : "warn") : off ? "warn" : "good";
+    warning.hidden = !off;
     mark(node, "data-tone", tone);
     setTone(icon, tone);
-    put(head, said.poor ? say.mayFall : say.likelyHolds);
+    put(head, said.poor ? say.mayFall : off ? say.likelyIfRuns : say.likelyHolds);
     put(number, bare("share", said.chanceOfHolding));
     put(name, unit("share"));
     put(lead, say.staying(full("temperature", said.houseMinimumC), dayAndClock(said.untilUtcMs, said.offsetMinutes), say.chance(Math.round(said.chanceOfHolding * 10))));
     ROWS.forEach(([, read], index) => put(cells[index], read(said)));
-    put(hint, said.usesForecast ? say.byForecast : say.byLastDays);
+    put(hint, `${said.usesForecast ? say.byForecast : say.byLastDays} ${say.made(dayAndClock(said.madeUtcMs, said.offsetMinutes))}`);
   }
 
   async function load(now) {
@@ -60,7 +71,7 @@ export function tonightCard() {
     askedOf = now.utcMs;
     try {
       said = await api.tonight();
-      show();
+      show(latest);
     } catch (refusal) {
       put(hint, refusal.message);
     }
@@ -70,7 +81,8 @@ export function tonightCard() {
   return {
     node,
     set(now) {
-      show();
+      latest = now;
+      show(now);
       if (!asking && Math.abs(now.utcMs - askedOf) > AGAIN && performance.now() - askedAt > LEAST_TRUE) {
         load(now);
       }

@@ -53,7 +53,7 @@ export function tripsView() {
     see: (alarm) => act(() => api.seeAlarm({ key: alarm.key, who: who.value() }), say.seen(alarm.name)),
     shelve: (alarm, minutes, span) => act(() => api.shelveAlarm({ key: alarm.key, minutes, who: who.value() }), say.shelved(alarm.name, span)),
     unshelve: (alarm) => act(() => api.unshelveAlarm({ key: alarm.key, who: who.value() }), say.unshelved(alarm.name)),
-    clear: (id) => act(() => api.clearTrip(id), say.clearAsked),
+    clear: (id) => act(() => api.clearTrip(id, who.value()), say.clearAsked),
   };
 
   async function look() {

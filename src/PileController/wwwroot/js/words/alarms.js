@@ -10,11 +10,12 @@ export const staysTripped = "It stays tripped until a person clears it, once its
 export const hasTripped = "It has tripped the rig, and stays until a person clears it, once its cause is gone.";
 export const clear = "Clear this trip";
 export const clearOf = (sentence) => `Clear this trip: ${sentence}`;
-export const clearAsked = "Asked for at the next tick. If the cause still stands, the trip stays and the reason is told.";
+export const clearAsked = "Asked for at the next tick. What shows while the rig stands is checked: if the cause shows now, the trip stays and the reason is told. Whether water moves and the pump takes power shows only when the pump next runs; if the cause is still there then, the rig trips again.";
 
 export const since = (moment) => `since ${moment}`;
 export const firstUp = "First up: look here first";
 export const overByItself = "Over by itself";
+export const clearedBy = (who) => (who === "" ? "Trip cleared, by somebody who gave no name" : `Trip cleared by ${who}`);
 export const seenBy = (who) => `Seen by ${who}`;
 export const notSeen = "Not seen yet";
 export const told = (detail) => `Told: ${detail}`;

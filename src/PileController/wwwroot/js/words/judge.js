@@ -6,6 +6,9 @@ export const HOUSE = {
   below: "House below its minimum",
   close: "House close to its minimum",
   safe: "House is safe",
+  hot: "House is too warm",
+  foulAir: "Do not go in: the air in the house is foul",
+  airUnknown: "House air not known: its carbon dioxide probe cannot be believed",
 };
 export const minimum = (temperature) => `Minimum ${temperature}`;
 export const setPoint = (temperature) => `Set point ${temperature}`;

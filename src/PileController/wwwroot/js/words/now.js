@@ -8,7 +8,9 @@ export const cautions = "Cautions";
 export const heapCut = "Heap, cut through the middle";
 export const draw = "Draw";
 export const loopAndHouse = "Loop and house";
-export const sinceBeginning = "Since the record began";
+export const sinceBeginning = "Since the controller first ran";
+/** Of the demo, which opens with a heap that has been run for weeks. */
+export const beforeTheRecord = "This holding's controller has run since its heap was built, longer than its record goes back. The Ledger counts what is recorded, and so less.";
 
 /** What was true when the controller was last heard of. */
 export const before = (says, span) => `${says.replace(" is ", " was ")}, ${span} ago`;

@@ -36,8 +36,9 @@ export const CHARTS = {
   draw: "Want, means, grant and draw",
   work: "Pump and blower",
 };
-export const floor = "Floor";
-export const minimum = "Minimum";
+// Settings of the past may have been others.
+export const floor = "Floor, as set now";
+export const minimum = "Minimum, as set now";
 
 export const SERIES = {
   heapCore: "Core",
