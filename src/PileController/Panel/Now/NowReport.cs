@@ -22,8 +22,8 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
 
     private readonly HeapShape _shape = new(setup.Control);
 
-    /// <summary>True seconds since the newest tick was told; 0 before the first.</summary>
-    public double AgeSeconds => feed.Age?.TotalSeconds ?? 0;
+    /// <summary>True seconds since a tick was told; 0 where it is not kept.</summary>
+    public double AgeSeconds(TickNews news) => feed.AgeOf(news)?.TotalSeconds ?? 0;
 
     /// <summary>The newest tick, or null before the first.</summary>
     public NowBody? Latest() => feed.Latest is { } news ? Of(news) : null;
@@ -39,7 +39,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Demo = setup.Demo,
             Speed = setup.Speed,
             Units = WireNames.Of(setup.Units),
-            NewsAgeSeconds = ReferenceEquals(feed.Latest, news) ? Math.Round(AgeSeconds, 2) : 0,
+            NewsAgeSeconds = Math.Round(AgeSeconds(news), 2),
             UtcMs = decision.At.UtcMilliseconds,
             LocalTime = LocalTimes.Text(decision.At.UtcMilliseconds, decision.At.OffsetMinutes),
             OffsetMinutes = decision.At.OffsetMinutes,
