@@ -70,6 +70,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Fitted = new(true, true, setup.Control.BlowerFitted, setup.Control.BackupFitted),
             Readings = [.. setup.Rig.Probes.Select(probe => ReadingOf(probe, decision.Readings[probe.Channel]))],
             Interlocks = [.. setup.Interlocks.Zip(decision.Verdicts, InterlockOf)],
+            Restraints = [.. RestraintsOf(setup.Interlocks, decision)],
             Trips = trips,
             Alarms = AlarmsOf(alarms.Count),
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
@@ -95,6 +96,14 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     /// <summary>Ids of the interlocks that have latched.</summary>
     public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>
         table.Zip(decision.Verdicts).Where(row => row.Second == Verdict.Latched).Select(row => row.First.Id);
+
+    private static IEnumerable<RestraintBody> RestraintsOf(IReadOnlyList<Interlock> table, Decision decision) =>
+        from row in table.Zip(decision.Verdicts)
+        where row.Second is Verdict.Acting or Verdict.Latched
+        from actuator in Enum.GetValues<Actuator>()
+        let grip = InterlockReach.Of(row.First, actuator)
+        where grip != InterlockGrip.None
+        select new RestraintBody(WireNames.Of(actuator), WireNames.Of(grip), row.First.Id);
 
     private static AlarmsNowBody AlarmsOf(AlarmCount count) =>
         new(count.Standing, count.Unseen, count.Worst is { } worst ? WireNames.Of(worst) : null);
