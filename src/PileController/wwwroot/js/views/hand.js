@@ -89,8 +89,8 @@ export function handView() {
     const share = actuator() === "backup" ? Number(value.value >= 50) : value.value / 100;
     put(valueText, level(actuator(), share));
     mark(value, "aria-valuetext", level(actuator(), share));
-    const way = latest === null ? null : inTheWay(latest, actuator());
     const shut = latest === null ? "" : latest.mode === "tripped" ? say.tripped : locked ? say.locked : "";
+    const way = latest === null || shut !== "" ? null : inTheWay(latest, actuator());
     put(go, (way === null ? say.takeIt : say.askForIt)(ACTUATORS[actuator()], level(actuator(), share), span(minutes.value * 60000)));
     put(blocked, shut === "" ? way : shut);
     blocked.hidden = shut === "" && way === null;
