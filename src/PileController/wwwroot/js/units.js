@@ -150,11 +150,11 @@ export function back(kind, shown) {
 /** A power in both systems, where the two are to be seen side by side. */
 export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.power.of(watts))}\u00a0BTU/h`.replaceAll("-", "−");
 
-/** A sentence of the controller's with thousands set apart as everywhere, and each figure and its unit on one line. */
-export const together = (text) => text
+/** A sentence of the controller's with thousands set apart as everywhere, and each figure and its unit on one line; nothing stays nothing. */
+export const together = (text) => (text === null || text === undefined ? text : text
   .replace(/(\d)[ ,](?=\d{3}(?!\d))/g, `$1${THOUSANDS}`)
   .replace(/\d{4,}(?= (?:W|Wh|kWh|BTU|kBTU|kg|lb|L|gal|h|ppm)\b)/g, (figure) => many(figure))
-  .replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
+  .replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0"));
 
 // Figures within the controller's sentences. A bare "K" stays: where one is told, the other stands beside it.
 const FIGURES = [
