@@ -60,14 +60,15 @@ internal static class InterlockRule
                 continue;
             }
 
-            tripped |= row.Action == InterlockAction.Trip;
-            bool holds = row.Action is InterlockAction.HoldWater or InterlockAction.HoldAll;
+            bool trips = row.Action == InterlockAction.Trip;
+            tripped |= trips;
+            bool holds = !trips && Holds(row, Actuator.Pump);
             holding = holds && holding < 0 ? i : holding;
             water |= holds;
-            backup |= holds && row.Source == Signal.House;
-            air |= row.Action is InterlockAction.HoldAir or InterlockAction.HoldAll;
+            backup |= !trips && Holds(row, Actuator.Backup);
+            air |= !trips && Holds(row, Actuator.Blower);
             frost |= row.Action == InterlockAction.GuardFrost;
-            bool outranks = row.Action == InterlockAction.Trip && (first < 0 || table[first].Action != InterlockAction.Trip);
+            bool outranks = trips && (first < 0 || table[first].Action != InterlockAction.Trip);
             // A pump that takes no power is why no water moves.
             bool explains = row.Source == Signal.PumpSilent && first >= 0 && table[first].Source == Signal.NoFlow;
             if (first < 0 || outranks || explains)
@@ -78,6 +79,8 @@ internal static class InterlockRule
 
         return (verdicts, next, new Effect(tripped, water, air, backup, frost, first, holding));
     }
+
+    private static bool Holds(Interlock row, Actuator actuator) => InterlockReach.Of(row, actuator) == InterlockGrip.HoldsOff;
 
     // Rows are only ever added at the table's end.
     private static InterlockMemory[] Grown(InterlockMemory[] memory, int count) =>

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using PileController.Access;
 using PileController.Alarms;
@@ -91,7 +92,13 @@ public static class PanelModule
         // Figures shrink to a tenth. The session's secrets are never told beside what another site could put in, and the
         // event stream and the page's files (packed once each) are other types.
         app.UseResponseCompression();
-        app.UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf });
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            StatusCodeSelector = StatusOf,
+
+            // Whoever sends what is refused could otherwise fill the log: three kilobytes of trace a request.
+            SuppressDiagnosticsCallback = fault => fault.Exception is Microsoft.AspNetCore.Http.BadHttpRequestException,
+        });
         app.UseStatusCodePages();
 
         RouteGroupBuilder api = app.MapGroup("/api").AddEndpointFilter(AnswerFaultsAsync);
@@ -121,6 +128,14 @@ public static class PanelModule
         SightApi.Map(app);
     }
 
+    // The server stopped reading: the journal is told why, and by which route it came.
+    private static ProblemHttpResult Refused(HttpContext context, int status)
+    {
+        string reason = MalformedRequests.Reason(status);
+        Told.Of(context).Why = reason;
+        return Answers.Refused(status, "Not read", reason);
+    }
+
     private static int StatusOf(Exception fault) =>
         fault is Microsoft.AspNetCore.Http.BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError;
 
@@ -133,6 +148,10 @@ public static class PanelModule
         catch (FieldFaultException fault)
         {
             return Answers.BadField(fault.Fault);
+        }
+        catch (Microsoft.AspNetCore.Http.BadHttpRequestException fault)
+        {
+            return Refused(context.HttpContext, fault.StatusCode);
         }
         catch (AccessFileException)
         {

@@ -189,6 +189,7 @@ public sealed class AccessTests : IDisposable
         using HttpClient client = new(new HttpClientHandler { UseCookies = false }) { BaseAddress = demo.Client.BaseAddress };
         client.DefaultRequestHeaders.Add("Cookie", cookie);
         client.DefaultRequestHeaders.Add("X-Pile-Token", token);
+        client.DefaultRequestHeaders.Add("Origin", demo.Client.BaseAddress!.GetLeftPart(UriPartial.Authority));
         return await client.PostAsync("/api/servicing", null);
     }
 }

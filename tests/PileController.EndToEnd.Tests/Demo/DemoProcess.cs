@@ -71,6 +71,10 @@ internal sealed class DemoProcess : IAsyncDisposable
             JsonElement session = await answer.Content.ReadFromJsonAsync<JsonElement>();
             Client.DefaultRequestHeaders.Remove("X-Pile-Token");
             Client.DefaultRequestHeaders.Add("X-Pile-Token", session.GetProperty("token").GetString());
+
+            // Where a change comes from, as a page says it.
+            Client.DefaultRequestHeaders.Remove("Origin");
+            Client.DefaultRequestHeaders.Add("Origin", Client.BaseAddress!.GetLeftPart(UriPartial.Authority));
         }
 
         return answer;

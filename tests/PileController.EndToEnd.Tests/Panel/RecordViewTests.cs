@@ -145,6 +145,11 @@ public sealed class RecordViewTests(BrowserBench browser) : IClassFixture<Browse
         string csv = await bench.Host.Client.GetStringAsync((await link.GetAttributeAsync("href"))!);
 
         Assert.StartsWith("localTime,utcMs,activeZone (°C),heapCore (°C)", csv);
+
+        await bench.Page.Locator("#units").ClickAsync();
+        await Expect(link).ToHaveAttributeAsync("href", new System.Text.RegularExpressions.Regex("units=american$"));
+        csv = await bench.Host.Client.GetStringAsync((await link.GetAttributeAsync("href"))!);
+        Assert.StartsWith("localTime,utcMs,activeZone (°F),heapCore (°F)", csv);
     }
 
     [Fact]

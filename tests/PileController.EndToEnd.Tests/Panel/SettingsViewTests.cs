@@ -42,6 +42,31 @@ public sealed class SettingsViewTests(BrowserBench browser) : IClassFixture<Brow
     }
 
     [Fact]
+    public async Task Setting_GivenInFahrenheit_IsShownRoundedWithFahrenheitBeside()
+    {
+        await using PageBench bench = await OpenAsync("control.house.minimum");
+        ILocator row = bench.Page.Locator("[data-path='control.house.minimum']");
+        await bench.Page.GetByLabel("control.house.minimum", new() { Exact = true }).FillAsync("43 °F");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "See what would change" }).ClickAsync();
+        ILocator cells = bench.Page.Locator(".preview td");
+        string was = await cells.First.InnerTextAsync();
+        await Expect(cells.Nth(1)).ToHaveTextAsync("6.1 °C");
+
+        await bench.Page.Locator("#units").ClickAsync();
+
+        await Expect(cells.Nth(1)).ToHaveTextAsync("6.1 °C (43.0\u00a0°F)");
+        await Expect(cells.First).ToContainTextAsync($"{was} (");
+        await Expect(row).ToContainTextAsync("= ");
+        await Expect(row).ToContainTextAsync("-10 °C to 30 °C (14.0\u00a0°F to 86.0\u00a0°F)");
+        await bench.Page.GetByLabel("Your name, for the record").FillAsync("Robin");
+        Task stopping = bench.Host.Stopping;
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Apply", Exact = true }).ClickAsync();
+        await stopping;
+        ChangeEntry entry = Assert.Single(ChangeBook.FromJson(await File.ReadAllTextAsync(Path.Combine(bench.Host.Folder, SettingsDesk.FileName))).Entries);
+        Assert.Equal("\"6.111111111111111 °C\"", entry.Is);
+    }
+
+    [Fact]
     public async Task Setting_TypedAnew_HidesAnOlderLook()
     {
         await using PageBench bench = await OpenAsync();

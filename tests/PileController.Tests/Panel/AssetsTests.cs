@@ -27,6 +27,28 @@ public partial class AssetsTests
     }
 
     [Theory]
+    [InlineData("/")]
+    [InlineData("/index.html")]
+    [InlineData("/js/main.js")]
+    [InlineData("/icon.svg")]
+    [InlineData("/healthz")]
+    [InlineData("/api/ledger/report")]
+    [InlineData("/api/commissioning/sheet")]
+    public async Task PageOrFile_AskedForItsHeadOnly_IsAnsweredAsAskedForWhole(string path)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        using HttpRequestMessage head = new(HttpMethod.Head, path);
+
+        using HttpResponseMessage whole = await host.Client.GetAsync(path);
+        using HttpResponseMessage answer = await host.Client.SendAsync(head);
+
+        Assert.Equal(whole.StatusCode, answer.StatusCode);
+        Assert.Equal(whole.Content.Headers.ContentType, answer.Content.Headers.ContentType);
+        Assert.Equal(whole.Headers.ETag, answer.Headers.ETag);
+        Assert.Empty(await answer.Content.ReadAsByteArrayAsync());
+    }
+
+    [Theory]
     [InlineData("/../appsettings.json")]
     [InlineData("/%2e%2e/Program.cs")]
     [InlineData("/js/..%2f..%2fPileController.dll")]

@@ -21,12 +21,40 @@ public class NowApiTests
         Assert.Equal(310, now.GetProperty("estimate").GetProperty("reserveMJ").GetDouble(), 9);
         Assert.Equal(225, now.GetProperty("totals").GetProperty("waterKWh").GetDouble(), 9);
         Assert.Equal(5_400_000, now.GetProperty("utcMs").GetInt64() - now.GetProperty("modeSinceUtcMs").GetInt64());
-        Assert.Equal(4, now.GetProperty("interlocks").GetArrayLength());
+        Assert.Equal(MadeUp.Interlocks.Count, now.GetProperty("interlocks").GetArrayLength());
+        Assert.Equal(0, now.GetProperty("restraints").GetArrayLength());
         JsonElement core = now.GetProperty("readings")[0];
         Assert.Equal("heapCore", core.GetProperty("channel").GetString());
         Assert.Equal("Heap core", core.GetProperty("name").GetString());
         Assert.Equal("good", core.GetProperty("quality").GetString());
         Assert.Equal(0.45, core.GetProperty("radiusM").GetDouble());
+    }
+
+    [Theory]
+    [InlineData("houseHot", "pump holdsOff", "valve holdsOff", "blower holdsOff", "backup holdsOff")]
+    [InlineData("batteryLow", "blower holdsOff")]
+    [InlineData("lineFrost", "pump moves", "valve moves")]
+    public async Task Now_WhileAnInterlockActs_TellsWhatItDoesWithEachActuator(string id, params string[] does)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        host.Control.Acting[id] = true;
+        await host.NextTickAsync();
+
+        JsonElement[] restraints = [.. (await host.GetAsync("/api/now")).GetProperty("restraints").EnumerateArray()];
+
+        Assert.Equal(does, restraints.Select(one => $"{one.GetProperty("actuator")} {one.GetProperty("does")}"));
+        Assert.All(restraints, one => Assert.Equal(id, one.GetProperty("interlock").GetString()));
+    }
+
+    [Fact]
+    public async Task Now_InBothSystemsOfUnits_SetsThousandsApartByASpace()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        JsonElement now = await host.GetAsync("/api/now");
+
+        Assert.Matches(@"\d \d{3} W", now.GetProperty("why").GetString());
+        Assert.Matches(@"\d \d{3} BTU/h", now.GetProperty("whyAmerican").GetString());
     }
 
     [Fact]

@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using PileController.Control;
 using PileController.Control.Decisions;
 using PileController.Control.Foresight;
+using PileController.Control.Interlocks;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
 
@@ -20,6 +22,9 @@ public sealed class CannedControl
 
     /// <summary>The interlock to trip at the next tick, or null.</summary>
     public string? Trip { get; set; }
+
+    /// <summary>Ids of the interlocks that act without a trip.</summary>
+    public ConcurrentDictionary<string, bool> Acting { get; } = new();
 
     /// <summary>Commands of every tick, in order.</summary>
     public List<IReadOnlyList<Command>> Seen { get; } = [];
@@ -73,7 +78,11 @@ public sealed class CannedControl
         double Of(string series) => MadeUp.Value(series, at.UtcMilliseconds);
         bool off = mode is Mode.Tripped or Mode.Servicing;
         double Held(Actuator actuator, double otherwise) => _hands.FirstOrDefault(hand => hand.Actuator == actuator)?.Value ?? otherwise;
-        double pump = Held(Actuator.Pump, Of("pumpDuty"));
+        bool Acts(params InterlockAction[] actions) => MadeUp.Interlocks.Any(row => actions.Contains(row.Action) && Acting.ContainsKey(row.Id));
+        bool noWater = Acts(InterlockAction.HoldWater, InterlockAction.HoldAll);
+        bool noAir = Acts(InterlockAction.HoldAir, InterlockAction.HoldAll);
+        double guard = Acts(InterlockAction.GuardFrost) ? 0.4 : 0;
+        double pump = Math.Max(noWater ? 0 : Held(Actuator.Pump, Of("pumpDuty")), guard);
         bool whole = readings[Channel.HeapCore].IsGood || !readings[Channel.House].IsGood;
         return new Decision
         {
@@ -94,10 +103,12 @@ public sealed class CannedControl
             HouseSetPointCelsius = settings.HouseNightC,
             Draw = new MeteredDraw(off ? 0 : Of("waterDraw"), 90, off ? 0 : Of("airDraw"), off ? 0 : Of("flow"), false),
             Totals = new Totals(8.1e8, 2.2e7, 1.3e8, 1.1e7, 6.2e6, 41_200),
-            Verdicts = [.. MadeUp.Interlocks.Select(row => _latched.Contains(row.Id) ? Verdict.Latched : Verdict.Clear)],
+            Verdicts = [.. MadeUp.Interlocks.Select(row => _latched.Contains(row.Id) ? Verdict.Latched : Acting.ContainsKey(row.Id) ? Verdict.Acting : Verdict.Clear)],
             FirstActing = -1,
             Hands = [.. _hands],
-            Outputs = off ? Outputs.Safe : new Outputs(pump, Held(Actuator.Valve, 0.8), Held(Actuator.Blower, Of("blowerDuty")), Held(Actuator.Backup, 0) > 0.5),
+            Outputs = off ? Outputs.Safe : new Outputs(
+                pump, Math.Max(noWater ? 0 : Held(Actuator.Valve, 0.8), guard), noAir ? 0 : Held(Actuator.Blower, Of("blowerDuty")),
+                Held(Actuator.Backup, 0) > 0.5 && !Acting.ContainsKey("houseHot")),
             Tonight = new Tonight(
                 2.1, 4.6, 6.3, Midnight(at) + (6 * Hour), 0.62, 900, Midnight(at) + Hour, Midnight(at) + (9 * Hour), at.UtcMilliseconds, 1.4, 1,
                 1.9, false),

@@ -18,6 +18,7 @@ public static class MadeUp
         new("heapFire", Signal.HottestHeap, Comparison.Above, _ => 0, 0, 30_000, false, InterlockAction.Trip, "The heap is above its fire-watch limit.", "Do not open it without water at hand; wet it from above and watch it."),
         new("lineFrost", Signal.ColdestLine, Comparison.Below, _ => 0, 0, 0, true, InterlockAction.GuardFrost, "Line water is close to freezing.", "Check the insulation of the lines."),
         new("batteryLow", Signal.Battery, Comparison.Below, _ => 0, 0, 120_000, false, InterlockAction.HoldAir, "The battery is low.", "Clear the panel of snow or charge the battery."),
+        new("houseHot", Signal.House, Comparison.Above, _ => 0, 0, 60_000, false, InterlockAction.HoldAll, "The house is too warm.", "Open the vents; the draw resumes by itself."),
     ];
 
     /// <summary>The value of a series at a moment.</summary>

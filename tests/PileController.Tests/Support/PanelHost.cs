@@ -37,10 +37,11 @@ public sealed class PanelHost : IAsyncDisposable
     private readonly WebApplication _app;
 
     private PanelHost(
-        string folder, WebApplication app, AccessDesk access, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
+        string folder, WebApplication app, LogLines log, AccessDesk access, FakeRig rig, FakeRecord record, CannedControl control, SampleSketch sketch, SampleSeasons seasons)
     {
         Folder = folder;
         Access = access;
+        Log = log;
         Seasons = seasons;
         Sketch = sketch;
         _app = app;
@@ -70,12 +71,15 @@ public sealed class PanelHost : IAsyncDisposable
 
     public HttpClient Client { get; }
 
-    /// <summary>Every route with its method, the parts of its path as they are written.</summary>
+    /// <summary>What went to the log as a warning or worse.</summary>
+    internal LogLines Log { get; }
+
+    /// <summary>Every route with its method, the parts of its path as they are written; HEAD is the same as its GET.</summary>
     internal IReadOnlyList<(string Method, string Path)> Routes() =>
     [
         .. ((IEndpointRouteBuilder)_app).DataSources.SelectMany(source => source.Endpoints).OfType<RouteEndpoint>()
             .SelectMany(route => (route.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"])
-                .Select(method => (method, "/" + route.RoutePattern.RawText!.Trim('/')))),
+                .Where(method => method != "HEAD").Select(method => (method, "/" + route.RoutePattern.RawText!.Trim('/')))),
     ];
 
     /// <summary>Why a call from another machine, over https, is turned away from a route; null when it is let in.</summary>
@@ -149,6 +153,8 @@ public sealed class PanelHost : IAsyncDisposable
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         builder.Logging.ClearProviders();
+        LogLines log = new();
+        builder.Logging.AddProvider(log);
         builder.Services.AddSingleton<IRig>(rig);
         builder.Services.AddSingleton<IPileRecord>(record);
         builder.Services.AddTicks(
@@ -175,7 +181,7 @@ public sealed class PanelHost : IAsyncDisposable
         WebApplication app = builder.Build();
         PanelModule.Map(app);
         await app.StartAsync();
-        PanelHost host = new(folder, app, door, rig, record, control, sketch, seasons);
+        PanelHost host = new(folder, app, log, door, rig, record, control, sketch, seasons);
         await host.Feed.AfterAsync(0, CancellationToken.None);
         return host;
     }
@@ -188,9 +194,11 @@ public sealed class PanelHost : IAsyncDisposable
         return await Feed.AfterAsync(next.Sequence, CancellationToken.None);
     }
 
-    /// <summary>Signs the client in: it then sends the cookie and the token by itself.</summary>
+    /// <summary>Signs the client in: it then sends the cookie, the token and where it comes from by itself, as a page does.</summary>
     public async Task SignInAsync(string passphrase, string name = "Robin")
     {
+        Client.DefaultRequestHeaders.Remove("Origin");
+        Client.DefaultRequestHeaders.Add("Origin", Address);
         using HttpResponseMessage answer = await Client.PostAsJsonAsync("/api/session", new { passphrase, name });
         JsonElement session = await answer.EnsureSuccessStatusCode().Content.ReadFromJsonAsync<JsonElement>();
         Client.DefaultRequestHeaders.Remove("X-Pile-Token");

@@ -14,7 +14,7 @@ internal readonly record struct Figures(bool American)
         ? string.Create(CultureInfo.InvariantCulture, $"{Zeroed((celsius * 1.8) + 32, 1):0.#} °F")
         : string.Create(CultureInfo.InvariantCulture, $"{Zeroed(celsius, 1):0.#} °C");
 
-    public string Watts(double watts) => American ? Grouped(watts / WattsPerBtuHour, ',') + " BTU/h" : Grouped(watts, ' ') + " W";
+    public string Watts(double watts) => American ? Grouped(watts / WattsPerBtuHour) + " BTU/h" : Grouped(watts) + " W";
 
     public string Flow(double litresPerMinute) => American
         ? string.Create(CultureInfo.InvariantCulture, $"{Zeroed(litresPerMinute / LitresPerGallon, 2):0.00} gal/min")
@@ -23,13 +23,14 @@ internal readonly record struct Figures(bool American)
     /// <summary>A duty or opening of 0 to 1.</summary>
     public static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0} %");
 
-    // Tens are fine enough for a heat flow; below a hundred, ones.
-    private static string Grouped(double value, char separator)
+    // Tens are fine enough for a heat flow; below a hundred, ones. Thousands stand apart by a space in either system, as
+    // everywhere else: a comma is a decimal point to half of the readers.
+    private static string Grouped(double value)
     {
         double grain = Math.Abs(value) < 99.5 ? 1 : 10;
         double rounded = Math.Round(value / grain, MidpointRounding.AwayFromZero) * grain;
         string text = Zeroed(rounded, 0).ToString("#,##0", CultureInfo.InvariantCulture);
-        return text.Replace(',', separator);
+        return text.Replace(',', ' ');
     }
 
     // "-0.0" is noise to a reader.

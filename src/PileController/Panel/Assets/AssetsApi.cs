@@ -14,7 +14,7 @@ internal static class AssetsApi
         PanelAssets assets = routes.ServiceProvider.GetRequiredService<PanelAssets>();
         foreach (string path in assets.Paths)
         {
-            routes.MapGet(path, (HttpContext context) => Serve(context, assets.Of(path))).Needs(Scope.None);
+            routes.MapMethods(path, Looking.Methods, (HttpContext context) => Serve(context, assets.Of(path))).Needs(Scope.None);
         }
     }
 

@@ -22,7 +22,7 @@ internal static class CommissioningApi
     {
         RouteGroupBuilder tests = api.MapGroup("/commissioning");
         tests.MapGet("", (PanelSetup setup, CommissioningDesk desk) => Body(setup, desk));
-        tests.MapGet("/sheet", Page);
+        tests.MapMethods("/sheet", Looking.Methods, Page);
         tests.MapPost("", BeginAsync);
         tests.MapPost("/answer", AnswerAsync);
         tests.MapPost("/keep", KeepAsync);

@@ -29,7 +29,7 @@ internal static class EntryGate
         }
 
         (Caller caller, Refusal? forged) = Find(context.Request, desk);
-        return (caller, forged ?? CheckSecond(context.Request, need, caller) ?? CheckScope(context.Request, need, caller, local, desk.Setup));
+        return (caller, forged ?? CheckSite(context.Request, caller) ?? CheckSecond(context.Request, need, caller) ?? CheckScope(context.Request, need, caller, local, desk.Setup));
     }
 
     /// <summary>Whether a caller who was let in may look at what the rig does, by the same rule as a route that needs <see cref="Scope.Look"/>.</summary>
@@ -70,6 +70,15 @@ internal static class EntryGate
             ? (new Caller(Scope.Steer, "session", session.Name, session, secret, session.Mark), null)
             : (Caller.Nobody, null);
     }
+
+    // A browser says of every change where it was begun, so a session's change that does not say so comes from none. What
+    // is said was held against this machine before (RequestGate).
+    private static Refusal? CheckSite(HttpRequest request, Caller caller) =>
+        caller.Session is null || !Needing.IsChange(request) || RequestGate.SaysItsOwnSite(request)
+            ? null
+            : new Refusal(
+                StatusCodes.Status403Forbidden, "Not from this page",
+                "Origin: nothing is given. With a session's cookie a change must say where it comes from: Origin, or Sec-Fetch-Site: same-origin. A script brings a key instead (Authorization: Bearer).");
 
     private static Refusal? CheckSecond(HttpRequest request, Need need, Caller caller) =>
         caller.Secret is not { } secret || need.Tokenless || !Needing.IsChange(request)

@@ -30,6 +30,9 @@ internal static class GuardMiddleware
             : EntryGate.Check(context, desk);
         Told told = new(caller) { Why = refusal?.Reason };
         context.Features.Set(told);
+
+        // Where a fault is caught further in, the route that was found is forgotten there.
+        Endpoint? found = context.GetEndpoint();
         if (refusal is null)
         {
             await next(context);
@@ -44,7 +47,7 @@ internal static class GuardMiddleware
             await Answers.Refused(refusal.Status, refusal.Title, refusal.Reason).ExecuteAsync(context);
         }
 
-        Tell(context, told, desk.Journal);
+        Tell(context, found, told, desk.Journal);
     }
 
     private static string Also(string? hash) => hash is null ? string.Empty : $" '{hash}'";
@@ -72,7 +75,7 @@ internal static class GuardMiddleware
         }
     }
 
-    private static void Tell(HttpContext context, Told told, AccessJournal journal)
+    private static void Tell(HttpContext context, Endpoint? found, Told told, AccessJournal journal)
     {
         int status = context.Response.StatusCode;
         bool refused = status >= StatusCodes.Status400BadRequest;
@@ -81,10 +84,10 @@ internal static class GuardMiddleware
             return;
         }
 
-        string route = (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText is { } text ? "/" + text.Trim('/') : "an unknown path";
+        string route = (found as RouteEndpoint)?.RoutePattern.RawText is { } text ? "/" + text.Trim('/') : "an unknown path";
         journal.Add(
             told.Caller.Name ?? told.Who, Sources.Shown(context.Connection.RemoteIpAddress), told.Caller.By,
-            $"{Method(context.Request)} {route}", !refused, status, refused ? told.Why ?? UnknownPath(context) : null);
+            $"{Method(context.Request)} {route}", !refused, status, refused ? told.Why ?? UnknownPath(context, found) : null);
     }
 
     // What a page asks for and cannot have now (a run that is over, a value out of range) is no matter of access.
@@ -92,7 +95,7 @@ internal static class GuardMiddleware
         status is StatusCodes.Status401Unauthorized or StatusCodes.Status403Forbidden or StatusCodes.Status404NotFound
             or StatusCodes.Status405MethodNotAllowed or StatusCodes.Status413PayloadTooLarge;
 
-    private static string? UnknownPath(HttpContext context) => context.GetEndpoint() is null ? context.Request.Path.Value : null;
+    private static string? UnknownPath(HttpContext context, Endpoint? found) => found is null ? context.Request.Path.Value : null;
 
     private static string Method(HttpRequest request) => request.Method.Length <= 10 && request.Method.All(char.IsAsciiLetter) ? request.Method : "?";
 }

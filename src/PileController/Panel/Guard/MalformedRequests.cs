@@ -45,7 +45,9 @@ internal sealed class MalformedRequests(DiagnosticListener listener, AccessDesk 
     /// <inheritdoc/>
     public void Dispose() => _listening?.Dispose();
 
-    private static string Reason(int status) => status switch
+    /// <summary>Why the server read no further.</summary>
+    /// <param name="status">Status of the answer.</param>
+    public static string Reason(int status) => status switch
     {
         StatusCodes.Status408RequestTimeout => "It came too slowly.",
         StatusCodes.Status413PayloadTooLarge => "Its body is too large.",

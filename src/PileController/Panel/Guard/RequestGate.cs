@@ -30,6 +30,10 @@ internal static class RequestGate
         return Needing.IsChange(request) ? CheckChange(request) : null;
     }
 
+    /// <summary>Whether a request that came in (<see cref="Check"/>) says that a page of this machine made it.</summary>
+    public static bool SaysItsOwnSite(HttpRequest request) =>
+        request.Headers.Origin is { Count: > 0 } || request.Headers["Sec-Fetch-Site"].ToString() == OwnSite;
+
     /// <summary>Whether another site may have had this opened, and may hold on to the window it is shown in.</summary>
     public static bool MayBeHeld(HttpRequest request) => request.Headers["Sec-Fetch-Site"].ToString() is not (OwnSite or NoSite);
 

@@ -21,7 +21,7 @@ internal static class LedgerApi
     {
         RouteGroupBuilder ledger = api.MapGroup("/ledger").AddEndpointFilter(AnswerRefusalsAsync);
         ledger.MapGet("", (PanelSetup setup, string? season, CancellationToken stop) => LookAsync(setup, season, stop));
-        ledger.MapGet("/report", ReportAsync);
+        ledger.MapMethods("/report", Looking.Methods, ReportAsync);
         ledger.MapPost("/notes", NoteAsync);
         ledger.MapPost("/parts", PartAsync);
         ledger.MapPost("/mass", MassAsync);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using PileController.Panel.Now;
 using PileController.Service;
@@ -8,7 +9,8 @@ namespace PileController.Panel.Live;
 /// <threadsafety>Safe for use by several threads; two may at worst both make the same text.</threadsafety>
 internal sealed class NowText(NowReport report)
 {
-    private volatile Entry? _latest;
+    // A text goes with its tick: as long as the tick is kept, a hundred watchers who all come back ask for the same few.
+    private readonly ConditionalWeakTable<TickNews, Entry> _made = [];
 
     /// <summary>The text of one tick. A tick told some time ago says so.</summary>
     public string Of(TickNews news) => EntryOf(news).Text;
@@ -22,16 +24,16 @@ internal sealed class NowText(NowReport report)
 
     private Entry EntryOf(TickNews news)
     {
-        if (_latest is { } entry && ReferenceEquals(entry.News, news) && entry.Body.NewsAgeSeconds + 1 > report.AgeSeconds)
+        if (_made.TryGetValue(news, out Entry? entry) && entry.Body.NewsAgeSeconds + 1 > report.AgeSeconds(news))
         {
             return entry;
         }
 
         NowBody body = report.Of(news);
-        Entry made = new(news, body, JsonSerializer.Serialize(body, JsonSerializerOptions.Web));
-        _latest = made;
+        Entry made = new(body, JsonSerializer.Serialize(body, JsonSerializerOptions.Web));
+        _made.AddOrUpdate(news, made);
         return made;
     }
 
-    private sealed record Entry(TickNews News, NowBody Body, string Text);
+    private sealed record Entry(NowBody Body, string Text);
 }

@@ -76,6 +76,9 @@ internal sealed record NowBody
 
     public required IReadOnlyList<InterlockBody> Interlocks { get; init; }
 
+    /// <summary>What the interlocks that act do with the actuators, whatever is asked of those; empty while all is free.</summary>
+    public required IReadOnlyList<RestraintBody> Restraints { get; init; }
+
     /// <summary>Ids of the interlocks that have latched.</summary>
     public required IReadOnlyList<string> Trips { get; init; }
 

@@ -1,3 +1,4 @@
+using PileController.Control.Interlocks;
 using PileController.Records;
 
 namespace PileController.Panel.Now;
@@ -23,6 +24,9 @@ internal sealed record ReadingBody(
 
 /// <summary>One interlock and what it says.</summary>
 internal sealed record InterlockBody(string Id, string Verdict, string Action, string Sentence, string Remedy);
+
+/// <summary>What an interlock that acts does with one actuator, whatever is asked of it: the names of <see cref="InterlockGrip"/>.</summary>
+internal sealed record RestraintBody(string Actuator, string Does, string Interlock);
 
 /// <summary>One actuator held by hand.</summary>
 internal sealed record HandBody(string Actuator, double Value, long EndsUtcMs, string Who);

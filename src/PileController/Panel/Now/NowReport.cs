@@ -22,8 +22,8 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
 
     private readonly HeapShape _shape = new(setup.Control);
 
-    /// <summary>True seconds since the newest tick was told; 0 before the first.</summary>
-    public double AgeSeconds => feed.Age?.TotalSeconds ?? 0;
+    /// <summary>True seconds since a tick was told; 0 where it is not kept.</summary>
+    public double AgeSeconds(TickNews news) => feed.AgeOf(news)?.TotalSeconds ?? 0;
 
     /// <summary>The newest tick, or null before the first.</summary>
     public NowBody? Latest() => feed.Latest is { } news ? Of(news) : null;
@@ -39,7 +39,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Demo = setup.Demo,
             Speed = setup.Speed,
             Units = WireNames.Of(setup.Units),
-            NewsAgeSeconds = ReferenceEquals(feed.Latest, news) ? Math.Round(AgeSeconds, 2) : 0,
+            NewsAgeSeconds = Math.Round(AgeSeconds(news), 2),
             UtcMs = decision.At.UtcMilliseconds,
             LocalTime = LocalTimes.Text(decision.At.UtcMilliseconds, decision.At.OffsetMinutes),
             OffsetMinutes = decision.At.OffsetMinutes,
@@ -70,6 +70,7 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
             Fitted = new(true, true, setup.Control.BlowerFitted, setup.Control.BackupFitted),
             Readings = [.. setup.Rig.Probes.Select(probe => ReadingOf(probe, decision.Readings[probe.Channel]))],
             Interlocks = [.. setup.Interlocks.Zip(decision.Verdicts, InterlockOf)],
+            Restraints = [.. RestraintsOf(setup.Interlocks, decision)],
             Trips = trips,
             Alarms = AlarmsOf(alarms.Count),
             Hands = [.. decision.Hands.Select(hand => HandOf(hand, decision.At))],
@@ -95,6 +96,14 @@ internal sealed class NowReport(PanelSetup setup, PanelFeed feed, TickCounts cou
     /// <summary>Ids of the interlocks that have latched.</summary>
     public static IEnumerable<string> Latched(IReadOnlyList<Interlock> table, Decision decision) =>
         table.Zip(decision.Verdicts).Where(row => row.Second == Verdict.Latched).Select(row => row.First.Id);
+
+    private static IEnumerable<RestraintBody> RestraintsOf(IReadOnlyList<Interlock> table, Decision decision) =>
+        from row in table.Zip(decision.Verdicts)
+        where row.Second is Verdict.Acting or Verdict.Latched
+        from actuator in Enum.GetValues<Actuator>()
+        let grip = InterlockReach.Of(row.First, actuator)
+        where grip != InterlockGrip.None
+        select new RestraintBody(WireNames.Of(actuator), WireNames.Of(grip), row.First.Id);
 
     private static AlarmsNowBody AlarmsOf(AlarmCount count) =>
         new(count.Standing, count.Unseen, count.Worst is { } worst ? WireNames.Of(worst) : null);

@@ -24,7 +24,7 @@ internal static class PlanApi
             PlanChanges changes = PlanChanges.Parse(request.Query, "page");
             return AnswerAsync(request, setup, desk, changes, (tried, sketch) => TypedResults.Ok(BodyOf(setup, changes, tried.Heap, sketch)));
         });
-        api.MapGet("/plan/sheet", (HttpRequest request, PanelSetup setup, PlanDesk desk) =>
+        api.MapMethods("/plan/sheet", Looking.Methods, (HttpRequest request, PanelSetup setup, PlanDesk desk) =>
         {
             UnitSystem units = UnitsOf(request, setup);
             PlanChanges changes = PlanChanges.Parse(request.Query, "page", "units");

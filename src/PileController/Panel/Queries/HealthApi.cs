@@ -17,7 +17,7 @@ internal sealed record HealthBody(
 internal static class HealthApi
 {
     /// <summary>Adds the route.</summary>
-    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/healthz", Get);
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapMethods("/healthz", Looking.Methods, Get);
 
     private static JsonHttpResult<HealthBody> Get(PanelFeed feed, TickCounts counts, PanelSetup setup, IPileRecord record)
     {

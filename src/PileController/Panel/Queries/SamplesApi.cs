@@ -25,7 +25,8 @@ internal static class SamplesApi
     public static void Map(RouteGroupBuilder api) => api.MapGet("/samples", GetAsync);
 
     private static async Task<IResult> GetAsync(
-        HttpRequest request, IPileRecord record, PanelFeed feed, PanelSetup setup, string? from, string? to, string? step, string? format, string? digits)
+        HttpRequest request, IPileRecord record, PanelFeed feed, PanelSetup setup, string? from, string? to, string? step, string? format, string? digits,
+        string? units)
     {
         IReadOnlyList<(string Name, string Unit)> asked = SeriesNames.Parse(request.Query["channel"]);
         long end = Moments.Instant("to", to, (feed.Latest?.Decision.At.UtcMilliseconds ?? 0) + 1);
@@ -43,6 +44,7 @@ internal static class SamplesApi
         }
 
         int? places = Digits(digits);
+        PanelUnits read = UnitsOf(units, format);
         IReadOnlyList<IReadOnlyList<SeriesPoint>> answers = await record.SamplesAsync(
             [.. asked.Select(one => one.Name)], start, end, width, request.HttpContext.RequestAborted);
         List<(string Name, string Unit, IReadOnlyList<SeriesPoint> Points)> found =
@@ -53,7 +55,7 @@ internal static class SamplesApi
             null or "json" => TypedResults.Ok(new SamplesBody(
                 start, end, width / 1000.0, [.. found.Select(one => new SeriesBody(one.Name, one.Unit, [.. one.Points.Select(point => PointOf(point, places))]))])),
             "columns" => TypedResults.Ok(ColumnsBody.Of(start, end, width, found, places)),
-            "csv" => TypedResults.Text(SamplesCsv.Write(found, setup.OffsetMinutesAt), "text/csv; charset=utf-8"),
+            "csv" => TypedResults.Text(SamplesCsv.Write(ReadUnits.Of(found, read), setup.OffsetMinutesAt), "text/csv; charset=utf-8"),
             _ => throw BodyFields.Fault("format", format, "json, columns or csv"),
         };
     }
@@ -64,6 +66,12 @@ internal static class SamplesApi
         _ when int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out int places) && places <= MostDigits => places,
         _ => throw BodyFields.Fault("digits", digits, $"how many decimal places values have at most, 0 to {MostDigits}; without it, all"),
     };
+
+    // A table is for a person; whoever reads JSON is a machine and reckons in SI.
+    private static PanelUnits UnitsOf(string? units, string? format) =>
+        units is null ? PanelUnits.Metric
+        : format == "csv" ? WireNames.Parse<PanelUnits>(units, "units")
+        : throw BodyFields.Fault("units", units, "nothing, but with format csv");
 
     private static object?[] PointOf(SeriesPoint point, int? places) =>
     [

@@ -18,8 +18,8 @@ internal static class SightApi
     public static void Map(IEndpointRouteBuilder routes)
     {
         // Anybody may fetch the page: it is where one signs in.
-        routes.MapGet("/", Get).Needs(Scope.None);
-        routes.MapGet("/index.html", Get).Needs(Scope.None);
+        routes.MapMethods("/", Looking.Methods, Get).Needs(Scope.None);
+        routes.MapMethods("/index.html", Looking.Methods, Get).Needs(Scope.None);
     }
 
     private static ContentHttpResult Get(HttpContext context, SightPage page, NowText text, PanelFeed feed, PanelSetup setup, AccessDesk desk)

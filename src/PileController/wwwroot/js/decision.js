@@ -49,7 +49,7 @@ export function openedDecision({ decision, kinds, askers, whatIfs }) {
     h("p", { class: "when num" }, h("time", { datetime: decision.localTime }, dayAndClock(decision.utcMs, decision.offsetMinutes)), say.tickOf(many(decision.sequence), kinds.map((kind) => say.KINDS[kind] ?? kind).join(", "))),
     h("h2", {}, MODES[decision.mode] ?? decision.mode),
     h("p", { class: "why" }, together(system() === "american" ? decision.whyAmerican : decision.why)),
-    decision.note ? h("p", {}, inUnits(decision.note)) : null,
+    decision.note ? h("p", {}, together(inUnits(decision.note))) : null,
     askers.map((asker) => h("p", { class: "hint" }, say.askedBy(asker.name, say.KNOWN_BY[asker.by], asker.from))),
     h("h3", {}, say.whatItChose), chose(decision),
     h("h3", {}, say.otherwise),

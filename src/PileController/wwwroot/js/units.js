@@ -22,6 +22,7 @@ const METRIC = {
   volume: { unit: "L", of: (x) => x, write: whole },
   seasonEnergy: { unit: "kWh", of: (x) => x, write: whole },
   length: { unit: "m", of: (x) => x, write: round(2) },
+  bore: { unit: "mm", of: (x) => x, write: round(1) },
   pipe: { unit: "m", of: (x) => x, write: round(1) },
   mass: { unit: "kg", of: (x) => x, write: whole },
   bulk: { unit: "m³", of: (x) => x, write: round(1) },
@@ -45,6 +46,7 @@ const AMERICAN = {
   volume: { unit: "gal", of: (x) => x / 3.785412, write: whole },
   seasonEnergy: { unit: "kBTU", of: (x) => x * 3.412142, write: whole },
   length: { unit: "ft", of: (x) => x / 0.3048, write: round(1) },
+  bore: { unit: "in", of: (x) => x / 25.4, write: round(2) },
   pipe: { unit: "ft", of: (x) => x / 0.3048, write: whole },
   mass: { unit: "lb", of: (x) => x / 0.45359237, write: whole },
   bulk: { unit: "yd³", of: (x) => x / 0.764554858, write: round(1) },
@@ -104,6 +106,41 @@ export function full(kind, value) {
   return text === DASH || name === "" ? text : `${text}\u00a0${name}`;
 }
 
+// Quantities of the settings file by the sign of their unit there: kind, how many of it one is, decimals that mean
+// something. Watts and watt-hours are left out: most of those in the settings are electric.
+const FILED = {
+  "°C": ["temperature", 1, 1],
+  K: ["fineKelvin", 1, 2],
+  mm: ["bore", 1, 1],
+  m: ["length", 1, 2],
+  m2: ["area", 1, 2],
+  m3: ["bulk", 1, 2],
+  L: ["volume", 1, 1],
+  kg: ["mass", 1, 1],
+  "kg/m3": ["density", 1, 1],
+  "L/min": ["flow", 1, 2],
+  "m3/h": ["airFlow", 1 / 3600, 1],
+  "W/K": ["conductance", 1, 2],
+};
+
+const QUANTITY = /^([−-]?\d+(?:\.\d+)?) (\S+)$/;
+
+/** A quantity of the settings as it is written there, no finer than it was meant: 43 °F are 6.111111111111111 °C. */
+export const tidy = (text) => text.replace(QUANTITY, (whole, figure, sign) => {
+  const digits = FILED[sign]?.[2] ?? 4;
+  return figure.length - figure.indexOf(".") > 5 && figure.includes(".") && Math.abs(Number(figure)) >= 10 ** -digits
+    ? `${Number(Number(figure).toFixed(digits))} ${sign}` : whole;
+});
+
+/** The same quantity in the chosen units; null where the file has it in those already. */
+export function chosenFor(text) {
+  const [, figure, sign] = QUANTITY.exec(text) ?? [];
+  const [kind, factor] = system() === "american" ? FILED[sign] ?? [] : [];
+  const value = kind === undefined ? NaN : Number(figure.replace("−", "-")) * factor;
+  // What is too small for the decimals of its kind, a permeability say, would be told as nought.
+  return Number.isNaN(value) || (value !== 0 && /^−?[0.]+$/.test(bare(kind, value)) && kind !== "temperature") ? null : full(kind, value);
+}
+
 /** A number from the chosen unit back in SI. */
 export function back(kind, shown) {
   const zero = convert(kind, 0);
@@ -113,11 +150,11 @@ export function back(kind, shown) {
 /** A power in both systems, where the two are to be seen side by side. */
 export const bothPowers = (watts) => `${whole(watts)}\u00a0W, ${whole(AMERICAN.power.of(watts))}\u00a0BTU/h`.replaceAll("-", "−");
 
-/** A sentence of the controller's with thousands set apart as everywhere, and each figure and its unit on one line. */
-export const together = (text) => text
+/** A sentence of the controller's with thousands set apart as everywhere, and each figure and its unit on one line; nothing stays nothing. */
+export const together = (text) => (text === null || text === undefined ? text : text
   .replace(/(\d)[ ,](?=\d{3}(?!\d))/g, `$1${THOUSANDS}`)
   .replace(/\d{4,}(?= (?:W|Wh|kWh|BTU|kBTU|kg|lb|L|gal|h|ppm)\b)/g, (figure) => many(figure))
-  .replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0");
+  .replace(/(\d) (?=W\b|K\b|L\/min|°|BTU|gal|kWh|%|h\b)/g, "$1\u00a0"));
 
 // Figures within the controller's sentences. A bare "K" stays: where one is told, the other stands beside it.
 const FIGURES = [

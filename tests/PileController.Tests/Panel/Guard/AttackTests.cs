@@ -151,6 +151,23 @@ public class AttackTests
     }
 
     [Fact]
+    public async Task Body_TooLarge_LeavesNoTraceInTheLogAndItsRouteInTheJournal()
+    {
+        await using PanelHost host = await PanelHost.StartAsync(passphrase: Passphrase);
+        for (int i = 0; i < 3; i++)
+        {
+            using StringContent big = new($"{{\"passphrase\":\"{new string('x', 20_000)}\"}}", Encoding.UTF8, "application/json");
+            using HttpResponseMessage refused = await host.Client.PostAsync("/api/session", big);
+            Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.StatusCode);
+        }
+
+        Assert.Empty(host.Log.Lines);
+        IReadOnlyList<JournalEntry> lines = host.Access.Journal.Newest(10);
+        Assert.Equal(3, lines.Where(line => line is { What: "POST /api/session", Status: 413, Done: false }).Sum(line => line.Times));
+        Assert.DoesNotContain(lines, line => line.What.Contains("unknown", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Path_Tricked_ReachesNoFileOfTheData()
     {
         await using PanelHost host = await PanelHost.StartAsync(passphrase: Passphrase);

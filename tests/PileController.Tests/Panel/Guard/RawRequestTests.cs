@@ -69,11 +69,11 @@ public class RawRequestTests
     }
 
     [Theory]
-    [InlineData("X-Pile-Token: {token}\r\nX-Pile-Token: another")]
+    [InlineData("Origin: http://localhost\r\nX-Pile-Token: {token}\r\nX-Pile-Token: another")]
     [InlineData("X-Pile-Token: {token}\r\nOrigin: http://localhost\r\nOrigin: http://pile.example.org")]
     [InlineData("X-Pile-Token: {token}\r\nSec-Fetch-Site: same-origin\r\nSec-Fetch-Site: cross-site")]
-    [InlineData("X-Pile-Token: {token}\r\nAuthorization: Bearer one\r\nAuthorization: Bearer two")]
-    [InlineData("X-Pile-Token: \r\nX-HTTP-Method-Override: GET")]
+    [InlineData("Origin: http://localhost\r\nX-Pile-Token: {token}\r\nAuthorization: Bearer one\r\nAuthorization: Bearer two")]
+    [InlineData("Origin: http://localhost\r\nX-Pile-Token: \r\nX-HTTP-Method-Override: GET")]
     public async Task Head_GivenTwiceOrForged_OpensNothing(string heads)
     {
         await using PanelHost host = await PanelHost.StartAsync(passphrase: Passphrase);

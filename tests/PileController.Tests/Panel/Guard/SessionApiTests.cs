@@ -33,6 +33,7 @@ public class SessionApiTests
         JsonElement session = await answer.Content.ReadFromJsonAsync<JsonElement>();
         string cookie = Assert.Single(answer.Headers.GetValues("Set-Cookie"));
         string token = session.GetProperty("token").GetString()!;
+        host.Client.DefaultRequestHeaders.Add("Origin", host.Address);
 
         using HttpResponseMessage without = await host.Client.PostAsync("/api/servicing", null);
         host.Client.DefaultRequestHeaders.Add("X-Pile-Token", token);
@@ -74,6 +75,19 @@ public class SessionApiTests
         Assert.Equal(HttpStatusCode.NoContent, await SendAsync(host, HttpMethod.Delete, "/api/session", cookie, token));
 
         Assert.Equal(HttpStatusCode.Unauthorized, await PostAsync(host, "/api/servicing", cookie, token));
+    }
+
+    [Theory]
+    [InlineData("X-Nothing", "x", HttpStatusCode.Forbidden)]
+    [InlineData("Sec-Fetch-Site", "none", HttpStatusCode.Forbidden)]
+    [InlineData("Sec-Fetch-Site", "same-origin", HttpStatusCode.Accepted)]
+    public async Task Change_WithASessionThatDoesNotSayWhereItComesFrom_IsRefused(string name, string value, HttpStatusCode expected)
+    {
+        await using PanelHost host = await PanelHost.StartAsync(passphrase: Passphrase);
+        (string cookie, string token) = await SignInAsync(host);
+
+        Assert.Equal(expected, await SendAsync(host, HttpMethod.Post, "/api/servicing", cookie, token, (name, value)));
+        Assert.Equal(HttpStatusCode.OK, await SendAsync(host, HttpMethod.Get, "/api/session", cookie, token, ("X-Nothing", "x")));
     }
 
     [Fact]
@@ -229,10 +243,13 @@ public class SessionApiTests
 
     internal static Task<HttpStatusCode> PostAsync(PanelHost host, string path, string? cookie, string? token) => SendAsync(host, HttpMethod.Post, path, cookie, token);
 
-    private static async Task<HttpStatusCode> SendAsync(PanelHost host, HttpMethod method, string path, string? cookie, string? token)
+    private static async Task<HttpStatusCode> SendAsync(
+        PanelHost host, HttpMethod method, string path, string? cookie, string? token, (string Name, string Value)? site = null)
     {
         using HttpClient client = Bare(host);
         using HttpRequestMessage request = new(method, path);
+        (string name, string value) = site ?? ("Origin", host.Address);
+        request.Headers.TryAddWithoutValidation(name, value);
         if (cookie is not null)
         {
             request.Headers.Add("Cookie", cookie);

@@ -39,6 +39,81 @@ public class StreamApiTests
     }
 
     [Fact]
+    public async Task Stream_OpenedAgain_SendsWhatWasMissedInOrder()
+    {
+        // Slow ticks, so that what is missed is kept still on the slowest machine.
+        await using PanelHost host = await PanelHost.StartAsync(speed: 20);
+        long last = host.Feed.Latest!.Sequence;
+        await host.NextTickAsync();
+        await host.NextTickAsync();
+
+        List<SseItem<string>> items = await OpenAsync(host, $"{last}", 4);
+
+        Assert.All(items, item => Assert.Equal("now", item.EventType));
+        Assert.Equal([last + 1, last + 2, last + 3, last + 4], items.Select(item => long.Parse(item.EventId!)));
+        Assert.Equal(items.Select(item => item.EventId), items.Select(item => $"{Told(item, "sequence").GetInt64()}"));
+
+        // The page must not take the past for the present.
+        Assert.True(Told(items[0], "newsAgeSeconds").GetDouble() > Told(items[2], "newsAgeSeconds").GetDouble());
+    }
+
+    [Fact]
+    public async Task Stream_OpenedAgainWithNothingMissed_GoesOnWithTheNext()
+    {
+        await using PanelHost host = await PanelHost.StartAsync(speed: 20);
+        long last = host.Feed.Latest!.Sequence;
+
+        Assert.Equal($"{last + 1}", Assert.Single(await OpenAsync(host, $"{last}", 1)).EventId);
+    }
+
+    [Fact]
+    public async Task Stream_OpenedAgainAfterMoreThanIsKept_SaysSoAndGoesOnWithTheNewest()
+    {
+        await using PanelHost host = await PanelHost.StartAsync(speed: 2000);
+        while (host.Feed.Latest!.Sequence < 40)
+        {
+            await host.NextTickAsync();
+        }
+
+        List<SseItem<string>> items = await OpenAsync(host, "3", 2);
+
+        Assert.Equal(["missed", "now"], items.Select(item => item.EventType));
+        Assert.Equal(3, Told(items[0], "after").GetInt64());
+        Assert.InRange(Told(items[0], "before").GetInt64(), 40, Told(items[1], "sequence").GetInt64());
+    }
+
+    [Fact]
+    public async Task Stream_OpenedAgainWithANumberYetToCome_SaysSoAndGoesOnWithTheNewest()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        List<SseItem<string>> items = await OpenAsync(host, "9000000000000000000", 3);
+
+        Assert.Equal(["missed", "now", "now"], items.Select(item => item.EventType));
+        Assert.Equal(JsonValueKind.Null, Told(items[0], "after").ValueKind);
+        Assert.True(long.Parse(items[2].EventId!) > long.Parse(items[1].EventId!));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("x")]
+    [InlineData("-3")]
+    [InlineData("1e3")]
+    [InlineData("99999999999999999999")]
+    [InlineData("1, 2")]
+    public async Task Stream_OpenedAgainWithWhatIsNoNumberOfATick_BeginsAnew(string id)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        await host.NextTickAsync();
+        long newest = host.Feed.Latest!.Sequence;
+
+        SseItem<string> first = Assert.Single(await OpenAsync(host, id, 1));
+
+        Assert.Equal("now", first.EventType);
+        Assert.True(long.Parse(first.EventId!) >= newest);
+    }
+
+    [Fact]
     public async Task Stream_Open_DoesNotHoldUpTheStop()
     {
         await using PanelHost host = await PanelHost.StartAsync();
@@ -89,5 +164,26 @@ public class StreamApiTests
         Assert.Equal(lookOnLan, EntryGate.MayStillLook(context, caller, host.Access));
         context.Connection.RemoteIpAddress = IPAddress.Loopback;
         Assert.True(EntryGate.MayStillLook(context, caller, host.Access));
+    }
+
+    private static JsonElement Told(SseItem<string> item, string field) => JsonDocument.Parse(item.Data).RootElement.GetProperty(field);
+
+    private static async Task<List<SseItem<string>>> OpenAsync(PanelHost host, string lastEventId, int count)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, "/api/stream");
+        request.Headers.TryAddWithoutValidation("Last-Event-ID", lastEventId);
+        using HttpResponseMessage answer = await host.Client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead);
+        await using Stream stream = await answer.EnsureSuccessStatusCode().Content.ReadAsStreamAsync();
+        List<SseItem<string>> items = [];
+        await foreach (SseItem<string> item in SseParser.Create(stream).EnumerateAsync())
+        {
+            items.Add(item);
+            if (items.Count == count)
+            {
+                break;
+            }
+        }
+
+        return items;
     }
 }

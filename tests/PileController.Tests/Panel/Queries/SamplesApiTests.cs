@@ -101,4 +101,46 @@ public class SamplesApiTests
         Assert.StartsWith("2013-01-26T19:00:00-05:00,1359244800000,8.4", lines[1]);
         Assert.Equal(5, lines.Length);
     }
+
+    [Fact]
+    public async Task Samples_AsCsvInAmericanUnits_AreReadAsThePageShowsThem()
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+        const string Asked = "/api/samples?channel=house,grant,flow,pumpPower,pumpDuty&from=2013-01-27T00:00:00Z&to=2013-01-27T01:00:00Z&step=1h&format=csv";
+
+        string[][] si = Cells(await host.Client.GetStringAsync(Asked));
+        string[][] metric = Cells(await host.Client.GetStringAsync(Asked + "&units=metric"));
+        string[][] american = Cells(await host.Client.GetStringAsync(Asked + "&units=american"));
+
+        Assert.Equal(["house (°C)", "grant (W)", "flow (L/min)", "pumpPower (W)", "pumpDuty"], si[0][2..]);
+        Assert.Equal(si, metric);
+        Assert.Equal(["house (°F)", "grant (BTU/h)", "flow (gal/min)", "pumpPower (W)", "pumpDuty"], american[0][2..]);
+        double[] before = [.. si[1][2..].Select(Number)];
+        double[] after = [.. american[1][2..].Select(Number)];
+        Assert.Equal((before[0] * 1.8) + 32, after[0], 3);
+        // NIST SP 811 (2008), appendix B.8 (from memory).
+        Assert.Equal(before[1] / 0.2930711, after[1], 2);
+        Assert.Equal(before[2] / 3.785412, after[2], 3);
+        Assert.Equal(before[3..], after[3..]);
+    }
+
+    [Theory]
+    [InlineData("format=csv&units=kelvin", "units", "metric, american")]
+    [InlineData("format=json&units=american", "units", "csv")]
+    [InlineData("units=american", "units", "csv")]
+    public async Task Samples_InUnitsThatAreNotToBeHad_AreRefused(string asked, string field, string allowed)
+    {
+        await using PanelHost host = await PanelHost.StartAsync();
+
+        using HttpResponseMessage answer = await host.Client.GetAsync("/api/samples?channel=house&" + asked);
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        string text = await answer.Content.ReadAsStringAsync();
+        Assert.Contains($"\"field\":\"{field}\"", text);
+        Assert.Contains(allowed, text);
+    }
+
+    private static string[][] Cells(string csv) => [.. csv.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Select(line => line.Split(','))];
+
+    private static double Number(string cell) => double.Parse(cell, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -2,7 +2,7 @@
 
 import { h, toneMark } from "../dom.js";
 import { dayAndClock, span } from "../time.js";
-import { inUnits } from "../units.js";
+import { inUnits, together } from "../units.js";
 import * as say from "../words/alarms.js";
 import { PRIORITIES } from "../words/names.js";
 
@@ -40,10 +40,10 @@ export function alarmCard(alarm, trip, now, deeds) {
       alarm.stands ? null : h("span", { class: "chip" }, typeof alarm.clearedBy === "string" ? say.clearedBy(alarm.clearedBy) : say.overByItself),
       alarm.seen ? h("span", { class: "chip" }, say.seenBy(alarm.seenBy)) : h("span", { class: "chip" }, say.notSeen),
       h("span", { class: "line num" }, since(alarm, now))),
-    alarm.detail ? h("p", {}, say.told(inUnits(alarm.detail))) : null,
-    h("p", {}, h("b", {}, say.whatToDo), inUnits(alarm.action)),
-    h("p", {}, h("b", {}, say.whatComes), inUnits(alarm.consequence)),
-    h("p", {}, h("b", {}, say.cause), inUnits(alarm.cause)),
+    alarm.detail ? h("p", {}, say.told(together(inUnits(alarm.detail)))) : null,
+    h("p", {}, h("b", {}, say.whatToDo), together(inUnits(alarm.action))),
+    h("p", {}, h("b", {}, say.whatComes), together(inUnits(alarm.consequence))),
+    h("p", {}, h("b", {}, say.cause), together(inUnits(alarm.cause))),
     alarm.follows.length > 0 ? h("p", { class: "line" }, say.follows(alarm.follows.join("; "))) : null,
     trip ? h("p", { class: "line" }, say.hasTripped) : null,
     h("div", { class: "row" },

@@ -2,7 +2,7 @@
 
 import { h } from "../dom.js";
 import { dayAndClock } from "../time.js";
-import { inUnits, system } from "../units.js";
+import { inUnits, system, together } from "../units.js";
 import * as say from "../words/alarms.js";
 import { PRIORITIES } from "../words/names.js";
 
@@ -30,7 +30,7 @@ export function recentTable() {
       body.replaceChildren(...events.map((one) => h("tr", {},
         h("td", { class: "num" }, dayAndClock(Date.parse(one.atUtc), offset)),
         h("td", {}, what(one)),
-        h("td", {}, say.eventOf(one.name, PRIORITIES[one.priority], one.event === "returned" ? null : inUnits(one.detail))))));
+        h("td", {}, say.eventOf(one.name, PRIORITIES[one.priority], one.event === "returned" ? null : together(inUnits(one.detail)))))));
     },
   };
 }

@@ -30,7 +30,7 @@ const item = (line, offset) => h("li", { class: "decision" },
     ...line.kinds.map((kind) => h("span", { class: "chip", "data-tone": TONES[kind] ?? null }, say.KINDS[kind] ?? kind))),
   h("h2", {}, MODES[line.mode] ?? line.mode),
   h("p", { class: "text" }, together(inUnits(line.why, true))),
-  line.note ? h("p", { class: "text muted" }, inUnits(line.note)) : null,
+  line.note ? h("p", { class: "text muted" }, together(inUnits(line.note))) : null,
   h("div", { class: "row" }, h("a", { class: "button quiet", href: `#decisions/${line.sequence}` }, say.open)),
   knew(line));
 

@@ -62,7 +62,7 @@ function workAnswer() {
       put(curb, say.limitedBy(curbWords(now.curb, now.mode)));
       put(draws, say.draws(full("power", Math.max(0, now.waterDrawWatts ?? 0) + Math.max(0, now.airDrawWatts ?? 0))));
       put(since, say.since(time.dayAndClock(now.modeSinceUtcMs, now.offsetMinutes), time.span(now.utcMs - now.modeSinceUtcMs)));
-      put(note, inUnits(now.note) ?? "");
+      put(note, together(inUnits(now.note) ?? ""));
       note.hidden = !now.note;
     },
   };

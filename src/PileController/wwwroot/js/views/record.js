@@ -9,6 +9,7 @@ import { chosenCharts, USUAL } from "../record/series.js";
 import { store } from "../record/store.js";
 import * as windows from "../record/window.js";
 import { dayAndClock, span } from "../time.js";
+import { system } from "../units.js";
 import * as say from "../words/record.js";
 
 const HOUR = 3600000;
@@ -40,7 +41,7 @@ export function recordView() {
 
   const names = () => [...new Set(charts.flatMap((chart) => chart.names))];
   const room = () => Math.max(120, Math.ceil((charts[0]?.room() ?? 300) / 2) * 2);
-  const csv = (chart) => api.samplesPath({ channel: chart.names.join(), from: Math.floor(seen.from), to: Math.ceil(seen.to) + 1, step: `${windows.stepFor(seen.to - seen.from, room())}s`, format: "csv" });
+  const csv = (chart) => api.samplesPath({ channel: chart.names.join(), from: Math.floor(seen.from), to: Math.ceil(seen.to) + 1, step: `${windows.stepFor(seen.to - seen.from, room())}s`, format: "csv", units: system() });
 
   function build(definitions) {
     watch.disconnect();

@@ -1,14 +1,21 @@
 import { h, put, mark } from "../dom.js";
 import * as api from "../api.js";
 import { dayAndClock } from "../time.js";
-import { together } from "../units.js";
+import { chosenFor, inUnits, tidy, together } from "../units.js";
 import * as say from "../words/settings.js";
 import { yourName } from "../words/shared.js";
 import { nameInput, remember } from "../who.js";
 import * as feed from "../feed.js";
 
 /** A value as a person reads and writes it: text without its quotes. */
-const shown = (value) => (value === null ? "none" : typeof value === "string" ? value : JSON.stringify(value));
+const shown = (value) => (value === null ? "none" : typeof value === "string" ? tidy(value) : JSON.stringify(value));
+
+const beside = (text, own) => (own === null || own === text ? text : say.inOwnUnits(text, own));
+
+// A value that is read only, with what it is in the chosen units beside it.
+const read = (value) => beside(shown(value), typeof value === "string" ? chosenFor(value) : null);
+
+const range = (allowed) => beside(allowed, inUnits(allowed));
 
 // What was typed, in the form the setting has now: a flag, a number, none, or a text with its unit.
 function typed(text, now) {
@@ -36,20 +43,31 @@ function entry(setting, id, changed) {
 function row(setting, changed, back) {
   const id = `set-${setting.path.replaceAll(".", "-")}`;
   const wrong = h("p", { class: "error", id: `${id}-wrong`, role: "alert" });
-  const about = together(`${say.allowed(setting.doc, setting.allowed)}${setting.mayGo === null ? "" : say.onlyOneWay(setting.mayGo, shown(setting.file))}`);
+  const about = h("p", { class: "hint", id: `${id}-about` });
+  const own = h("p", { class: "hint num" });
+  const filed = h("span", {});
   const fixed = setting.inTheFile !== null;
   const long = shown(setting.value).length > 60;
   const field = fixed ? (long ? null : h("p", { class: "num" }, shown(setting.value))) : entry(setting, id, changed);
   const state = setting.changed
-    ? h("p", { class: "hint" }, say.changedHere(shown(setting.file)),
+    ? h("p", { class: "hint" }, filed,
       h("button", { type: "button", class: "quiet", onclick: () => back(setting.path) }, say.backToFile))
     : null;
   const node = h("div", { class: "setting", "data-path": setting.path, "data-changed": setting.changed },
     fixed ? h("p", { class: "head" }, h("span", { class: "path" }, setting.path)) : h("label", { class: "head", for: id }, h("span", { class: "path" }, setting.path)),
-    h("p", { class: "hint", id: `${id}-about` }, about), field,
+    about, field, own,
     fixed ? h("p", { class: "hint" }, say.inFileOnly(setting.inTheFile)) : null, wrong, state);
+  function inOwn() {
+    const mine = typeof setting.value === "string" ? chosenFor(setting.value) : null;
+    put(own, mine === null ? "" : say.asOwn(mine));
+    own.hidden = mine === null;
+    put(about, together(`${say.allowed(setting.doc, range(setting.allowed))}${setting.mayGo === null ? "" : say.onlyOneWay(setting.mayGo, read(setting.file))}`));
+    put(filed, say.changedHere(read(setting.file)));
+  }
+  inOwn();
   return {
     node,
+    inOwn,
     path: setting.path,
     text: `${setting.path} ${setting.doc}`.toLowerCase(),
     fixed,
@@ -63,7 +81,7 @@ function row(setting, changed, back) {
   };
 }
 
-const change = (one, from, to) => h("tr", {}, h("th", { scope: "row", class: "path" }, one.path), h("td", {}, shown(one.was)), h("td", {}, shown(one.is)));
+const change = (one) => h("tr", {}, h("th", { scope: "row", class: "path" }, one.path), h("td", {}, read(one.was)), h("td", {}, read(one.is)));
 
 function differences(list) {
   return h("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": say.wouldChange },
@@ -71,7 +89,7 @@ function differences(list) {
       h("tbody", {}, ...list.map((one) => change(one)))));
 }
 
-const past = (one, offset) => h("li", {}, say.past(dayAndClock(one.utcMs, offset), one.path, shown(one.was), shown(one.is), one.who, one.from));
+const past = (one, offset) => h("li", {}, say.past(dayAndClock(one.utcMs, offset), one.path, read(one.was), read(one.is), one.who, one.from));
 
 /** All settings: read them, change what may be changed, and see what that means before it applies. */
 export function settingsView() {
@@ -90,6 +108,8 @@ export function settingsView() {
   let reset = [];
   let answer = null;
   let awaited = null;
+  // What the look that stands has found.
+  let found = [];
 
   const edit = () => ({ set: Object.fromEntries(rows.filter((one) => one.value() !== undefined && !reset.includes(one.path)).map((one) => [one.path, one.value()])), reset });
 
@@ -131,10 +151,14 @@ export function settingsView() {
         h("summary", {}, say.section(say.SECTIONS[name] ?? name, count)), ...inside.map((one) => one.node));
     }));
     sift();
-    const offset = feed.now()?.offsetMinutes ?? 0;
-    made.replaceChildren(...(answer.changes.length === 0 ? [h("li", {}, say.noneYet)] : answer.changes.map((one) => past(one, offset))));
+    tellMade();
     notice.hidden = answer.trouble === null;
     put(notice, answer.trouble ?? "");
+  }
+
+  function tellMade() {
+    const offset = feed.now()?.offsetMinutes ?? 0;
+    made.replaceChildren(...(answer.changes.length === 0 ? [h("li", {}, say.noneYet)] : answer.changes.map((one) => past(one, offset))));
   }
 
   async function load() {
@@ -173,8 +197,8 @@ export function settingsView() {
         put(said, say.nothingChanges);
         return;
       }
-      preview.replaceChildren(differences(outcome.differences),
-        h("p", { class: "hint" }, say.restart));
+      found = outcome.differences;
+      preview.replaceChildren(differences(found), h("p", { class: "hint" }, say.restart));
       apply.hidden = false;
       apply.focus();
     } catch (refusal) {
@@ -210,6 +234,13 @@ export function settingsView() {
         h("div", { class: "row" }, look, drop), trouble, preview, apply, said),
       h("section", { class: "card" }, h("h2", {}, say.changesMade), made),
     ],
+    unitsChanged() {
+      rows.forEach((one) => one.inOwn());
+      preview.querySelector(".scroll")?.replaceWith(differences(found));
+      if (answer !== null) {
+        tellMade();
+      }
+    },
     async update() {
       if (awaited === null || feed.silent()) {
         return;

@@ -27,6 +27,9 @@ export const find = "Find a setting";
 export const yes = "yes";
 export const no = "no";
 export const allowed = (doc, range) => `${doc} Allowed: ${range}.`;
+/** A value as the file has it, and in the units a person chose. */
+export const inOwnUnits = (value, own) => `${value} (${own})`;
+export const asOwn = (own) => `= ${own}`;
 export const onlyOneWay = (way, file) => ` From here only ${way} than ${file}, which the file says.`;
 export const changedHere = (file) => `Changed on this page; the file says ${file}. `;
 export const backToFile = "Back to the file's";
