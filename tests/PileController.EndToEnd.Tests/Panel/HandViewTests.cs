@@ -71,6 +71,11 @@ public sealed class HandViewTests(BrowserBench browser) : IClassFixture<BrowserB
         await bench.Host.NextTickAsync();
         await bench.GoAsync("hand");
 
+        // Before the first tick is told nothing is held either: the blower shows that the page knows.
+        await bench.Page.Locator("input[value=blower]").CheckAsync();
+        await Expect(bench.Page.Locator("#hand-blocked")).ToContainTextAsync("The blower is held off");
+        await bench.Page.Locator("input[value=pump]").CheckAsync();
+
         await Expect(bench.Page.Locator("#hand-blocked")).ToBeHiddenAsync();
         await Expect(bench.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Take the pump: 50 %") })).ToBeEnabledAsync();
     }
