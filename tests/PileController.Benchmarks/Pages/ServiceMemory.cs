@@ -45,7 +45,8 @@ internal sealed record ServiceMemory(double PrivateMegabytes, double HeapMegabyt
         return await collected.Task;
     }
 
-    private static double PrivateOf(int process)
+    /// <summary>Memory of a process's own, in megabytes, without collecting.</summary>
+    public static double PrivateOf(int process)
     {
         const string Name = "RssAnon:";
         string line = File.ReadLines($"/proc/{process}/status").First(line => line.StartsWith(Name, StringComparison.Ordinal));

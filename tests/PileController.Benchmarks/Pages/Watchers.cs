@@ -14,11 +14,12 @@ namespace PileController.Benchmarks.Pages;
 /// <param name="Unhealthy">Times the service said of itself that its ticks were late, asked each second.</param>
 /// <param name="Early">The service's memory once all had watched for two minutes, or for half the time.</param>
 /// <param name="Late">The same at the end.</param>
-/// <param name="PrivateGrowthMegabytes">Growth of its own memory between the two, as it ran.</param>
+/// <param name="PrivateMegabytesByMinute">Its own memory at each full minute, as it ran: whether it still rises at the end.</param>
+/// <param name="PrivateGrowthMegabytes">Growth of its own memory between early and late, as it ran.</param>
 /// <param name="HeapGrowthMegabytes">Growth of what is still in use after a full collection.</param>
 internal sealed record WatcherFigures(
     int Viewers, double Minutes, double TicksADueTick, long LeastEvents, long MostEvents, int Unhealthy, ServiceMemory Early, ServiceMemory Late,
-    double PrivateGrowthMegabytes, double HeapGrowthMegabytes);
+    IReadOnlyList<double> PrivateMegabytesByMinute, double PrivateGrowthMegabytes, double HeapGrowthMegabytes);
 
 /// <summary>Open streams of ticks.</summary>
 internal static class Watchers
@@ -37,11 +38,17 @@ internal static class Watchers
         int unhealthy = 0;
         int settled = (int)Math.Min(LongestSettling.TotalSeconds, lasts.TotalSeconds / 2);
         ServiceMemory? early = null;
+        List<double> byMinute = [];
         using PeriodicTimer each = new(TimeSpan.FromSeconds(1));
         for (int second = 1; second <= (int)lasts.TotalSeconds; second++)
         {
             await each.WaitForNextTickAsync(CancellationToken.None);
             using HttpResponseMessage health = await client.GetAsync("/healthz");
+            if (second % 60 == 0)
+            {
+                byMinute.Add(ServiceMemory.PrivateOf(served.Id));
+            }
+
             unhealthy += health.IsSuccessStatusCode ? 0 : 1;
             early = second == settled ? await ServiceMemory.TakeAsync(served.Id) : early;
         }
@@ -52,7 +59,7 @@ internal static class Watchers
         long[] events = await Task.WhenAll(watching);
         return new WatcherFigures(
             viewers, lasts.TotalMinutes, Math.Round((last - sequence) / (lasts.TotalSeconds / TickSeconds), 3),
-            events.Min(), events.Max(), unhealthy, early!, late,
+            events.Min(), events.Max(), unhealthy, early!, late, byMinute,
             Math.Round(late.PrivateMegabytes - early!.PrivateMegabytes, 1), Math.Round(late.HeapMegabytes - early.HeapMegabytes, 1));
     }
 
