@@ -15,13 +15,6 @@ internal static class MeansPolicy
     // More would leave heat in the heap between two cold nights of one spell (from seasons of the simulated holding).
     private const double RecoveredKelvin = 0.6;
 
-    // Nearer than this to its minimum the house waits for nothing: the water in the lines has to be warmed first. Where it is
-    // held closer than that, it waits until it has lost a fifth of what it is held above: with every start urgent a run would
-    // begin at the wish itself, and the house swing above it from there. Waiting longer costs nights that miss the minimum
-    // by a brush (from seasons of the simulated holding).
-    private const double UrgentKelvin = 0.5;
-    private const double UrgentShare = 0.8;
-
     // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
     // must bear a little before it has, or the mode would swing from tick to tick.
     private const double RecoveredWatts = 50;
@@ -62,6 +55,6 @@ internal static class MeansPolicy
             : Curb.Saving;
         return new Grant(
             want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered,
-            want.FrostW > 0 && houseC < settings.HouseMinimumC + Math.Min(UrgentKelvin, UrgentShare * course.HeadKelvin));
+            want.FrostW > 0 && houseC < settings.HouseMinimumC + course.UrgentKelvin);
     }
 }

@@ -6,6 +6,11 @@ using PileController.Physics.Plants;
 
 namespace PileController.Control.Foresight;
 
+/// <summary>What a course comes to in the hours ahead.</summary>
+/// <param name="Cost">The smaller, the better, K·h: cold, comfort missed, and what lacks in the heap at the end.</param>
+/// <param name="ColdDegreeHours">Of these, the house below its minimum, K·h.</param>
+internal readonly record struct Foretold(double Cost, double ColdDegreeHours);
+
 /// <summary>
 /// One course lived through the hours ahead on the controller's own models of heap and house. An hour a step; what is
 /// drawn in it follows the tick's own rules, a little simplified: frost first, comfort above the season's reserve, nothing that
@@ -36,11 +41,11 @@ internal static class CourseRoll
     // shares on seasons of the simulated holding).
     private const double LaterShare = 1;
 
-    /// <summary>What a course comes to: the smaller, the better, K·h.</summary>
+    /// <summary>What a course comes to.</summary>
     /// <param name="task">Where it begins.</param>
     /// <param name="course">The course.</param>
     /// <param name="seen">Shown each hour's end: which, the house air, °C, and what water and air drew, W; or null.</param>
-    public static double Live(in HorizonTask task, in Course course, Action<int, double, double, double>? seen = null)
+    public static Foretold Live(in HorizonTask task, in Course course, Action<int, double, double, double>? seen = null)
     {
         ControlSettings settings = task.Settings;
         HeapFigures heap = task.Heap;
@@ -54,6 +59,7 @@ internal static class CourseRoll
         double minimum = settings.HouseMinimumC;
         double zone = HeapRings.ActiveZone(t, shape);
         double cost = 0;
+        double cold = 0;
         for (int h = 0; h < task.OutsideC.Length; h++)
         {
             double outside = task.OutsideC[h];
@@ -84,14 +90,16 @@ internal static class CourseRoll
             double water = share > 0 ? Math.Max(0, step.WaterWatts) : 0;
             house = task.House.Step(house, HourSeconds, outside, gain, water, air);
             zone = HeapRings.ActiveZone(t, shape);
-            cost += Math.Max(0, minimum - house.AirC)
+            double below = Math.Max(0, minimum - house.AirC);
+            cold += below;
+            cost += below
                 + (SafeWorth * Math.Clamp(minimum + SafeHeadKelvin - house.AirC, 0, SafeHeadKelvin)) + (ComfortWorth * Math.Max(0, set - house.AirC))
                 + (FloorWorth * Math.Max(0, settings.HeapFloorC - zone));
             seen?.Invoke(h, house.AirC, water, air);
         }
 
         double lacking = Math.Max(0, settings.HeapFloorC + task.ReserveKelvin - zone);
-        return cost + (LaterShare * lacking * capacity / (task.House.LossWPerK * HourSeconds));
+        return new Foretold(cost + (LaterShare * lacking * capacity / (task.House.LossWPerK * HourSeconds)), cold);
     }
 
     private static double DuctWPerK(ControlSettings settings)

@@ -21,21 +21,28 @@ public static class Horizon
     // By so much a course must be better than the one that is kept, K·h.
     private const double LeastGain = 0.5;
 
+    // A spell: so cold even the thrifty course leaves the house in the hours ahead, K·h; it is over at half of that.
+    private const double SpellKelvinHours = 1;
+    private const double SpellOverShare = 0.5;
+
     /// <summary>Finds the best course.</summary>
     /// <param name="task">Where it begins, and the hours to come: 1 to <see cref="MostHours"/>.</param>
     /// <param name="kept">The course that is followed now.</param>
     public static Course Solve(in HorizonTask task, Course kept)
     {
-        Course best = kept;
-        double least = CourseRoll.Live(task, kept) - LeastGain;
+        Foretold thrifty = CourseRoll.Live(task, Course.Thrifty);
+        bool spell = thrifty.ColdDegreeHours >= SpellKelvinHours * (kept == Course.Spell ? SpellOverShare : 1);
+        Course from = kept == Course.Spell && !spell ? Course.Thrifty : kept;
+        Course best = from;
+        double least = (from == Course.Thrifty ? thrifty : CourseRoll.Live(task, from)).Cost - LeastGain;
         foreach (Course course in Course.All)
         {
-            if (course == kept)
+            if (course == from || (course == Course.Spell && !spell))
             {
                 continue;
             }
 
-            double cost = CourseRoll.Live(task, course);
+            double cost = (course == Course.Thrifty ? thrifty : CourseRoll.Live(task, course)).Cost;
             if (cost < least)
             {
                 least = cost;

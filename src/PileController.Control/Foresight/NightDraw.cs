@@ -11,7 +11,9 @@ namespace PileController.Control.Foresight;
 /// <param name="NetW">Heat the heap makes less what it loses by itself, W.</param>
 /// <param name="WaterReachW">What the water can carry, W.</param>
 /// <param name="AirReachW">What the air can carry, W.</param>
-public readonly record struct NightDraw(double GrantW, double MeansW, double NetW, double WaterReachW, double AirReachW)
+/// <param name="CloserKelvin">How much deeper than usual the house may swing, since it is held closer to its minimum, K.</param>
+public readonly record struct NightDraw(
+    double GrantW, double MeansW, double NetW, double WaterReachW, double AirReachW, double CloserKelvin = 0)
 {
     /// <summary>Time in which the means are spent when all of them are drawn, s.</summary>
     internal static double SpendingSeconds => MeansRule.FrostHours * 3600;

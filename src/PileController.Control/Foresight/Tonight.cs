@@ -72,18 +72,18 @@ public sealed record Tonight(
         NightRun run = new(settings, house, draw, at, until, outside, sigma, gain);
         double line = settings.HouseMinimumC;
         NightRun.Night middle = run.Live(0, line);
-        double leastC = learned.LeastC(middle.LeastC, line);
-        double colder = (leastC - learned.LeastC(run.Live(-SideSigmas, line).LeastC, line)) / SideSigmas;
-        double warmer = (learned.LeastC(run.Live(SideSigmas, line).LeastC, line) - leastC) / SideSigmas;
+        double leastC = learned.LeastC(middle.LeastC, line, draw.CloserKelvin);
+        double colder = (leastC - learned.LeastC(run.Live(-SideSigmas, line).LeastC, line, draw.CloserKelvin)) / SideSigmas;
+        double warmer = (learned.LeastC(run.Live(SideSigmas, line).LeastC, line, draw.CloserKelvin) - leastC) / SideSigmas;
         double tenth = Bell.Tenth * colder;
         double ninetieth = Bell.Tenth * warmer;
-        double own2 = Bell.Tenth * Bell.Tenth * learned.Own2(middle.LeastC, line);
+        double own2 = Bell.Tenth * Bell.Tenth * learned.Own2(middle.LeastC, line, draw.CloserKelvin);
         double p10 = leastC - Math.Sqrt((tenth * tenth) + own2);
         double p90 = leastC + Math.Sqrt((ninetieth * ninetieth) + own2);
         (double? heater, long? from) = p10 >= line ? (null, null) : Heater(run, p10, line, at);
         long coldest = HourClock.Of(at with { UtcMilliseconds = middle.LeastUtcMilliseconds });
         return new Tonight(
-            p10, leastC, p90, middle.LeastUtcMilliseconds, Chance(run, learned, line), heater, from, until, at.UtcMilliseconds,
+            p10, leastC, p90, middle.LeastUtcMilliseconds, Chance(run, learned, line, draw.CloserKelvin), heater, from, until, at.UtcMilliseconds,
             colder, warmer, sigma[(int)Math.Clamp(coldest - first, 0, sigma.Length - 1)], Outlook.Covers(forecast, coldest));
     }
 
@@ -96,7 +96,7 @@ public sealed record Tonight(
 
     // The nights from much colder to much warmer than expected, each with its weight. The house answers them unevenly: as
     // long as the heap can keep the frost out, a colder night is hardly colder inside.
-    private static double Chance(in NightRun run, TonightLearned learned, double line)
+    private static double Chance(in NightRun run, TonightLearned learned, double line, double closerK)
     {
         // Most nights are plain: what even the coldest of them leaves above the line is sure.
         double sure = line + Math.Max(Course.UsualHeadKelvin, SureSigmas * Math.Sqrt(learned.OwnK2));
@@ -112,7 +112,7 @@ public sealed record Tonight(
             double sigmas = (double)i * WidestSigmas / Slices;
             double weight = Portable.Exp(-0.5 * sigmas * sigmas);
             weights += weight;
-            sum += weight * learned.Chance(run.Live(sigmas, line).LeastC, line);
+            sum += weight * learned.Chance(run.Live(sigmas, line).LeastC, line, closerK);
         }
 
         return Math.Clamp(sum / weights, 1 - MostChance, MostChance);

@@ -26,7 +26,10 @@ public sealed record TonightLearned
     /// <summary>By how much nights came out as if the air outside had been warmer than foretold, K, −3 to 3.</summary>
     public double BiasK { get; init; }
 
-    /// <summary>How far above its minimum the house's coldest moment lies in nights through which the heap holds it, K, −0.1 to 1.</summary>
+    /// <summary>
+    /// How far above its minimum the house's coldest moment lies in nights through which the heap holds it, K, −0.1 to 1. In a
+    /// night in which it is held closer than usual it lies so much lower; see <see cref="Course.CloserKelvin"/>.
+    /// </summary>
     public double HoldK { get; init; } = 0.4;
 
     /// <summary>Mean square of what such nights differ by, K², 0.0025 to 1.</summary>
@@ -44,6 +47,9 @@ public sealed record TonightLearned
     /// <summary>The evening's statement, until its morning has come; or null.</summary>
     public Tonight? Due { get; init; }
 
+    /// <summary>How much closer to its minimum than usual the house was held when <see cref="Due"/> was said, K, 0 to 0.5.</summary>
+    public double DueCloserK { get; init; }
+
     /// <summary>Nothing learned.</summary>
     public static TonightLearned Fresh { get; } = new();
 
@@ -53,22 +59,25 @@ public sealed record TonightLearned
     /// </summary>
     /// <param name="modelC">Least air in the model's night, °C.</param>
     /// <param name="minimumC">The house's minimum, °C.</param>
-    internal double LeastC(double modelC, double minimumC) =>
-        IsDrawnFor(modelC, minimumC) ? Math.Min(modelC, minimumC + HoldK) : modelC;
+    /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
+    internal double LeastC(double modelC, double minimumC, double closerK = 0) =>
+        IsDrawnFor(modelC, minimumC) ? Math.Min(modelC, minimumC + HoldK - closerK) : modelC;
 
     /// <summary>Mean square of what the night may differ by for reasons other than the weather, K².</summary>
     /// <param name="modelC">Least air in the model's night, °C.</param>
     /// <param name="minimumC">The house's minimum, °C.</param>
-    internal double Own2(double modelC, double minimumC) =>
-        IsDrawnFor(modelC, minimumC) && modelC >= minimumC + HoldK ? HoldK2 : OwnK2;
+    /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
+    internal double Own2(double modelC, double minimumC, double closerK = 0) =>
+        IsDrawnFor(modelC, minimumC) && modelC >= minimumC + HoldK - closerK ? HoldK2 : OwnK2;
 
     /// <summary>Chance that the house stays at its minimum or above in such a night: the heap must suffice, and the rig hold.</summary>
     /// <param name="modelC">Least air in the model's night, °C.</param>
     /// <param name="minimumC">The house's minimum, °C.</param>
-    internal double Chance(double modelC, double minimumC)
+    /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
+    internal double Chance(double modelC, double minimumC, double closerK = 0)
     {
         double suffices = Bell.Below((modelC - minimumC) / Math.Sqrt(OwnK2));
-        return IsDrawnFor(modelC, minimumC) ? Math.Min(suffices, Bell.Below(HoldK / Math.Sqrt(HoldK2))) : suffices;
+        return IsDrawnFor(modelC, minimumC) ? Math.Min(suffices, Bell.Below((HoldK - closerK) / Math.Sqrt(HoldK2))) : suffices;
     }
 
     /// <summary>Takes in what came.</summary>
@@ -81,12 +90,12 @@ public sealed record TonightLearned
             return this;
         }
 
-        TonightLearned next = (IsHeld(said, leastC, minimumC) ? HeldAt(leastC - minimumC) : this) with { Nights = Nights + 1, Due = null };
+        TonightLearned next = (IsHeld(said, leastC, minimumC) ? HeldAt(leastC - minimumC + DueCloserK) : this) with { Nights = Nights + 1, Due = null };
         double error = Math.Clamp(leastC - said.MinimumP50C, -MostErrorK, MostErrorK);
         double side = Math.Max(0, error < 0 ? said.ColderK : said.WarmerK);
         if (side < HeldK)
         {
-            return said.MinimumP50C >= minimumC + HoldK ? next : next with { OwnK2 = Own2After(error, side) };
+            return said.MinimumP50C >= minimumC + HoldK - DueCloserK ? next : next with { OwnK2 = Own2After(error, side) };
         }
 
         double square = Math.Min(MostSquare, error * error / ((side * side) + OwnK2));

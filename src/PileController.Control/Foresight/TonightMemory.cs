@@ -60,7 +60,7 @@ public readonly record struct TonightMemory(
         bool tell = evening && said.Poor && said.UntilUtcMilliseconds != memory.ToldUntilUtcMilliseconds;
         return (new TonightMemory(
             hour, evening ? houseC ?? NoneC : least, evening ? houseC is null : heated, said,
-            tell ? said.UntilUtcMilliseconds : memory.ToldUntilUtcMilliseconds, evening ? learned with { Due = said } : learned), tell);
+            tell ? said.UntilUtcMilliseconds : memory.ToldUntilUtcMilliseconds, evening ? learned with { Due = said, DueCloserK = draw.CloserKelvin } : learned), tell);
     }
 
     /// <summary>What is kept over a restart: nobody saw the house meanwhile, so the night at hand teaches nothing.</summary>

@@ -9,16 +9,15 @@ namespace PileController.Benchmarks.Bounds;
 /// </summary>
 internal sealed class Actuation(ControlSettings settings, double valveTravelSeconds)
 {
-    // Those of the controller's regulators and of its frost guard.
-    public const double LeastPumpDuty = 0.35;
+    /// <summary>Least duty of the blower: the controller's own.</summary>
     public const double LeastBlowerDuty = 0.3;
-    private const double GuardDuty = 0.4;
 
     // Air warmer than this freezes no line.
     private const double FrostPossibleC = 0.5;
 
-    private readonly DutyTrack _pump = new(LeastPumpDuty, settings);
-    private readonly DutyTrack _blower = new(LeastBlowerDuty, settings);
+    private readonly WaterDrive _drive = new(settings);
+    private readonly DutyTrack _pump = new(new WaterDrive(settings).LeastLevel, settings.PumpLeastRunSeconds, settings);
+    private readonly DutyTrack _blower = new(LeastBlowerDuty, settings.LeastRunSeconds, settings);
     private readonly Guard _frost = new("lineFrost", settings);
     private readonly Guard _low = new("batteryLow", settings);
     private readonly Guard _empty = new("batteryEmpty", settings);
@@ -38,12 +37,12 @@ internal sealed class Actuation(ControlSettings settings, double valveTravelSeco
         bool all = _empty.Judge(plant.BatteryV, seconds) | _hotHouse.Judge(plant.HouseC, seconds);
         bool water = lit && !(all | _hotSupply.Judge(plant.SupplyC, seconds));
         bool air = lit && settings.BlowerFitted && !(all | _low.Judge(plant.BatteryV, seconds));
-        double pump = Duty(_pump, plan.Water, hour, intoHour, water, seconds);
+        double pump = _drive.Duty(Duty(_pump, plan.Water, hour, intoHour, water, seconds));
         double blower = Duty(_blower, plan.Air, hour, intoHour, air, seconds);
         if (Guarding)
         {
             blower = pump > 0 ? blower : 0;
-            pump = Math.Max(pump, GuardDuty);
+            pump = _drive.Guarded(pump);
         }
 
         return new PlantInputs(pump, Valve(pump > 0 ? 1 : 0, seconds), blower, false, 0);

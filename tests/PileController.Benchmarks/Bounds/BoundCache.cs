@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text.Json;
 using PileController.Control;
+using PileController.Control.Regulation;
 using PileController.Seasons;
 
 namespace PileController.Benchmarks.Bounds;
@@ -31,6 +32,12 @@ internal static class BoundCache
             c.BlowerFitted,
             c.Limits,
         });
+        // A pump whose duty is set was all there was when the first bounds were kept.
+        if (c.Drive != PumpDrive.Duty)
+        {
+            Add(new { c.Drive, c.PumpLeastRunSeconds, c.ThrottledDuty });
+        }
+
         Add(new
         {
             season.Weather.FirstHourUtcMilliseconds,

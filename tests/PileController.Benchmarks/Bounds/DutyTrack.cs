@@ -6,7 +6,7 @@ namespace PileController.Benchmarks.Bounds;
 /// Turns an hour's level into the duty of one device, tick by tick, under the limits every draw rule has: least duty,
 /// slew, least run and least rest.
 /// </summary>
-internal sealed class DutyTrack(double leastDuty, ControlSettings settings)
+internal sealed class DutyTrack(double leastDuty, double leastRunSeconds, ControlSettings settings)
 {
     private double _duty;
     private double _sinceSeconds = double.PositiveInfinity;
@@ -23,7 +23,7 @@ internal sealed class DutyTrack(double leastDuty, ControlSettings settings)
     {
         double wish = Wish(level, intoHour, late);
         bool running = _duty > 0;
-        double held = running ? settings.LeastRunSeconds : settings.LeastRestSeconds;
+        double held = running ? leastRunSeconds : settings.LeastRestSeconds;
         double before = _duty;
         if (wish > 0 != running && _sinceSeconds < held)
         {
@@ -67,7 +67,7 @@ internal sealed class DutyTrack(double leastDuty, ControlSettings settings)
     private void Begin(double level)
     {
         double on = level >= leastDuty ? 0 : Math.Min(3600, (3600 * level / leastDuty) + _owedSeconds);
-        bool runs = on >= settings.LeastRunSeconds;
+        bool runs = on >= leastRunSeconds;
         _onSeconds = runs ? on : 0;
         _owedSeconds = runs ? 0 : on;
     }

@@ -27,6 +27,7 @@ internal sealed class Pricing
     private readonly HeapForm _form;
     private readonly SteadyLoop _loop;
     private readonly CellLife _life;
+    private readonly WaterDrive _drive;
     private readonly double[] _flowAt;
     private readonly double _ductWPerK;
     private readonly bool _through;
@@ -38,7 +39,8 @@ internal sealed class Pricing
         _form = new HeapForm(_build.Heap);
         _loop = new SteadyLoop(_build.Loop, _build.Heap);
         _life = new CellLife(_build.Heap);
-        _flowAt = [.. Levels.Water.Select(FlowAt)];
+        _drive = new WaterDrive(season.Control);
+        _flowAt = [.. Levels.Water.Select(level => FlowAt(_drive.Duty(level)))];
         DuctBuild duct = _build.Heap.Duct;
         _through = duct.ThroughHeap && season.Control.BlowerFitted;
         _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap && season.Control.BlowerFitted
@@ -325,10 +327,11 @@ internal sealed class Pricing
                 LoopShares loop = all._loop.At(all._flowAt[k], mark.WallWPerK);
                 (double coil, double drum, double pipe, double tank) =
                     loop.Flux(mark.WallC, mark.DrumC, mark.TankC, mark.HouseC, groundC);
-                double duty = Levels.Water[k];
-                prices.CoilJ[h][k] += Trace.MarkSeconds * coil;
-                prices.DrumJ[h][k] += Trace.MarkSeconds * drum;
-                water[k] += Trace.MarkSeconds * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum)
+                double runs = Trace.MarkSeconds * all._drive.Share(Levels.Water[k]);
+                prices.CoilJ[h][k] += runs * coil;
+                prices.DrumJ[h][k] += runs * drum;
+                double duty = all._drive.Duty(Levels.Water[k]);
+                water[k] += runs * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum)
                     - (electricPerJ * all._build.Loop.PumpWatts * duty * duty * duty));
             }
 

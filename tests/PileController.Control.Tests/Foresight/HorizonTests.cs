@@ -9,7 +9,6 @@ public sealed class HorizonTests
     private static readonly ControlSettings Settings = new();
     private static readonly HeapShape Shape = new(Settings);
     private static readonly HeapFigures Told = HeapFigures.Told(Settings, Shape);
-    private static readonly Course Thrifty = Course.All.ToArray().MinBy(course => course.HeadKelvin);
 
     [Fact]
     public void Solve_MildHoursAndAHotHeap_StaysWithTheUsualCourse() =>
@@ -28,11 +27,34 @@ public sealed class HorizonTests
     [InlineData(-2)]
     [InlineData(-4)]
     public void Solve_HeapShortOfTheSeasonsReserve_HoldsTheHouseCloseToItsMinimum(double outsideC) =>
-        Assert.Equal(Thrifty, Solve(heapC: 56, outsideC: _ => outsideC, reserveKelvin: 18).Course);
+        Assert.Equal(Course.Thrifty, Solve(heapC: 56, outsideC: _ => outsideC, reserveKelvin: 18).Course);
 
     [Fact]
     public void Solve_HeapAboveTheSeasonsReserve_DoesNot() =>
-        Assert.NotEqual(Thrifty, Solve(heapC: 66, outsideC: _ => -4, reserveKelvin: 4).Course);
+        Assert.NotEqual(Course.Thrifty, Solve(heapC: 66, outsideC: _ => -4, reserveKelvin: 4).Course);
+
+    [Fact]
+    public void Solve_SpellThatLeavesTheHouseCold_HoldsItCloserStill() =>
+        Assert.Equal(Course.Spell, Solve(heapC: 49, outsideC: _ => -9, reserveKelvin: 18).Course);
+
+    [Fact]
+    public void Solve_SpellThatIsOver_HoldsItSoNoLonger() =>
+        Assert.NotEqual(Course.Spell, Solve(heapC: 56, outsideC: _ => -1, reserveKelvin: 18, kept: Course.Spell).Course);
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Solve_AtTheEdgeOfASpell_KeepsToWhatItIsAt(bool within)
+    {
+        // The outside at which the thrifty course leaves three quarters of what makes a spell.
+        double outside = Enumerable.Range(0, 2000).Select(i => -0.01 * i).First(c => Thrifty(c) >= 0.75);
+        Course kept = within ? Course.Spell : Course.Thrifty;
+
+        Assert.InRange(Thrifty(outside), 0.75, 0.95);
+        Assert.Equal(kept, Solve(heapC: 53, outsideC: _ => outside, reserveKelvin: 18, kept: kept).Course);
+
+        static double Thrifty(double outsideC) => CourseRoll.Live(Task(53, _ => outsideC, 18, Told), Course.Thrifty).ColdDegreeHours;
+    }
 
     [Fact]
     public void Solve_AnyHours_ForetellsAHouseNoColderThanWithoutDraw()
@@ -90,25 +112,26 @@ public sealed class HorizonTests
     private static (Course Course, Lived Plan) Solve(
         double heapC, Func<int, double> outsideC, double reserveKelvin, HeapFigures? figures = null, Course? kept = null)
     {
-        double[] outside = [.. Enumerable.Range(0, Hours).Select(outsideC)];
-        HorizonTask task = new()
-        {
-            Settings = Settings,
-            Heap = figures ?? Told,
-            HeapC = Level(heapC),
-            LeastZoneC = 46,
-            ReserveKelvin = reserveKelvin,
-            House = HouseModel.Of(Settings, HouseMemory.Fresh),
-            HouseNow = new HouseState(6, 9, 12),
-            OutsideC = outside,
-            GainW = new double[Hours],
-            At = new Instant(1_763_000_000_000, 5_000_000, 0),
-        };
+        HorizonTask task = Task(heapC, outsideC, reserveKelvin, figures ?? Told);
         Course course = Horizon.Solve(task, kept ?? Course.Usual);
         Lived lived = new(new double[Hours], new double[Hours], new double[Hours]);
         CourseRoll.Live(task, course, (h, house, water, air) => (lived.HouseC[h], lived.WaterW[h], lived.AirW[h]) = (house, water, air));
         return (course, lived);
     }
+
+    private static HorizonTask Task(double heapC, Func<int, double> outsideC, double reserveKelvin, HeapFigures figures) => new()
+    {
+        Settings = Settings,
+        Heap = figures,
+        HeapC = Level(heapC),
+        LeastZoneC = 46,
+        ReserveKelvin = reserveKelvin,
+        House = HouseModel.Of(Settings, HouseMemory.Fresh),
+        HouseNow = new HouseState(6, 9, 12),
+        OutsideC = (double[])[.. Enumerable.Range(0, Hours).Select(outsideC)],
+        GainW = new double[Hours],
+        At = new Instant(1_763_000_000_000, 5_000_000, 0),
+    };
 
     private static double[] Level(double celsius)
     {

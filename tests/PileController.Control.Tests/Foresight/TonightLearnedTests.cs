@@ -23,6 +23,22 @@ public sealed class TonightLearnedTests
     }
 
     [Fact]
+    public void After_NightsHeldCloserThanUsual_ExpectsAsMuchLessOfThemAndNoLessOfOthers()
+    {
+        const double closerK = 0.3;
+        TonightLearned learned = TonightLearned.Fresh;
+        for (int i = 0; i < 100; i++)
+        {
+            learned = Lived(learned with { DueCloserK = closerK }, saidC: MinimumC + 0.1, leastC: MinimumC + 0.05);
+        }
+
+        Assert.Equal(0.35, learned.HoldK, 1e-3);
+        Assert.Equal(MinimumC + 0.05, learned.LeastC(MinimumC + 0.6, MinimumC, closerK), 1e-3);
+        Assert.Equal(MinimumC + 0.35, learned.LeastC(MinimumC + 0.6, MinimumC), 1e-3);
+        Assert.True(learned.Chance(MinimumC + 0.6, MinimumC, closerK) < learned.Chance(MinimumC + 0.6, MinimumC));
+    }
+
+    [Fact]
     public void After_NightsThatOftenDip_SaysSo()
     {
         TonightLearned learned = TonightLearned.Fresh;
