@@ -31,7 +31,7 @@ public readonly record struct Course(bool Comfort, double HeadKelvin)
     /// <summary>Without comfort, the house held close above its minimum: heat will be short in the weeks to come.</summary>
     public static Course Thrifty => new(false, ThriftyHeadKelvin);
 
-    /// <summary>The same, closer still; only for a spell in which the thrifty course, too, leaves the house cold.</summary>
+    /// <summary>How the thrifty course is followed in a spell, when even it leaves the house cold: closer still.</summary>
     public static Course Spell => new(false, SpellHeadKelvin);
 
     /// <summary>Nearer than this to its minimum the house waits for no pause of the pump, K.</summary>
@@ -40,7 +40,7 @@ public readonly record struct Course(bool Comfort, double HeadKelvin)
     /// <summary>By how much later than usual a start is urgent, and so about by how much deeper the house swings, K.</summary>
     public double CloserKelvin => MostUrgentKelvin - UrgentKelvin;
 
-    /// <summary>All that are weighed.</summary>
+    /// <summary>All that are weighed; <see cref="Spell"/> stands with <see cref="Thrifty"/>.</summary>
     public static ReadOnlySpan<Course> All => Table;
 
     private static readonly Course[] Table =
@@ -48,7 +48,6 @@ public readonly record struct Course(bool Comfort, double HeadKelvin)
         Usual,
         new(false, UsualHeadKelvin),
         Thrifty,
-        Spell,
         new(false, BankedHeadKelvin),
     ];
 }

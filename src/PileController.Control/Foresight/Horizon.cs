@@ -21,35 +21,43 @@ public static class Horizon
     // By so much a course must be better than the one that is kept, K·h.
     private const double LeastGain = 0.5;
 
-    // A spell: so cold even the thrifty course leaves the house in the hours ahead, K·h; it is over at half of that.
+    // A spell: so cold the thrifty course leaves the house in the hours ahead, K·h; it is over at a quarter of that.
     private const double SpellKelvinHours = 1;
-    private const double SpellOverShare = 0.5;
+    private const double SpellOverShare = 0.25;
 
     /// <summary>Finds the best course.</summary>
     /// <param name="task">Where it begins, and the hours to come: 1 to <see cref="MostHours"/>.</param>
     /// <param name="kept">The course that is followed now.</param>
     public static Course Solve(in HorizonTask task, Course kept)
     {
-        Foretold thrifty = CourseRoll.Live(task, Course.Thrifty);
-        bool spell = thrifty.ColdDegreeHours >= SpellKelvinHours * (kept == Course.Spell ? SpellOverShare : 1);
-        Course from = kept == Course.Spell && !spell ? Course.Thrifty : kept;
-        Course best = from;
-        double least = (from == Course.Thrifty ? thrifty : CourseRoll.Live(task, from)).Cost - LeastGain;
-        foreach (Course course in Course.All)
+        // In a spell the thrifty course is weighed as it is followed then.
+        Course thrifty = kept == Course.Spell ? Course.Spell : Course.Thrifty;
+        Course best = kept;
+        Foretold foretold = CourseRoll.Live(task, kept);
+        double least = foretold.Cost - LeastGain;
+        foreach (Course weighed in Course.All)
         {
-            if (course == from || (course == Course.Spell && !spell))
+            Course course = weighed == Course.Thrifty ? thrifty : weighed;
+            if (course == kept)
             {
                 continue;
             }
 
-            double cost = (course == Course.Thrifty ? thrifty : CourseRoll.Live(task, course)).Cost;
-            if (cost < least)
+            Foretold other = CourseRoll.Live(task, course);
+            if (other.Cost < least)
             {
-                least = cost;
+                least = other.Cost;
                 best = course;
+                foretold = other;
             }
         }
 
-        return best;
+        if (best != thrifty)
+        {
+            return best;
+        }
+
+        bool spell = foretold.ColdDegreeHours >= SpellKelvinHours * (kept == Course.Spell ? SpellOverShare : 1);
+        return spell ? Course.Spell : Course.Thrifty;
     }
 }
