@@ -13,7 +13,6 @@ namespace PileController.Benchmarks.Bounds;
 internal sealed class Pricing
 {
     private const double Quick = 60;
-    private const double AirJPerM3K = 1.2 * 1006;
     private const double VentWPerKPerK = 400;
     private const double VentMostWPerK = 4000;
     private const double CondenserYield = 0.6;
@@ -43,10 +42,7 @@ internal sealed class Pricing
         _flowAt = [.. Levels.Water.Select(level => FlowAt(_drive.Duty(level)))];
         DuctBuild duct = _build.Heap.Duct;
         _through = duct.ThroughHeap && season.Control.BlowerFitted;
-        _ductWPerK = duct.LengthM > 0 && !duct.ThroughHeap && season.Control.BlowerFitted
-            ? 1 / ((Math.Log(0.3 / (0.5 * duct.DiameterM)) / (2 * Math.PI * 0.35 * duct.LengthM))
-                + (1 / (10 * Math.PI * duct.DiameterM * duct.LengthM)))
-            : 0;
+        _ductWPerK = season.Control.BlowerFitted ? DuctBed.ConductanceWPerK(duct) : 0;
     }
 
     public HeapForm Form => _form;
@@ -396,7 +392,7 @@ internal sealed class Pricing
 
         private double DuctWPerK(double duty)
         {
-            double carried = duty * all._build.Heap.Duct.FullFlowM3PerS * AirJPerM3K;
+            double carried = duty * all._build.Heap.Duct.FullFlowM3PerS * DuctBed.AirJPerM3K;
             return carried > 0 ? carried * (1 - Math.Exp(-all._ductWPerK / carried)) : 0;
         }
     }

@@ -145,7 +145,7 @@ internal static class SelfTest
 
     private static IEnumerable<string> Duties(SeasonPlan season)
     {
-        DutyTrack track = new(WaterDrive.LeastPumpDuty, season.Control.LeastRunSeconds, season.Control);
+        DutyTrack track = new(ControlSettings.UsualLeastDuty, season.Control.LeastRunSeconds, season.Control);
         Random random = new(7);
         double before = 0;
         double since = double.PositiveInfinity;
@@ -158,7 +158,7 @@ internal static class SelfTest
             bool slewed = before <= 0 || duty <= 0
                 || Math.Abs(duty - before) <= (season.Control.DutySlewPerSecond * 10) + 1e-12;
             double held = before > 0 ? season.Control.LeastRunSeconds : season.Control.LeastRestSeconds;
-            if (!slewed || duty is > 0 and < WaterDrive.LeastPumpDuty or > 1 || (switched && since < held))
+            if (!slewed || duty is > 0 and < ControlSettings.UsualLeastDuty or > 1 || (switched && since < held))
             {
                 yield return $"A duty went from {before} to {duty} after {since} s, against its limits.";
                 yield break;

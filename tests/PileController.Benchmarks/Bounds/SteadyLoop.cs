@@ -1,5 +1,6 @@
 using PileController.Physics.Heaps;
 using PileController.Physics.Hydraulics;
+using PileController.Physics.Plants;
 
 namespace PileController.Benchmarks.Bounds;
 
@@ -10,8 +11,6 @@ namespace PileController.Benchmarks.Bounds;
 internal sealed class SteadyLoop
 {
     private const double HeatWPerKPerLitreAMinute = 4186 * 0.998 / 60;
-    private const double PexWPerMK = 0.41;
-    private const double FilmMKPerW = 0.02;
     private readonly double _lineWPerK;
     private readonly double _houseWPerK;
     private readonly double _pipeWallKPerW;
@@ -21,9 +20,7 @@ internal sealed class SteadyLoop
     {
         _lineWPerK = loop.LineLengthM * loop.LineLossWPerMK;
         _houseWPerK = loop.HousePipeM * loop.HousePipeWPerMK;
-        _pipeWallKPerW = heap.Coil.LengthM > 0
-            ? ((Math.Log(heap.Coil.OuterDiameterM / heap.Coil.InnerDiameterM) / (2 * Math.PI * PexWPerMK)) + FilmMKPerW) / heap.Coil.LengthM
-            : double.PositiveInfinity;
+        _pipeWallKPerW = LoopCircuit.PipeWallKPerW(heap.Coil);
         TankWPerK = loop.TankLossWPerK;
         TankJPerK = Math.Max(20, loop.TankLitres) * 0.998 * 4186;
         _drum = heap.DrumLitres > 0;

@@ -10,9 +10,6 @@ namespace PileController.Benchmarks.Bounds;
 /// </summary>
 internal sealed class WaterDrive(ControlSettings settings)
 {
-    /// <summary>Least duty of a pump whose duty is set: the controller's own.</summary>
-    public const double LeastPumpDuty = 0.35;
-
     // That of the controller's frost guard.
     private const double GuardDuty = 0.4;
 
@@ -20,7 +17,7 @@ internal sealed class WaterDrive(ControlSettings settings)
     private readonly double _runDuty = PumpRegulator.RunDuty(settings);
 
     /// <summary>Level below which the hour is shared between running and standing, 0 to 1.</summary>
-    public double LeastLevel => _byRuns ? 1 : LeastPumpDuty;
+    public double LeastLevel => _byRuns ? 1 : ControlSettings.UsualLeastDuty;
 
     /// <summary>The pump's duty at a level that is run at, 0 to 1.</summary>
     public double Duty(double level) => _byRuns && level > 0 ? _runDuty : level;
