@@ -9,10 +9,13 @@ namespace PileController.Benchmarks.Bounds;
 internal static class Mending
 {
     private const int DaysBefore = 5;
-    private const double LeastCut = 0.02;
+    private const double LeastCut = 0.002;
     private const double CutPerK = 0.15;
     private const double MostCut = 0.25;
     private const int MostTries = 60;
+
+    // So near the floor quick ticks no longer tell, K.
+    private const double NearK = 0.1;
 
     // Each try that has not helped asks for a little more room.
     private const double HeadPerTryK = 0.004;
@@ -20,22 +23,18 @@ internal static class Mending
     public static (Schedule Plan, Outcome Exact) Mend(SeasonPlan season, Schedule plan)
     {
         Schedule mended = plan.Copy();
+        bool near = true;
         for (int tried = 0; tried < MostTries; tried++)
         {
-            // Most of the way goes by quick ticks; the exact ones have the last word.
+            // Far from the floor quick ticks will do; near it they find fault with plans that are lawful in the ticks of the score.
             Trace trace = new();
-            Outcome lived = Replay.Run(season, mended, Replay.QuickSeconds, trace);
-            if (lived.HoursBelowFloor <= 0)
-            {
-                trace = new Trace();
-                lived = Replay.Run(season, mended, Replay.ExactSeconds, trace);
-            }
-
-            if (lived.HoursBelowFloor <= 0)
+            Outcome lived = Replay.Run(season, mended, near ? Replay.ExactSeconds : Replay.QuickSeconds, trace);
+            if (near && lived.HoursBelowFloor <= 0)
             {
                 return (mended, lived);
             }
 
+            near = lived.UndershootK < NearK;
             TurnDown(season.Control.HeapFloorC + (HeadPerTryK * (tried + 1)), trace, mended);
         }
 
