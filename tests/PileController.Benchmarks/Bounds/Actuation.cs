@@ -28,6 +28,9 @@ internal sealed class Actuation(ControlSettings settings, double valveTravelSeco
     /// <summary>True while the frost guard moves the water.</summary>
     public bool Guarding { get; private set; }
 
+    /// <summary>True while the battery holds the blower back, or pump and blower.</summary>
+    public bool HeldByBattery => _low.Acting || _empty.Acting;
+
     public PlantInputs Next(Plant plant, Schedule plan, int hour, double intoHour, bool lit, double seconds)
     {
         double coldest = plant.Sky.OutsideC > FrostPossibleC

@@ -13,7 +13,7 @@ namespace PileController.Benchmarks.Bounds;
 internal static class BoundCache
 {
     // Raised with every change of the search or the plant's equations.
-    private const int Version = 4;
+    private const int Version = 5;
 
     public static string Key(SeasonPlan season, int rounds)
     {

@@ -22,10 +22,10 @@ internal sealed class Prices(int hours, int cells)
 
     public double[] Floor { get; } = new double[hours + 1];
 
-    /// <summary>Worth of running the water an hour at each of <see cref="Levels.Water"/>, K·h.</summary>
+    /// <summary>Worth of running the water an hour, but for its electricity, at each of <see cref="Levels.Water"/>, K·h.</summary>
     public double[][] WaterWorth { get; } = Rows(hours, Levels.Water.Length);
 
-    /// <summary>Worth of running the air an hour at each of <see cref="Levels.Air"/>, K·h.</summary>
+    /// <summary>Worth of running the air an hour, but for its electricity, at each of <see cref="Levels.Air"/>, K·h.</summary>
     public double[][] AirWorth { get; } = Rows(hours, Levels.Air.Length);
 
     /// <summary>Heat the coil's water would take from the bed in the hour at each of <see cref="Levels.Water"/>, J.</summary>

@@ -18,9 +18,6 @@ internal sealed class Pricing
     private const double CondenserYield = 0.6;
     private const double CondenserFullKelvin = 20;
 
-    // A watt of electricity costs a little, so that of two plans as good the sparing one is chosen.
-    private const double ElectricWorthPerJ = 2e-8;
-
     private readonly SeasonPlan _season;
     private readonly PlantBuild _build;
     private readonly HeapForm _form;
@@ -50,28 +47,31 @@ internal sealed class Pricing
     /// <summary>Finds the prices of a run.</summary>
     /// <param name="trace">The run.</param>
     /// <param name="floorWorth">Worth of a kelvin in the active zone for an hour, K·h, at each hour.</param>
-    /// <param name="batteryWorthPerJ">Worth of electricity at each hour, K·h/J.</param>
     /// <param name="softK">Width over which the worth of warmth fades at the house's minimum, K; 0 where warmth is to be worth nothing.</param>
+    /// <param name="edgeK">Width of the edge of the hottest half, which is the active zone, K; above 0.</param>
     /// <param name="lastHour">The hour to begin at, going back; the run's last when left out.</param>
-    public Prices Of(Trace trace, double[] floorWorth, double[] batteryWorthPerJ, double softK, int? lastHour = null)
+    public Prices Of(Trace trace, double[] floorWorth, double softK, double edgeK, int? lastHour = null)
     {
         int hours = trace.Hours.Count - 1;
         Prices prices = new(hours, _form.Cells);
         Walk walk = new(this, prices);
         for (int h = lastHour ?? (hours - 1); h >= 0; h--)
         {
-            walk.Hour(h, trace, floorWorth[h], ElectricWorthPerJ + batteryWorthPerJ[h], softK);
+            walk.Hour(h, trace, floorWorth[h], softK, edgeK);
         }
 
         return prices;
     }
 
     /// <summary>How the active zone at one hour answers heat drawn at the hours before it, from coil, drum and duct, K/J.</summary>
-    public Answer AnswerAt(Trace trace, int hour)
+    /// <param name="trace">The run.</param>
+    /// <param name="hour">The hour.</param>
+    /// <param name="edgeK">Width of the edge of the hottest half, K; above 0.</param>
+    public Answer AnswerAt(Trace trace, int hour, double edgeK)
     {
         double[] pulse = new double[trace.Hours.Count - 1];
         pulse[hour] = 1;
-        Prices prices = Of(trace, pulse, new double[pulse.Length], 0, hour);
+        Prices prices = Of(trace, pulse, 0, edgeK, hour);
         double[] Back(Func<int, double> of) => [.. Enumerable.Range(0, hour + 1).Select(ago => of(hour - ago))];
         return new Answer(
             hour, Back(h => prices.Cell[h][_form.WallCell]), Back(h => prices.Drum[h]), Back(h => _through ? Mean(prices.Cell[h]) : prices.Cell[h][_form.DuctShell]));
@@ -120,7 +120,7 @@ internal sealed class Pricing
         private double _air;
         private double _floor;
 
-        public void Hour(int h, Trace trace, double floorWorth, double electricPerJ, double softK)
+        public void Hour(int h, Trace trace, double floorWorth, double softK, double edgeK)
         {
             HeapState state = trace.Hours[h].Heap;
             Mark first = trace.Marks[h * Trace.MarksAnHour];
@@ -135,13 +135,13 @@ internal sealed class Pricing
                 _slopes[i] = Slopes.Of(all._life, cell, _form.VolumeM3[i], _form.PathM[i], blown * _form.VolumeM3[i]);
             }
 
-            HotHalf();
+            HotHalf(edgeK);
             for (int m = Trace.MarksAnHour - 1; m >= 0; m--)
             {
                 Mark mark = trace.Marks[(h * Trace.MarksAnHour) + m];
                 Body(links, floorWorth);
                 Quickly(mark, links, softK);
-                Weigh(h, mark, electricPerJ);
+                Weigh(h, mark);
             }
 
             if (all._through)
@@ -161,15 +161,22 @@ internal sealed class Pricing
             (prices.Drum[h], prices.Tank[h], prices.Air[h], prices.Floor[h]) = (_drum, _tank, _air, _floor);
         }
 
-        private void HotHalf()
+        // Each cell's part in the hottest half of the bed.
+        private void HotHalf(double edgeK)
         {
-            int[] order = [.. Enumerable.Range(0, _form.Cells).OrderByDescending(i => _celsius[i])];
-            double left = 0.5 * _form.BedM3;
-            foreach (int i in order)
+            double low = _celsius.Min() - (20 * edgeK);
+            double high = _celsius.Max() + (20 * edgeK);
+            for (int tried = 0; tried < 40; tried++)
             {
-                double part = Math.Min(left, _form.VolumeM3[i]);
-                _hot[i] = part / (0.5 * _form.BedM3);
-                left -= part;
+                double mid = 0.5 * (low + high);
+                double sum = 0;
+                for (int i = 0; i < _form.Cells; i++)
+                {
+                    _hot[i] = _form.VolumeM3[i] / (0.5 * _form.BedM3) / (1 + Math.Exp((mid - _celsius[i]) / edgeK));
+                    sum += _hot[i];
+                }
+
+                (low, high) = sum > 1 ? (mid, high) : (low, mid);
             }
         }
 
@@ -314,7 +321,7 @@ internal sealed class Pricing
             }
         }
 
-        private void Weigh(int h, in Mark mark, double electricPerJ)
+        private void Weigh(int h, in Mark mark)
         {
             double groundC = _house.GroundC + (all._build.Loop.LineExposure * (mark.Sky.OutsideC - _house.GroundC));
             double[] water = prices.WaterWorth[h];
@@ -326,19 +333,12 @@ internal sealed class Pricing
                 double runs = Trace.MarkSeconds * all._drive.Share(Levels.Water[k]);
                 prices.CoilJ[h][k] += runs * coil;
                 prices.DrumJ[h][k] += runs * drum;
-                double duty = all._drive.Duty(Levels.Water[k]);
-                water[k] += runs * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum)
-                    - (electricPerJ * all._build.Loop.PumpWatts * duty * duty * duty));
+                water[k] += runs * ((_air * pipe) + (_tank * tank) - (_cell[_form.WallCell] * coil) - (_drum * drum));
             }
 
             double[] air = prices.AirWorth[h];
             if (all._through)
             {
-                for (int k = 1; k < Levels.Air.Length; k++)
-                {
-                    air[k] -= Trace.MarkSeconds * electricPerJ * BlowerW(Levels.Air[k]);
-                }
-
                 return;
             }
 
@@ -347,8 +347,7 @@ internal sealed class Pricing
             {
                 double duty = Levels.Air[k];
                 prices.DuctJ[h][k] += Trace.MarkSeconds * DuctWPerK(duty) * (mark.DuctShellC - mark.HouseC);
-                air[k] += Trace.MarkSeconds * ((DuctWPerK(duty) * worth)
-                    - (electricPerJ * BlowerW(duty)));
+                air[k] += Trace.MarkSeconds * DuctWPerK(duty) * worth;
             }
         }
 
@@ -376,8 +375,6 @@ internal sealed class Pricing
         // Dry air through a cubic metre of the bed, kg/s.
         private double BlownKgPerS(double duty) =>
             duty * all._build.Heap.Duct.FullFlowM3PerS * all._life.DryAirKgPerM3 / _form.BedM3;
-
-        private double BlowerW(double duty) => all._build.Heap.Duct.BlowerWatts * duty * duty * duty;
 
         private static double MeanBlowerDuty(Trace trace, int h)
         {

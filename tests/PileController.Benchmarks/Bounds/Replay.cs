@@ -55,7 +55,7 @@ internal static class Replay
             PlantInputs inputs = actuation.Next(
                 plant, plan, hour, i % perHour * tickSeconds, lit is not null, tickSeconds);
             plant.Step(inputs, tickSeconds);
-            marks.Add(inputs.BlowerDuty, perMark);
+            marks.Add(inputs.BlowerDuty, actuation.HeldByBattery, perMark);
             double day = (i + 1) * tickHours / 24;
             cold += Math.Max(0, season.Control.HouseMinimumC - plant.HouseC) * tickHours;
             double zone = plant.Heap.ActiveZoneC;
@@ -85,6 +85,8 @@ internal static class Replay
     {
         private double _flow;
         private double _blower;
+        private double _load;
+        private bool _held;
         private int _count;
         private Mark _open;
 
@@ -94,11 +96,11 @@ internal static class Replay
             {
                 _open = new Mark(
                     plant.Sky, plant.Heap.WallC, plant.Heap.WallWPerK, plant.Heap.DuctShellC, plant.Heap.DrumC, plant.TankC,
-                    plant.HouseC, plant.Heap.ActiveZoneC, (plant.BatteryV - 10.9) / 1.8, 0, 0);
+                    plant.HouseC, plant.Heap.ActiveZoneC, 0, 0, 0, false);
             }
         }
 
-        public void Add(double blowerDuty, int perMark)
+        public void Add(double blowerDuty, bool held, int perMark)
         {
             if (trace is null)
             {
@@ -107,11 +109,19 @@ internal static class Replay
 
             _flow += plant.FlowLitresPerMinute;
             _blower += blowerDuty;
+            _load += plant.PumpW + plant.BlowerW;
+            _held |= held;
             _count++;
             if (_count == perMark)
             {
-                trace.Marks.Add(_open with { FlowLitresPerMinute = _flow / perMark, BlowerDuty = _blower / perMark });
-                (_flow, _blower, _count) = (0, 0, 0);
+                trace.Marks.Add(_open with
+                {
+                    FlowLitresPerMinute = _flow / perMark,
+                    BlowerDuty = _blower / perMark,
+                    LoadW = _load / perMark,
+                    Held = _held,
+                });
+                (_flow, _blower, _load, _held, _count) = (0, 0, 0, false, 0);
             }
         }
     }

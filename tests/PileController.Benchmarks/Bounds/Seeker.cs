@@ -24,6 +24,12 @@ internal sealed record Pace(int Rounds)
     private const double SoftShare = 0.6;
     private const double LastSoftK = 0.1;
 
+    // Width of the edge of the hottest half, K. Where it is sharp a cell inside it is drawn on at the zone's cost and one that
+    // has fallen out of it for nothing, so that either stays as it is: plans that spare the bed round the ducts in the coldest
+    // days and plans that give it up stand side by side, and a battery that is short leads starts to both.
+    private const double FirstEdgeK = 6;
+    private const double LastEdgeK = 0.2;
+
     // Worth too little to choose by, K·h an hour.
     private const double FirstEven = 2e-3;
     private const double LastEven = 2e-4;
@@ -36,6 +42,8 @@ internal sealed record Pace(int Rounds)
         Between(FirstStep, LastStep, round, 1) * Math.Pow(Settling, Math.Max(0, round - (Rounds - ExactRounds)));
 
     public double SoftK(int round) => Between(FirstSoftK, LastSoftK, round, SoftShare);
+
+    public double EdgeK(int round) => Between(FirstEdgeK, LastEdgeK, round, SoftShare);
 
     public double Even(int round) => Between(FirstEven, LastEven, round, SoftShare);
 
@@ -70,10 +78,16 @@ internal sealed class Seeker(SeasonPlan season)
 
     // Cold degree-hours of a house that is never cold, K·h.
     private const double NothingLeft = 0.05;
-    private const double SpareCharge = 0.5;
-    private const double ChargeWorth = 2e-7;
 
     private readonly Pricing _pricing = new(season);
+    private readonly PowerTaken _power = new(season);
+
+    // While a plan is sought the battery holds nothing back: only what its charge is worth does. What is locked out spends
+    // nothing and brings nothing, and from there no price tells what it would bring.
+    private readonly SeasonPlan _unheld = season with
+    {
+        Build = season.Build with { Power = season.Build.Power with { BatteryWattHours = 0 } },
+    };
 
     /// <summary>Seeks from a start. What it came to is told in the ticks of the score.</summary>
     /// <param name="start">The first plan.</param>
@@ -87,21 +101,25 @@ internal sealed class Seeker(SeasonPlan season)
         Movement water = new(hours, pace.Step(0));
         Movement air = new(hours, pace.Step(0));
         double[] floorWorth = new double[(hours / 24) + 1];
-        double[] batteryWorth = new double[hours];
+        double[] chargeWorth = [];
         IReadOnlyList<Answer> answers = [];
         Sought? best = null;
         for (int round = 0; ; round++)
         {
             Trace trace = new();
             double tick = pace.TickSeconds(round);
-            Outcome lived = Replay.Run(season, plan, tick, trace);
+            Outcome lived = Replay.Run(tick > Replay.ExactSeconds ? _unheld : season, plan, tick, trace);
             told?.Invoke(round, lived);
             if (tick <= Replay.ExactSeconds && (best is null || Score(lived) < Score(best.Exact)))
             {
                 best = new Sought(plan.Copy(), lived);
             }
 
-            bool over = trace.LitHour >= hours || (lived.ColdDegreeHours < NothingLeft && lived.HoursBelowFloor <= 0);
+            Charging? charging = trace.LitHour < hours && season.Build.Power.BatteryWattHours > 0
+                ? new Charging(season, trace, plan, _power)
+                : null;
+            bool over = trace.LitHour >= hours
+                || (lived.ColdDegreeHours < NothingLeft && lived.HoursBelowFloor <= 0 && !(charging?.Lack.Max() > 0));
             if (best is not null && (over || round >= rounds - 1))
             {
                 return best;
@@ -117,7 +135,7 @@ internal sealed class Seeker(SeasonPlan season)
             if (round % AnswersFor == 0)
             {
                 answers = [.. AnswersAt.Select(share =>
-                    _pricing.AnswerAt(trace, trace.LitHour + (int)(share * (hours - 1 - trace.LitHour))))];
+                    _pricing.AnswerAt(trace, trace.LitHour + (int)(share * (hours - 1 - trace.LitHour)), pace.EdgeK(round)))];
             }
 
             (int[] at, double[] lackK) = Lowest(
@@ -128,10 +146,10 @@ internal sealed class Seeker(SeasonPlan season)
                 pulses[at[day]] += floorWorth[day];
             }
 
-            Battery(trace, batteryWorth);
-            Prices prices = _pricing.Of(trace, pulses, batteryWorth, pace.SoftK(round));
-            (double[] worth, Schedule moved) = new Balance(answers, at, hours).Move(
-                plan, prices, floorWorth[..at.Length], lackK, water.Steps(pace.Step(round)), air.Steps(pace.Step(round)),
+            Array.Resize(ref chargeWorth, charging?.Days ?? 0);
+            Prices prices = _pricing.Of(trace, pulses, pace.SoftK(round), pace.EdgeK(round));
+            (double[] worth, chargeWorth, Schedule moved) = new Balance(answers, at, hours, _power, charging).Move(
+                plan, prices, floorWorth[..at.Length], chargeWorth, lackK, water.Steps(pace.Step(round)), air.Steps(pace.Step(round)),
                 trace.LitHour, pace.Even(round));
             worth.CopyTo(floorWorth, 0);
             water.Moved(plan.Water, moved.Water);
@@ -147,7 +165,7 @@ internal sealed class Seeker(SeasonPlan season)
         while (true)
         {
             Schedule plan = Schedule.Of(start.Hours, h => (share * start.Water[h], share * start.Air[h]));
-            if (share < LeastShare || Replay.Run(season, plan, Replay.QuickSeconds).UndershootK < MostStartUndershootK)
+            if (share < LeastShare || Replay.Run(_unheld, plan, Replay.QuickSeconds).UndershootK < MostStartUndershootK)
             {
                 return plan;
             }
@@ -173,23 +191,6 @@ internal sealed class Seeker(SeasonPlan season)
         }
 
         return ([.. at], [.. lack]);
-    }
-
-    // Electricity spent before the battery runs low is worth what it will lack; a full battery forgets.
-    private void Battery(Trace trace, double[] worth)
-    {
-        if (season.Build.Power.BatteryWattHours <= 0)
-        {
-            return;
-        }
-
-        double ahead = 0;
-        for (int h = worth.Length - 1; h >= 0; h--)
-        {
-            double charge = trace.Marks[h * Trace.MarksAnHour].Charge;
-            ahead = charge >= 1 ? 0 : ahead + (ChargeWorth * Math.Max(0, SpareCharge - charge));
-            worth[h] = ahead;
-        }
     }
 
     private sealed class Movement(int hours, double firstStep)

@@ -20,6 +20,9 @@ internal static class SelfTest
     // Prices leave out the water under way and how conductivities change with warmth.
     private const double PriceTolerance = 0.15;
 
+    // The sun is followed by the six marks of an hour.
+    private const double ChargeTolerance = 0.01;
+
     /// <summary>A sentence for each piece that does not hold.</summary>
     public static IReadOnlyList<string> Faults()
     {
@@ -27,7 +30,7 @@ internal static class SelfTest
         Schedule nights = Schedule.Of(Days * 24, h => h % 24 is >= 20 or < 7 ? (0.4, 0.3) : (0, 0));
         Trace trace = new();
         Outcome lived = Replay.Run(season, nights, Replay.QuickSeconds, trace);
-        return [.. Cells(season, trace), .. PricesHold(season, nights, trace), .. Duties(season), .. CeilingHolds(season, lived), .. Keys(season)];
+        return [.. Cells(season, trace), .. PricesHold(season, nights, trace), .. BatteryHolds(season, nights, trace), .. Duties(season), .. CeilingHolds(season, lived), .. Keys(season)];
     }
 
     /// <summary>A sentence for each draw rule that does better than the certificate allows, on a season that ends after the coldest days.</summary>
@@ -107,7 +110,7 @@ internal static class SelfTest
     {
         int hours = plan.Hours;
         Pricing pricing = new(season);
-        Prices prices = pricing.Of(trace, new double[hours], new double[hours], 0.05);
+        Prices prices = pricing.Of(trace, new double[hours], 0.05, 1);
         PlantState state = trace.Hours[AtHour];
         double Cold(PlantState from) => Replay.Run(season, plan, Replay.QuickSeconds, null, from, AtHour).ColdDegreeHours;
         double undisturbed = Cold(state);
@@ -141,6 +144,17 @@ internal static class SelfTest
         double[] heat = [.. state.Heap.EnthalpyJ];
         heat[cell] += ProbeJ;
         return state with { Heap = state.Heap with { EnthalpyJ = heat } };
+    }
+
+    // Nothing is held back in this season, so that the battery followed by the hour is the battery that was lived.
+    private static IEnumerable<string> BatteryHolds(SeasonPlan season, Schedule plan, Trace trace)
+    {
+        Charging charging = new(season, trace, plan, new PowerTaken(season));
+        double apart = Enumerable.Range(0, plan.Hours).Max(h => Math.Abs(charging.Charge[h] - trace.Hours[h + 1].BatteryCharge));
+        if (apart > ChargeTolerance)
+        {
+            yield return $"The battery followed by the hour strays by {apart:F3} of its charge from the one that was lived.";
+        }
     }
 
     private static IEnumerable<string> Duties(SeasonPlan season)

@@ -17,7 +17,7 @@ internal sealed class Trace
     public int LitHour { get; set; } = int.MaxValue;
 }
 
-/// <summary>An instant of a run. Mean flow and mean blower duty are those of the ten minutes that follow.</summary>
+/// <summary>An instant of a run. Mean flow, blower duty and load of the battery are those of the ten minutes that follow; so is whether it held anything back.</summary>
 internal readonly record struct Mark(
     WeatherSample Sky, double WallC, double WallWPerK, double DuctShellC, double DrumC, double TankC, double HouseC,
-    double ActiveZoneC, double Charge, double FlowLitresPerMinute, double BlowerDuty);
+    double ActiveZoneC, double FlowLitresPerMinute, double BlowerDuty, double LoadW, bool Held);
