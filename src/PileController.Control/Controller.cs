@@ -65,7 +65,7 @@ public static class Controller
         double house = houseKnown ? houseC : settings.HouseMinimumC;
         // Without an outside probe it is taken to be so much colder than the house: what was read last may be days old.
         double outside = sound.TryGet(Channel.Outside, out double outsideC) ? outsideC : Math.Min(estimator.OutsideC, house - UnseenKelvin);
-        GuardNeed guard = GuardRule.Step(settings, memory.Guard, weather, dwelling, forecast, estimate.GenerationWatts, at);
+        GuardNeed guard = GuardRule.Step(settings, memory.Guard, weather, dwelling, forecast, at);
         (Course course, long lookedAt) =
             HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, guard.Joules, at);
         Reach reach = Reach.Of(settings, sound, estimate, house);

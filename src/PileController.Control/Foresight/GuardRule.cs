@@ -16,10 +16,10 @@ public static class GuardRule
     // The guard ends so far above where it begins, K: tank water colder than that cannot end it.
     private static readonly double EndKelvin = InterlockTable.All[InterlockTable.IndexOf("lineFrost")].ReleaseBand;
 
-    // The guard's water goes into the pipe warm: it gives about twice what a pipe would that stands at the temperature at
-    // which the guard begins (from seasons of the simulated loop, with a pump that goes gently and one that knows full
-    // only); and a quarter more, since what is lacking is taken from below the heap's floor.
-    private const double GivenShare = 2.5;
+    // Of what a pipe would give that stands at the temperature at which the guard begins, so much has to be in store. The
+    // guard's water goes into the pipe warm and gives about twice that; but a joule taken at the turns lowers the hottest half
+    // by little more than half of what the means reckon for it (both from seasons of the simulated heap).
+    private const double GivenShare = 1.2;
 
     private const double HourSeconds = 3600;
 
@@ -29,11 +29,9 @@ public static class GuardRule
     /// <param name="weather">What was learned of the air outside.</param>
     /// <param name="house">What was learned of the house.</param>
     /// <param name="forecast">A forecast, or null.</param>
-    /// <param name="netWatts">Heat the heap makes less what it loses by itself, W.</param>
     /// <param name="at">Now.</param>
     public static GuardNeed Step(
-        ControlSettings settings, in GuardNeed before, in WeatherMemory weather, in HouseMemory house, Forecast? forecast, double netWatts,
-        in Instant at)
+        ControlSettings settings, in GuardNeed before, in WeatherMemory weather, in HouseMemory house, Forecast? forecast, in Instant at)
     {
         ArgumentNullException.ThrowIfNull(settings);
         long since = before.LookedAtMonotonicMilliseconds;
@@ -45,34 +43,33 @@ public static class GuardRule
         Span<double> outsideC = stackalloc double[Hours];
         Span<double> gainW = stackalloc double[Hours];
         Outlook.Fill(settings, weather, house, forecast, at, outsideC, gainW);
-        double joules = Joules(
-            HouseModel.Of(settings, house), house.State, outsideC, gainW, settings.Limits.LineFrostC, Math.Max(0, netWatts));
+        double joules = Joules(HouseModel.Of(settings, house), house.State, outsideC, gainW, settings.Limits.LineFrostC);
         return new GuardNeed(joules, at.MonotonicMilliseconds);
     }
 
-    /// <summary>Heat that has to be in store so that the guard never lacks it, J: the most it is ahead of what the heap makes.</summary>
+    /// <summary>
+    /// Heat that has to be in store so that the guard never lacks it, J. What the heap makes meanwhile is not set against it:
+    /// after a hard draw that goes to the chilled bed round the turns, and the hottest half falls on all the same.
+    /// </summary>
     /// <param name="house">The house.</param>
     /// <param name="now">How it stands.</param>
     /// <param name="outsideC">Air outside in each hour, °C.</param>
     /// <param name="gainW">What the house gains beyond draw in each hour, W; as long as <paramref name="outsideC"/>.</param>
     /// <param name="lineFrostC">Line water at which the guard begins, °C.</param>
-    /// <param name="netWatts">Heat the heap makes meanwhile, W, 0 or more.</param>
     internal static double Joules(
-        in HouseModel house, in HouseState now, ReadOnlySpan<double> outsideC, ReadOnlySpan<double> gainW, double lineFrostC, double netWatts)
+        in HouseModel house, in HouseState now, ReadOnlySpan<double> outsideC, ReadOnlySpan<double> gainW, double lineFrostC)
     {
         HouseState state = now;
         double givenWPerK = GivenShare * (house.PipeWPerK + house.TankWPerK);
         double joules = 0;
-        double most = 0;
         for (int h = 0; h < outsideC.Length; h++)
         {
             HouseState idle = house.Step(state, HourSeconds, outsideC[h], gainW[h], 0, 0);
             double watts = idle.TankC < lineFrostC + EndKelvin ? givenWPerK * Math.Max(0, lineFrostC - idle.AirC) : 0;
             state = watts > 0 ? house.Step(state, HourSeconds, outsideC[h], gainW[h], 0, watts) : idle;
-            joules += (watts - netWatts) * HourSeconds;
-            most = Math.Max(most, joules);
+            joules += watts * HourSeconds;
         }
 
-        return most;
+        return joules;
     }
 }
