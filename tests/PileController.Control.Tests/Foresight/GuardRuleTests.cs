@@ -36,14 +36,15 @@ public sealed class GuardRuleTests
     }
 
     [Fact]
-    public void Joules_MilderHoursAfterTheCold_CountForNothing()
+    public void Joules_MilderHoursAfterTheCold_CountForNothingOnceTheHouseHasWarmed()
     {
         double[] outside = [.. Enumerable.Repeat(-9.0, 24), .. Enumerable.Repeat(8.0, 24)];
         HouseState now = new(6, 8, 4);
 
-        Assert.Equal(
-            Need(House, -9, 24, tankC: 4),
-            GuardRule.Joules(House, now, outside, new double[48], LineFrostC), 1e-6);
+        // The cold house takes an hour to warm.
+        double cold = Need(House, -9, 24, tankC: 4);
+        double last = cold - Need(House, -9, 23, tankC: 4);
+        Assert.InRange(GuardRule.Joules(House, now, outside, new double[48], LineFrostC), cold, cold + last);
     }
 
     [Fact]
