@@ -31,11 +31,11 @@ internal sealed record BoundResult(
     [JsonIgnore]
     public double Gap => (ColdDegreeHours - CertificateColdDegreeHours) / Math.Max(1, Avoided);
 
-    /// <summary>Captured fraction of a rule; null where there is too little to win.</summary>
+    /// <summary>Captured fraction of a rule; null where there is too little to win, or the plan does not keep to the floor.</summary>
     /// <param name="noneColdDegreeHours">Of the rule that draws nothing, on the same probes, K·h.</param>
     /// <param name="ruleColdDegreeHours">Of the rule, K·h.</param>
     public double? Captured(double noneColdDegreeHours, double ruleColdDegreeHours) =>
-        noneColdDegreeHours - ColdDegreeHours < Capture.LeastScored
+        HoursBelowFloor > 0 || noneColdDegreeHours - ColdDegreeHours < Capture.LeastScored
             ? null
             : Capture.Share(noneColdDegreeHours, ColdDegreeHours, ruleColdDegreeHours);
 }

@@ -11,21 +11,21 @@ internal static class Capture
         noneK > boundK ? (noneK - policyK) / (noneK - boundK) : null;
 
     /// <summary>
-    /// The least a rule can have captured where no bound stands beside it, against a planner who leaves no cold whatever;
-    /// null where a bound is kept, or where the rule avoids too little for the cell to be surely scored.
+    /// The least a rule can have captured where no lawful bound stands beside it, against a planner who leaves no cold whatever;
+    /// null where one is kept, or where the rule avoids too little for the cell to be surely scored.
     /// </summary>
     public static double? AtLeast(IReadOnlyList<Cell> cells, Cell cell) =>
-        Beside(cells, cell, Cell.Bound) is null && Beside(cells, cell, "none") is { } none
+        LawfulBound(cells, cell) is null && Beside(cells, cell, "none") is { } none
             && none.ColdDegreeHours - cell.ColdDegreeHours >= LeastScored
             ? Share(none.ColdDegreeHours, 0, cell.ColdDegreeHours)
             : null;
 
-    /// <summary>Fills in the shares of the cells that have a bound beside them; the others stay as they are.</summary>
+    /// <summary>Fills in the shares of the cells that have a lawful bound beside them; the others stay as they are.</summary>
     public static Cell[] Filled(IReadOnlyList<Cell> cells) =>
     [
         .. cells.Select(c =>
         {
-            if (Beside(cells, c, Cell.Bound) is not { } bound || Beside(cells, c, "none") is not { } none)
+            if (LawfulBound(cells, c) is not { } bound || Beside(cells, c, "none") is not { } none)
             {
                 return c;
             }
@@ -40,6 +40,13 @@ internal static class Capture
             };
         }),
     ];
+
+    /// <summary>
+    /// The bound of a cell; null where none is kept, or where no plan was found that keeps to the floor: a heap that falls
+    /// below it with nothing drawn has no best plan to be held against.
+    /// </summary>
+    public static Cell? LawfulBound(IReadOnlyList<Cell> cells, Cell cell) =>
+        Beside(cells, cell, Cell.Bound) is { HoursBelowFloor: <= 0 } bound ? bound : null;
 
     /// <summary>The cell of another rule on the same rig in the same winter.</summary>
     public static Cell? Beside(IReadOnlyList<Cell> cells, Cell cell, string policy) =>

@@ -20,7 +20,7 @@ internal static class Summary
         double[] atLeast = [.. cells.Where(c => c.Policy == "means").Select(c => Capture.AtLeast(cells, c)).OfType<double>().Order()];
         if (atLeast.Length > 0)
         {
-            yield return Line($"means: captured at least, in {atLeast.Length} cells without a bound, since none can leave less cold than none at all: median {Median(atLeast):F3}, worst {atLeast[0]:F3}.");
+            yield return Line($"means: captured at least, in {atLeast.Length} cells without a lawful bound, since none can leave less cold than none at all: median {Median(atLeast):F3}, worst {atLeast[0]:F3}.");
         }
 
         (Cell Means, Cell Cutout)[] pairs =
@@ -35,7 +35,7 @@ internal static class Summary
             yield return Line($"means beats cutout in {better} of {told.Length} scored cells ({(double)better / told.Length:P0}).");
         }
 
-        Cell[] could = [.. cells.Where(c => c.Policy == "means" && Capture.Beside(cells, c, Cell.Bound) is { HoursBelowFloor: <= 0 })];
+        Cell[] could = [.. cells.Where(c => c.Policy == "means" && Capture.LawfulBound(cells, c) is not null)];
         if (could.Length > 0)
         {
             yield return Line($"means: {could.Sum(c => c.HoursBelowFloor):F1} h below the floor where the bound had none.");

@@ -44,6 +44,17 @@ public class CaptureTests
     }
 
     [Fact]
+    public void Filled_WithABoundBelowTheFloor_IsHeldAgainstNoCold()
+    {
+        Cell[] cells = Capture.Filled([.. Board(100, 40, 20).Select(c => c.Policy == Cell.Bound ? c with { HoursBelowFloor = 9 } : c)]);
+        Cell means = cells.Single(c => c.Policy == "means");
+        Assert.Null(means.Captured);
+        Assert.False(means.Scored);
+        Assert.Equal(0.6, Capture.AtLeast(cells, means)!.Value, 12);
+        Assert.DoesNotContain(Summary.Lines(cells), line => line.Contains("where the bound had none", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Filled_BoundOfAnotherWinter_IsNotTaken()
     {
         Cell[] cells = Capture.Filled([.. Board(100, 40, 20).Select(c => c.Policy == Cell.Bound ? c with { Weather = "another" } : c)]);
