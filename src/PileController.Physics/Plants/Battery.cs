@@ -5,9 +5,6 @@ namespace PileController.Physics.Plants;
 /// <summary>A lead battery under a solar panel, as far as its voltage tells.</summary>
 internal sealed class Battery(PowerBuild build, double charge, double volts)
 {
-    // Charging, wiring and the panel's own losses together (common practice, no source).
-    private const double Yield = 0.75;
-
     /// <summary>Charge, 0 empty to 1 full.</summary>
     public double Charge { get; private set; } = charge;
 
@@ -24,7 +21,7 @@ internal sealed class Battery(PowerBuild build, double charge, double volts)
             return;
         }
 
-        double chargeW = build.PanelWatts * Yield * sunWPerM2 * 0.001;
+        double chargeW = build.PanelWatts * DayPower.Yield * sunWPerM2 * 0.001;
         double netW = chargeW - loadW - build.IdleWatts;
         Charge = Math.Clamp(Charge + (netW * seconds / (3600 * build.BatteryWattHours)), 0, 1);
         Volts = 10.9 + (1.8 * Charge) + Math.Clamp(netW * 0.006, -0.15, 0.8);
