@@ -12,11 +12,8 @@ internal static class MeansPolicy
 {
     private const double LeastAirWatts = 150;
 
-    // More would leave heat in the heap between two cold nights of one spell (from seasons of the simulated holding).
-    private const double RecoveredKelvin = 0.6;
-
-    // A heap that cools by itself can stand well above its floor and still bear no draw: it has not recovered, and it
-    // must bear a little before it has, or the mode would swing from tick to tick.
+    // The heap has recovered when it bears this little again, or the mode would swing from tick to tick. To wait for more
+    // would leave heat in the heap between two cold nights of one spell (from seasons of the simulated holding).
     private const double RecoveredWatts = 50;
 
     public static Grant Decide(
@@ -33,8 +30,7 @@ internal static class MeansPolicy
         double comfort = powerShare * borne;
         double granted = Math.Max(frost, comfort);
         bool floorNear = means.FrostW <= 0;
-        bool recovered = means.FrostW >= RecoveredWatts && estimate.ActiveZoneCelsius > settings.HeapFloorC + RecoveredKelvin
-            + (MeansRule.Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
+        bool recovered = means.FrostW >= RecoveredWatts;
         if (!estimate.Lit)
         {
             granted = 0;

@@ -5,7 +5,7 @@ namespace PileController.Control.Estimation;
 
 /// <summary>
 /// What a bed of chips does as a function of its temperature alone, from published laws with nothing fitted: conductivity,
-/// the gas in its pores, and how fast microbes would work with plenty of air. Reckoned once at each whole degree.
+/// the gas in its pores and its vapour, and how fast microbes would work with plenty of air. Reckoned once at each whole degree.
 /// </summary>
 internal static class BedCurves
 {
@@ -14,7 +14,7 @@ internal static class BedCurves
 
     private const int LeastC = -40;
     private const int MostC = 95;
-    private const int Columns = 4;
+    private const int Columns = 5;
     private const double PressurePa = 101_325;
     private const double DryAirGasConstant = 287.05;
     private const double VapourGasConstant = 461.5;
@@ -28,7 +28,7 @@ internal static class BedCurves
 
     private static readonly double[] Table = Make();
 
-    /// <summary>The four curves at one temperature.</summary>
+    /// <summary>The curves at one temperature.</summary>
     /// <param name="celsius">Temperature, °C; taken as −40 to 95.</param>
     public static BedAt At(double celsius)
     {
@@ -37,8 +37,7 @@ internal static class BedCurves
         double share = place - i;
         ReadOnlySpan<double> row = Table.AsSpan(i * Columns, 2 * Columns);
         return new BedAt(
-            row[0] + (share * (row[4] - row[0])), row[1] + (share * (row[5] - row[1])),
-            row[2] + (share * (row[6] - row[2])), row[3] + (share * (row[7] - row[3])));
+            Between(row, 0, share), Between(row, 1, share), Between(row, 2, share), Between(row, 3, share), Between(row, 4, share));
     }
 
     private static double[] Make()
@@ -53,11 +52,15 @@ internal static class BedCurves
             table[i * Columns] = Conductivity(t);
             table[(i * Columns) + 1] = ((PressurePa - vapour) / (DryAirGasConstant * kelvin)) + (vapour / (VapourGasConstant * kelvin));
             table[(i * Columns) + 2] = (Stuff.GasJPerKgK * t) + (ratio * (Stuff.VapourJPerKg + (Stuff.VapourJPerKgK * t)));
-            table[(i * Columns) + 3] = Math.Min(1, Microbes.Thermophilic.At(t) + (Mesophilic * Microbes.Mesophilic.At(t)));
+            table[(i * Columns) + 3] = ratio;
+            table[(i * Columns) + 4] = Math.Min(1, Microbes.Thermophilic.At(t) + (Mesophilic * Microbes.Mesophilic.At(t)));
         }
 
         return table;
     }
+
+    private static double Between(ReadOnlySpan<double> rows, int column, double share) =>
+        rows[column] + (share * (rows[Columns + column] - rows[column]));
 
     private static double Conductivity(double celsius) =>
         Stuff.ConductivityWPerMK(WaterKgPerM3, GasShare, celsius, MoistAir.SaturationPressureFastPa(celsius));
@@ -67,5 +70,6 @@ internal static class BedCurves
 /// <param name="ConductivityWPerMK">Conductivity, W/(m·K) (range of Ahn, Sauer, Richard, Glanville 2009).</param>
 /// <param name="GasKgPerM3">Density of the saturated gas in the pores, kg/m³.</param>
 /// <param name="GasJPerKg">Enthalpy of that gas per kilogram of dry air, above 0 °C, J/kg.</param>
+/// <param name="VapourPerGas">Water vapour that gas holds, kg/kg of dry air.</param>
 /// <param name="Work">How fast microbes work, share of their best.</param>
-internal readonly record struct BedAt(double ConductivityWPerMK, double GasKgPerM3, double GasJPerKg, double Work);
+internal readonly record struct BedAt(double ConductivityWPerMK, double GasKgPerM3, double GasJPerKg, double VapourPerGas, double Work);

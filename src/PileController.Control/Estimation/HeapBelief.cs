@@ -46,6 +46,9 @@ public sealed record HeapBelief
     /// <summary>Upper triangle of their covariance, row by row.</summary>
     public double[] Upper { get; init; } = new double[UpperSize];
 
+    /// <summary>What drying and burning have taken of each node's heat capacity since the heap was built, J/(m³·K).</summary>
+    public double[] SpentJPerM3K { get; init; } = new double[HeapShape.Nodes];
+
     /// <summary>
     /// Square of how far each probe lay off what was foretold, in variances, over about a day; what the model lacks is in the
     /// variances, so it is far below 1 as long as a probe is sound.
@@ -64,7 +67,8 @@ public sealed record HeapBelief
 
     /// <summary>Whether it is of the form that is used now; one written by an older version may not be.</summary>
     [JsonIgnore]
-    public bool Fits => Mean.Length == Size && Upper.Length == UpperSize && Surprise.Length == Probes;
+    public bool Fits => Mean.Length == Size && Upper.Length == UpperSize && Surprise.Length == Probes
+        && SpentJPerM3K.Length == HeapShape.Nodes;
 
     /// <summary>Whether a probe is not borne out by the others and the draw.</summary>
     /// <param name="probe">0 core, 1 middle, 2 turns, 3 edge.</param>
@@ -89,7 +93,7 @@ public sealed record HeapBelief
 
     /// <summary>The heap as told, with what was learned.</summary>
     /// <param name="told">As told.</param>
-    public HeapFigures Learned(in HeapFigures told) => Learned(told, Mean);
+    public HeapFigures Learned(in HeapFigures told) => Learned(told with { SpentJPerM3K = SpentJPerM3K }, Mean);
 
     internal static bool PastBelief(double errorK) => Math.Abs(errorK) > MostErrorK;
 

@@ -2,7 +2,7 @@ namespace PileController.Control.Estimation;
 
 /// <summary>What the observer's heap reckons with: its shape and what is told, and how far both are off as learned.</summary>
 /// <param name="Shape">How the heap is cut.</param>
-/// <param name="JPerM3K">Heat capacity of the bed, J/(m³·K).</param>
+/// <param name="JPerM3K">Heat capacity of the bed as it was built, J/(m³·K).</param>
 /// <param name="DemandWPerM3">Heat the microbes would make at their best temperature with plenty of air, W/m³.</param>
 /// <param name="PermeabilityM2">Permeability of the bed to air, m².</param>
 /// <param name="ConductivityFactor">Conductivity of the bed, as a multiple of what chips usually have.</param>
@@ -17,6 +17,9 @@ public readonly record struct HeapFigures(
     double CoverM2KPerW, double CoilWPerK, double DemandSlope = 0,
     double InferredFlowFactor = 1)
 {
+    // A bed that has dried and burnt out keeps at least so much of its heat capacity: the solids nothing eats.
+    private const double LeastShare = 0.2;
+
     // A heap some weeks old (common practice, no source).
     private const double UsualDemandWPerM3 = 110;
 
@@ -25,6 +28,17 @@ public readonly record struct HeapFigures(
 
     // A hand and a half of loose dry cover at 0.08 W/(m·K) (published class 0.03 to 0.30, Ahn et al. 2009).
     private const double UsualCoverM2KPerW = 0.15 / 0.08;
+
+    /// <summary>
+    /// Heat capacity each node has lost since it was built, J/(m³·K), <see cref="HeapShape.Nodes"/> of them; null for a fresh
+    /// heap. Not learned: the model's own draught has dried it and its own microbes have burnt it.
+    /// </summary>
+    public double[]? SpentJPerM3K { get; init; }
+
+    /// <summary>Heat capacity of a node's bed as it is now, J/(m³·K).</summary>
+    /// <param name="node">One of the rings, or the sleeve.</param>
+    public double JPerM3KOf(int node) =>
+        SpentJPerM3K is null ? JPerM3K : Math.Max(LeastShare * JPerM3K, JPerM3K - SpentJPerM3K[node]);
 
     /// <summary>What is told of a heap, before anything is learned.</summary>
     /// <param name="settings">What the controller is told.</param>

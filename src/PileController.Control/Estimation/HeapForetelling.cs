@@ -35,8 +35,10 @@ internal static class HeapForetelling
     /// <param name="groundC">The ground, °C.</param>
     /// <param name="x">The means, from before to after.</param>
     /// <param name="p">Their covariance, the same.</param>
+    /// <param name="spentJPerM3K">What each node's bed has lost of its heat capacity, the same; <paramref name="told"/> holds it as it was before.</param>
     /// <returns>Heat made less heat lost by itself, W.</returns>
-    public static double Foretell(in HeapFigures told, in HeapTally tally, double groundC, double[] x, Span<double> p)
+    public static double Foretell(
+        in HeapFigures told, in HeapTally tally, double groundC, double[] x, Span<double> p, Span<double> spentJPerM3K)
     {
         const int moved = HeapBelief.FirstProbe;
         Span<double> slope = stackalloc double[Nodes * moved];
@@ -46,8 +48,8 @@ internal static class HeapForetelling
         HeapLoad load = tally.Load(groundC);
         x.CopyTo(at);
         Span<double> next = x.AsSpan(0, Nodes);
-        double net = Step(next, HeapBelief.Learned(told, at), tally, load, flow);
         HeapFigures here = HeapBelief.Learned(told, at);
+        double net = Step(next, here, tally, load, flow, spentJPerM3K);
         for (int j = 0; j < moved; j++)
         {
             double nudge = j < Nodes ? 0.1 : 0.02;
@@ -113,14 +115,15 @@ internal static class HeapForetelling
     }
 
     // The model says how coil and drum share in the draw; what was metered says how much it was.
-    private static double Step(Span<double> t, in HeapFigures p, in HeapTally tally, in HeapLoad load, in HeapFlow flow)
+    private static double Step(
+        Span<double> t, in HeapFigures p, in HeapTally tally, in HeapLoad load, in HeapFlow flow, Span<double> spentJPerM3K = default)
     {
         double metered = 1 + ((p.InferredFlowFactor - 1) * tally.UnmeteredSeconds / tally.Seconds);
-        HeapStep step = HeapRings.Step(t, p, tally.Seconds, load, flow with { WPerK = metered * flow.WPerK });
+        HeapStep step = HeapRings.Step(t, p, tally.Seconds, load, flow with { WPerK = metered * flow.WPerK }, spentJPerM3K);
         double lacking = (metered * tally.WaterWatts) - step.WaterWatts;
         double whole = Math.Abs(step.CoilWatts) + Math.Abs(step.DrumWatts);
         double coil = whole > 0 ? Math.Abs(step.CoilWatts) / whole : 1;
-        t[HeapShape.Sleeve] -= lacking * coil * tally.Seconds / (p.JPerM3K * p.Shape.SleeveM3);
+        t[HeapShape.Sleeve] -= lacking * coil * tally.Seconds / (p.JPerM3KOf(HeapShape.Sleeve) * p.Shape.SleeveM3);
         t[HeapShape.Drum] -= lacking * (1 - coil) * tally.Seconds / p.Shape.DrumJPerK;
         return step.NetWatts;
     }

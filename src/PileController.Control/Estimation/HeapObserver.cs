@@ -28,6 +28,12 @@ public static class HeapObserver
     // The first readings put right what no heat ever made.
     private const double MostPutRightW = 1500;
 
+    // More heat capacity no bed loses by drying and burning, nor gains, as a share of what was told.
+    private const double MostSpentShare = 0.6;
+
+    // An update takes some tens of J/(m³·K).
+    private const int SpentDigits = 2;
+
     // Over how long net heat and what is put right of it are means, s.
     private const double NetSeconds = Day / 6;
     private const double PutRightSeconds = 2 * Day;
@@ -103,8 +109,9 @@ public static class HeapObserver
         double[] surprise = [.. before.Surprise];
         Span<double> p = stackalloc double[N * N];
         Covariance.Unpack(before.Upper, p);
-        HeapFigures told = HeapFigures.Told(settings, shape);
-        double net = HeapForetelling.Foretell(told, tally, settings.House.GroundC, x, p);
+        double[] spent = [.. before.SpentJPerM3K];
+        HeapFigures told = HeapFigures.Told(settings, shape) with { SpentJPerM3K = before.SpentJPerM3K };
+        double net = HeapForetelling.Foretell(told, tally, settings.House.GroundC, x, p, spent);
         HeapFigures figures = HeapBelief.Learned(told, x);
         double foretoldJ = HeapRings.Stored(x, figures);
         HeapCorrection.Correct(settings, shape, tally, readings, x, p, surprise);
@@ -122,6 +129,11 @@ public static class HeapObserver
             x[i] = Math.Round(x[i], Covariance.KeptDigits);
         }
 
+        for (int i = 0; i < Nodes; i++)
+        {
+            spent[i] = Math.Clamp(Math.Round(spent[i], SpentDigits), -MostSpentShare * told.JPerM3K, MostSpentShare * told.JPerM3K);
+        }
+
         double[] upper = new double[HeapBelief.UpperSize];
         Covariance.Pack(p, upper);
         double share = before.ModelW == 0 ? 1 : Math.Min(1, tally.Seconds / NetSeconds);
@@ -130,6 +142,7 @@ public static class HeapObserver
             Mean = x,
             Upper = upper,
             Surprise = surprise,
+            SpentJPerM3K = spent,
             ModelW = before.ModelW + (share * (net - before.ModelW)),
             PutRightW = before.PutRightW + (Math.Min(1, tally.Seconds / PutRightSeconds) * (putRight - before.PutRightW)),
         };

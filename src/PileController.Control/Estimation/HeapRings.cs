@@ -1,5 +1,4 @@
 using PileController.Physics;
-using PileController.Physics.Heaps;
 
 namespace PileController.Control.Estimation;
 
@@ -11,18 +10,14 @@ namespace PileController.Control.Estimation;
 /// <remarks>
 /// Net heat as a function of temperature is not fitted: it is what microbes make of the oxygen the draught carries in
 /// (weight of the warm column over the resistance of its path, Darcy; Haug's oxygen factor) less the enthalpy with which
-/// that gas leaves saturated. It rises to about 58 °C, falls above, and a cool heap breathes less.
+/// that gas leaves saturated. It rises to about 58 °C, falls above, and a cool heap breathes less. By midwinter that gas has
+/// dried the outer bed, and microbes have burnt it, to three quarters of the heat capacity it was built with: a hard draw
+/// cools it the faster.
 /// </remarks>
 public static class HeapRings
 {
     private const double GravityMPerS2 = 9.80665;
     private const double AirPaS = 1.85e-5;
-
-    // Outside air is humid by night and winter (common practice, no source); it hardly matters beside the heap's own vapour.
-    private const double OutsideHumidity = 0.8;
-
-    // Heat per kilogram of dry air whose oxygen is all used, J/kg.
-    private const double JPerKgAir = Stuff.OxygenInAir * Stuff.HeatPerSolids / Stuff.OxygenPerSolids;
 
     // The inner body ends here, as a share of the radius; outside lies the rind that follows the weather.
     private const double BodyShare = 0.75;
@@ -51,24 +46,23 @@ public static class HeapRings
     /// <param name="seconds">Length, s; 10 minutes to an hour.</param>
     /// <param name="load">What is drawn besides, and what is round it.</param>
     /// <param name="flow">The water, as a mean over the step.</param>
-    public static HeapStep Step(Span<double> t, in HeapFigures p, double seconds, in HeapLoad load, in HeapFlow flow)
+    /// <param name="spentJPerM3K">
+    /// What each node's bed loses of its heat capacity is added to it, J/(m³·K); empty where that is not asked, as over hours it is little.
+    /// </param>
+    public static HeapStep Step(
+        Span<double> t, in HeapFigures p, double seconds, in HeapLoad load, in HeapFlow flow, Span<double> spentJPerM3K = default)
     {
         const int n = HeapShape.Rings;
         HeapShape shape = p.Shape;
         ReadOnlySpan<double> volume = shape.VolumeM3;
         ReadOnlySpan<double> face = shape.FaceM;
         ReadOnlySpan<double> planM2 = shape.PlanM2;
-        ReadOnlySpan<double> outness = shape.Outness;
         Span<double> ratio = stackalloc double[n];
         double cover = p.CoverM2KPerW + FilmM2KPerW;
         double inverse = 1 / seconds;
-        double store = p.JPerM3K * inverse;
-        BedAt outside = BedCurves.At(load.OutsideC);
-        double dryKgPerM3 = outside.GasKgPerM3;
-        double outsideJPerKg = (Stuff.GasJPerKgK * load.OutsideC)
-            + (OutsideHumidity * (outside.GasJPerKg - (Stuff.GasJPerKgK * load.OutsideC)));
-        double draught = p.PermeabilityM2 / AirPaS * GravityMPerS2 * dryKgPerM3;
-        double blown = load.BlownM3PerS * dryKgPerM3 / shape.BedM3;
+        OutsideAir air = OutsideAir.At(load.OutsideC);
+        double draught = p.PermeabilityM2 / AirPaS * GravityMPerS2 * air.KgPerM3;
+        double blown = load.BlownM3PerS * air.KgPerM3 / shape.BedM3;
         double before = Stored(t, p);
         BedAt sleeveBed = BedCurves.At(t[HeapShape.Sleeve]);
         double coil = p.CoilWPerK * sleeveBed.ConductivityWPerMK / BedCurves.ReferenceWPerMK;
@@ -89,26 +83,28 @@ public static class HeapRings
         double drumValue = last;
 
         // The sleeve: a leaf on the coil's ring, taken out beforehand.
-        double sleeveStore = store * shape.SleeveM3;
+        double sleeveStore = p.JPerM3KOf(HeapShape.Sleeve) * inverse * shape.SleeveM3;
         double sleeveScale = 1 / (sleeveStore + toRing + toWater);
-        double sleeveMade = shape.SleeveM3
-            * Made(p, sleeveBed, outness[shape.CoilRing], draught * shape.DraughtPerM[shape.CoilRing], blown, outside.GasKgPerM3, outsideJPerKg);
-        double throughWatts = shape.SleeveM3 * blown * (sleeveBed.GasJPerKg - outsideJPerKg);
-        double sleeveValue = ((sleeveStore * t[HeapShape.Sleeve]) + sleeveMade - load.CoilWatts + (toWater * flow.ReturnC)) * sleeveScale;
+        BedLife life = Life(p, t[HeapShape.Sleeve], sleeveBed, shape.CoilRing, draught, blown, air);
+        double goneWatts = Spend(life, HeapShape.Sleeve, shape.SleeveM3, t[HeapShape.Sleeve], seconds, spentJPerM3K);
+        double throughWatts = shape.SleeveM3 * blown * (sleeveBed.GasJPerKg - air.JPerKg);
+        double sleeveValue = ((sleeveStore * t[HeapShape.Sleeve]) + (shape.SleeveM3 * life.WattsPerM3)
+            - load.CoilWatts + (toWater * flow.ReturnC)) * sleeveScale;
         double sleeveRatio = toRing * sleeveScale;
 
         for (int i = 0; i < n; i++)
         {
             left = right;
             double k = conductivity;
-            double made = volume[i] * Made(p, bed, outness[i], draught * shape.DraughtPerM[i], blown, outside.GasKgPerM3, outsideJPerKg);
-            throughWatts += volume[i] * blown * (bed.GasJPerKg - outsideJPerKg);
+            life = Life(p, t[i], bed, i, draught, blown, air);
+            goneWatts += Spend(life, i, volume[i], t[i], seconds, spentJPerM3K);
+            throughWatts += volume[i] * blown * (bed.GasJPerKg - air.JPerKg);
             double plan = planM2[i];
             double quarter = 0.25 * shape.HeightM / k;
             double top = plan / (quarter + cover);
             double ground = plan / (quarter + GroundM2KPerW);
-            double ring = store * volume[i];
-            double value = (ring * t[i]) + made + (ground * load.GroundC);
+            double ring = p.JPerM3KOf(i) * inverse * volume[i];
+            double value = (ring * t[i]) + (volume[i] * life.WattsPerM3) + (ground * load.GroundC);
             if (i + 1 < n)
             {
                 bed = BedCurves.At(t[i + 1]);
@@ -152,7 +148,7 @@ public static class HeapRings
         double coilWatts = load.CoilWatts + (toWater * (t[HeapShape.Sleeve] - flow.ReturnC));
         double drumWatts = load.DrumWatts + (flow.WPerK * (t[HeapShape.Drum] - outC));
         double drawn = coilWatts + drumWatts + load.DuctWatts + throughWatts;
-        return new HeapStep(coilWatts, drumWatts, ((Stored(t, p) - before) * inverse) + drawn);
+        return new HeapStep(coilWatts, drumWatts, ((Stored(t, p) - before) * inverse) + drawn - goneWatts);
     }
 
     /// <summary>Heat stored in bed and drum above 0 °C, J.</summary>
@@ -161,13 +157,14 @@ public static class HeapRings
     public static double Stored(ReadOnlySpan<double> t, in HeapFigures p)
     {
         ReadOnlySpan<double> volume = p.Shape.VolumeM3;
-        double sum = p.Shape.SleeveM3 * t[HeapShape.Sleeve];
+        double sum = p.Shape.DrumJPerK * t[HeapShape.Drum];
+        sum += p.JPerM3KOf(HeapShape.Sleeve) * p.Shape.SleeveM3 * t[HeapShape.Sleeve];
         for (int i = 0; i < volume.Length; i++)
         {
-            sum += volume[i] * t[i];
+            sum += p.JPerM3KOf(i) * volume[i] * t[i];
         }
 
-        return (p.JPerM3K * sum) + (p.Shape.DrumJPerK * t[HeapShape.Drum]);
+        return sum;
     }
 
     /// <summary>Mean of the hottest half of the bed, °C.</summary>
@@ -264,12 +261,22 @@ public static class HeapRings
     private static double Exchange(double conductance, double flowWPerK) =>
         flowWPerK > 0 ? flowWPerK * (1 - Portable.Exp(-conductance / flowWPerK)) : 0;
 
-    // Heat made less what the draught carries off, W/m³.
-    private static double Made(
-        in HeapFigures p, in BedAt bed, double outness, double draught, double blown, double outsideKgPerM3, double outsideJPerKg)
+    private static BedLife Life(
+        in HeapFigures p, double celsius, in BedAt bed, int ring, double draught, double blown, in OutsideAir air)
     {
-        double airKg = blown + (draught * Math.Abs(outsideKgPerM3 - bed.GasKgPerM3));
-        double demand = p.DemandWPerM3 * bed.Work * Math.Max(0, 1 + (p.DemandSlope * outness));
-        return HeapAir.TakenKgPerS(demand, airKg * JPerKgAir) - (airKg * (bed.GasJPerKg - outsideJPerKg));
+        double airKg = blown + (draught * p.Shape.DraughtPerM[ring] * Math.Abs(air.KgPerM3 - bed.GasKgPerM3));
+        double demand = p.DemandWPerM3 * Math.Max(0, 1 + (p.DemandSlope * p.Shape.Outness[ring]));
+        return BedLife.Of(demand, celsius, bed, airKg, air);
+    }
+
+    // Takes down what a node loses of its heat capacity, and tells the heat that goes with it, W.
+    private static double Spend(in BedLife life, int node, double volumeM3, double celsius, double seconds, Span<double> spentJPerM3K)
+    {
+        if (!spentJPerM3K.IsEmpty)
+        {
+            spentJPerM3K[node] += seconds * life.SpentWPerM3K;
+        }
+
+        return volumeM3 * celsius * life.SpentWPerM3K;
     }
 }

@@ -12,8 +12,11 @@ internal static class HeapStart
     /// <summary>How far a thermometer errs as a rule, K: half of the 0.5 °C it may (SEN-020, DS18B20 data sheet rev 042208).</summary>
     public const double ProbeSigmaK = 0.28;
 
-    /// <summary>How far from its place a probe (or the turns it lies by) is as a rule, m (common practice, no source).</summary>
-    public const double PlaceSigmaM = 0.025;
+    /// <summary>
+    /// How far from its place a probe (or the turns it lies by) is as a rule, m (common practice, no source). With more, what the
+    /// model lacks in a hard draw is put down to the place of the probe near the face, where the heap is steepest.
+    /// </summary>
+    public const double PlaceSigmaM = 0.015;
 
     // How far a heap may be from what is told or usual, one standard deviation of the logarithm: demand and permeability are
     // not told at all, the cover hardly.

@@ -17,8 +17,9 @@ public readonly record struct HeapMeans(double FrostW, double ComfortW);
 /// </summary>
 public static class MeansRule
 {
-    // What the draw takes on after it is told to stop (from seasons of the simulated heap, one told 40 % more than it holds among them).
-    private const double AfterfallKelvin = 0.35;
+    // What the draw takes on after it is told to stop, and what the roll to rest foretells too little (from seasons of the
+    // simulated heap, one told 40 % more than it holds among them).
+    private const double AfterfallKelvin = 0.15;
 
     // Beyond that a heap would keep back for the guard what the guard will never ask.
     private const double MostGuardKelvin = 5;

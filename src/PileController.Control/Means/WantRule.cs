@@ -24,10 +24,12 @@ public static class WantRule
     private const double ComfortPullShare = 4;
     private const double FrostPullShare = 8;
 
-    // Share of the loss that has to be met: walls and floor carry the rest over from warmer hours, and the more of it the
-    // closer the house comes to its minimum (both shares from seasons of the simulated house).
-    private const double ComfortLossShare = 0.8;
-    private const double FrostLossShare = 0.6;
+    // Above its wish nothing is given beyond some tenths of a kelvin: what a bright morning has too much lacks the next night.
+    private const double FrostHoldShare = 30;
+
+    // Share of the loss that has to be met: walls and floor carry the rest over from warmer hours (from seasons of the
+    // simulated house).
+    private const double LossShare = 0.8;
 
     /// <summary>Finds the want.</summary>
     /// <param name="settings">What is known of the house.</param>
@@ -42,7 +44,7 @@ public static class WantRule
     {
         double set = SetPointC(settings, localHour);
         double frost = FrostWatts(settings, houseC, outsideC, headKelvin);
-        double comfort = Watts(settings, set + bankedKelvin, houseC, outsideC, ComfortLossShare, ComfortPullShare);
+        double comfort = Watts(settings, set + bankedKelvin, houseC, outsideC, ComfortPullShare, ComfortPullShare);
         return new HouseWant(frost, Math.Max(frost, comfort), set);
     }
 
@@ -53,7 +55,7 @@ public static class WantRule
     /// <param name="headKelvin">How far above the minimum it is held, K, 0 or more.</param>
     public static double FrostWatts(
         ControlSettings settings, double houseC, double outsideC, double headKelvin = Foresight.Course.UsualHeadKelvin) =>
-        Watts(settings, settings.HouseMinimumC + headKelvin, houseC, outsideC, FrostLossShare, FrostPullShare);
+        Watts(settings, settings.HouseMinimumC + headKelvin, houseC, outsideC, FrostPullShare, FrostHoldShare);
 
     /// <summary>The house set point at a time of day, °C: day, night, and a pre-warm before dawn.</summary>
     public static double SetPointC(ControlSettings settings, double localHour)
@@ -63,10 +65,10 @@ public static class WantRule
     }
 
     private static double Watts(
-        ControlSettings settings, double wishC, double houseC, double outsideC, double lossShare, double pullShare)
+        ControlSettings settings, double wishC, double houseC, double outsideC, double pullShare, double holdShare)
     {
-        double loss = Math.Max(0, lossShare * settings.HouseLossWPerK * (wishC - outsideC));
-        double pull = pullShare * settings.HouseLossWPerK * (wishC - houseC);
+        double loss = Math.Max(0, LossShare * settings.HouseLossWPerK * (wishC - outsideC));
+        double pull = (houseC > wishC ? holdShare : pullShare) * settings.HouseLossWPerK * (wishC - houseC);
         return Math.Max(0, loss + Math.Min(pull, loss));
     }
 }

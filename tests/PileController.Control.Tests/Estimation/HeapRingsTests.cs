@@ -40,6 +40,42 @@ public sealed class HeapRingsTests
         Assert.Equal(-expected, step.NetWatts, 0.01 * expected);
     }
 
+    [Fact]
+    public void Step_NodeThatHasSpentItsHeatCapacity_CoolsTheFasterByAsMuch()
+    {
+        double[] whole = Level(50);
+        double[] dried = Level(50);
+        double[] spent = new double[HeapShape.Nodes];
+        spent[Told.Shape.DuctRing] = 0.25 * Dead.JPerM3K;
+        HeapFigures insulated = Dead with { ConductivityFactor = 1e-9 };
+        HeapLoad load = new(0, 0, 100, 50, 50);
+        HeapRings.Step(whole, insulated, 600, load);
+        HeapRings.Step(dried, insulated with { SpentJPerM3K = spent }, 600, load);
+
+        Assert.Equal((50 - whole[Told.Shape.DuctRing]) / 0.75, 50 - dried[Told.Shape.DuctRing], 1e-6);
+    }
+
+    [Fact]
+    public void JPerM3KOf_MoreSpentThanThereIs_KeepsTheSolidsNothingEats()
+    {
+        double[] spent = new double[HeapShape.Nodes];
+        Array.Fill(spent, 2 * Told.JPerM3K);
+
+        Assert.Equal(0.2 * Told.JPerM3K, (Told with { SpentJPerM3K = spent }).JPerM3KOf(HeapShape.Sleeve));
+    }
+
+    [Fact]
+    public void Step_HeapThatBreathes_TakesDownWhatItsBedLosesOfItsHeatCapacity()
+    {
+        double[] spent = new double[HeapShape.Nodes];
+        HeapRings.Step(Level(60), Told, 600, new HeapLoad(0, 0, 0, -5, 9), default, spent);
+
+        // The outer rings have the shorter way for their air, and dry the faster.
+        Assert.All(spent[..HeapShape.Drum], s => Assert.True(s > 0, $"{s}"));
+        Assert.Equal(0, spent[HeapShape.Drum]);
+        Assert.True(spent[HeapShape.Rings - 1] > 1.2 * spent[0], $"{spent[HeapShape.Rings - 1]} and {spent[0]}");
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(280)]

@@ -26,13 +26,21 @@ public sealed class WantRuleTests
         Assert.Equal(4 * 220, WantRule.Of(Settings, 14, -5, 12).ComfortW - WantRule.Of(Settings, 15, -5, 12).ComfortW, 1e-9);
 
     [Fact]
-    public void FrostWatts_HouseAtItsMinimum_WantsLessOfTheLossAndIsPulledHarderThanForComfort()
+    public void FrostWatts_HouseAtItsMinimum_WantsItsLossAndIsPulledHarderThanForComfort()
     {
         double at = WantRule.FrostWatts(Settings, 5, -10, 0);
 
-        Assert.Equal(0.6 * 220 * (5 - -10), at, 1e-9);
+        Assert.Equal(0.8 * 220 * (5 - -10), at, 1e-9);
         Assert.Equal(8 * 220 * 0.5, WantRule.FrostWatts(Settings, 4.5, -10, 0) - at, 1e-9);
     }
+
+    // What meets 0.8 of the loss at 15 K is given up within 0.8 × 15 / 30 of a kelvin.
+    [Theory]
+    [InlineData(0.2, 0.5)]
+    [InlineData(0.4, 0)]
+    [InlineData(3, 0)]
+    public void FrostWatts_HouseAboveItsMinimum_GivesWayWithinTenthsOfAKelvin(double aboveKelvin, double share) => Assert.Equal(
+        share * WantRule.FrostWatts(Settings, 5, -10, 0), WantRule.FrostWatts(Settings, 5 + aboveKelvin, -10, 0), 1e-9);
 
     [Fact]
     public void Of_WarmHouse_WantsNothing() => Assert.Equal(0, WantRule.Of(Settings, 25, -5, 12).ComfortW);
