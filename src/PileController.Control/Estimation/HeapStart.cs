@@ -16,7 +16,7 @@ internal static class HeapStart
     /// How far from its place a probe (or the turns it lies by) is as a rule, m (common practice, no source). With more, what the
     /// model lacks in a hard draw is put down to the place of the probe near the face, where the heap is steepest.
     /// </summary>
-    public const double PlaceSigmaM = 0.015;
+    public const double PlaceSigmaM = 0.02;
 
     // How far a heap may be from what is told or usual, one standard deviation of the logarithm: demand and permeability are
     // not told at all, the cover hardly.
