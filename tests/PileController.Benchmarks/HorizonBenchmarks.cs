@@ -12,6 +12,7 @@ public class HorizonBenchmarks
     private static readonly ControlSettings Settings = new();
     private static readonly HeapShape Shape = new(Settings);
     private readonly double[] _heapC = new double[HeapShape.Nodes];
+    private readonly double[] _spentJPerM3K = new double[HeapShape.Nodes];
     private readonly double[] _outsideC = new double[(int)Settings.LookAheadHours];
     private readonly double[] _gainW = new double[(int)Settings.LookAheadHours];
 
@@ -19,6 +20,7 @@ public class HorizonBenchmarks
     public void Setup()
     {
         Array.Fill(_heapC, 55);
+        Array.Fill(_spentJPerM3K, 0.2e6);
         for (int h = 0; h < _outsideC.Length; h++)
         {
             _outsideC[h] = -6 + (4 * Math.Sin(h * Math.PI / 12));
@@ -30,7 +32,7 @@ public class HorizonBenchmarks
         new HorizonTask
         {
             Settings = Settings,
-            Heap = HeapFigures.Told(Settings, Shape),
+            Heap = HeapFigures.Told(Settings, Shape) with { SpentJPerM3K = _spentJPerM3K },
             HeapC = _heapC,
             LeastZoneC = 46,
             ReserveKelvin = 18,

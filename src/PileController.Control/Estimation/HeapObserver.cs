@@ -31,6 +31,11 @@ public static class HeapObserver
     // More heat capacity no bed loses by drying and burning, nor gains, as a share of what was told.
     private const double MostSpentShare = 0.6;
 
+    // No heap that lives is as cold as this in its hottest half, °C (common practice, no source): one that has lost more than
+    // this share of its heat capacity and is has gone quiet for good, and the next one that warms was built anew.
+    private const double QuietC = 25;
+    private const double OldShare = 0.02;
+
     // An update takes some tens of J/(m³·K).
     private const int SpentDigits = 2;
 
@@ -129,9 +134,11 @@ public static class HeapObserver
             x[i] = Math.Round(x[i], Covariance.KeptDigits);
         }
 
+        bool builtAnew = spent.Max() > OldShare * told.JPerM3K && HeapRings.ActiveZone(x, shape) < QuietC;
+        double mostSpent = builtAnew ? 0 : MostSpentShare * told.JPerM3K;
         for (int i = 0; i < Nodes; i++)
         {
-            spent[i] = Math.Clamp(Math.Round(spent[i], SpentDigits), -MostSpentShare * told.JPerM3K, MostSpentShare * told.JPerM3K);
+            spent[i] = Math.Clamp(Math.Round(spent[i], SpentDigits), -mostSpent, mostSpent);
         }
 
         double[] upper = new double[HeapBelief.UpperSize];

@@ -185,6 +185,22 @@ public sealed class HeapObserverTests
         Assert.Equal(twin.TrueZone, twin.BelievedZone, 0.9);
     }
 
+    [Theory]
+    [InlineData(60, false)]
+    [InlineData(12, true)]
+    public void Update_HeapThatHasDried_IsForgottenToHaveOnceItIsAsColdAsOneBuiltAnew(double coreC, bool forgotten)
+    {
+        double[] spent = new double[HeapShape.Nodes];
+        Array.Fill(spent, 0.2 * Told.JPerM3K, 0, HeapShape.Drum);
+        Twin twin = new(Told, coreC);
+        twin.Belief = twin.Belief with { SpentJPerM3K = spent };
+        twin.Step();
+
+        Assert.All(
+            twin.Belief.SpentJPerM3K[..HeapShape.Drum],
+            left => Assert.Equal(forgotten ? 0 : 0.2 * Told.JPerM3K, left, 0.001 * Told.JPerM3K));
+    }
+
     [Fact]
     public void Update_SameInputs_SameBits()
     {
@@ -251,12 +267,12 @@ public sealed class HeapObserverTests
         private readonly Random _noise = new(17);
         private int _steps;
 
-        public Twin(HeapFigures figures)
+        public Twin(HeapFigures figures, double coreC = 60)
         {
             _true = figures;
             for (int i = 0; i < HeapShape.Nodes; i++)
             {
-                _t[i] = i < HeapShape.Rings ? 60 - (0.14 * i * i) : 58;
+                _t[i] = i < HeapShape.Rings ? coreC - (0.14 * i * i) : coreC - 2;
             }
 
             Belief = HeapObserver.First(Settings, Shape, Read(), 5);
