@@ -14,7 +14,7 @@ namespace PileController.Control.Allocation;
 /// <param name="ThermostatOn">Baselines: the house thermostat.</param>
 /// <param name="CutOut">Baselines: the cut-out.</param>
 /// <param name="FloorNear">The heap is at its floor.</param>
-/// <param name="Recovered">The heap stands well above its floor.</param>
+/// <param name="Recovered">The heap can bear a draw again.</param>
 /// <param name="Urgent">The house stands at its minimum.</param>
 internal readonly record struct Grant(
     double WantW, double MeansW, double WaterW, double AirW, double AirReachW, Curb Curb, double SetPointC, bool OnOff,
