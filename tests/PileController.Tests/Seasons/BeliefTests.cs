@@ -19,15 +19,13 @@ public sealed class BeliefTests(ITestOutputHelper output)
     [InlineData(1.4)]
     public void Season_OuterBedHasDriedAndBurnt_ItsHeatCapacityIsKnownRingByRing(double toldShare)
     {
-        Holding holding = Midwinter(c => c with { HeapHeatCapacityJPerK = toldShare * c.HeapHeatCapacityJPerK });
+        ControlSettings standard = PileSettings.AlderBank.Control;
+        ControlSettings told = standard with { HeapHeatCapacityJPerK = toldShare * standard.HeapHeatCapacityJPerK, TickSeconds = TickSeconds };
+        Holding holding = Midwinter(told);
         Heap heap = holding.Plant.Heap;
         HeapState state = heap.Snapshot();
-        HeapShape shape = new(PileSettings.AlderBank.Control);
-        HeapFigures believed = holding.Memory.Estimator.Belief!.Learned(
-            HeapFigures.Told(PileSettings.AlderBank.Control with
-            {
-                HeapHeatCapacityJPerK = toldShare * PileSettings.AlderBank.Control.HeapHeatCapacityJPerK,
-            }, shape));
+        HeapShape shape = new(told);
+        HeapFigures believed = holding.Memory.Estimator.Belief!.Learned(HeapFigures.Told(told, shape));
         double least = double.PositiveInfinity;
         double most = 0;
         for (int shell = 0; shell < heap.Grid.CentreM.Length; shell++)
@@ -49,15 +47,14 @@ public sealed class BeliefTests(ITestOutputHelper output)
         Assert.True(least < 0.8 * most, "The bed has not dried unevenly enough to tell.");
     }
 
-    private static Holding Midwinter(Func<ControlSettings, ControlSettings> told)
+    private static Holding Midwinter(ControlSettings told)
     {
         PileSettings settings = PileSettings.AlderBank;
         const string file = "new-york-daily-2012-2013.csv";
         using StreamReader reader = new(Path.Combine(AppContext.BaseDirectory, "Weather", file));
         WeatherSeries weather = WeatherFile.Read(reader, file, HoldingBuild.Place(settings));
         const int days = 85;
-        SeasonPlan plan = SeasonPlanning.Of(
-            settings, told(settings.Control) with { TickSeconds = TickSeconds }, weather, new DateOnly(2012, 11, 1), days);
+        SeasonPlan plan = SeasonPlanning.Of(settings, told, weather, new DateOnly(2012, 11, 1), days);
         Holding holding = new(plan.Build, plan.Control, plan.Rig, weather, plan.OffsetMinutes, plan.StartUtcMilliseconds, 30);
         for (int i = 0; i < days * 86_400 / TickSeconds; i++)
         {
