@@ -68,11 +68,11 @@ public static class Controller
         GuardNeed guard = GuardRule.Step(settings, memory.Guard, weather, dwelling, forecast, at);
         (Course course, long lookedAt) =
             HorizonRule.Step(settings, memory, estimate, estimator, weather, dwelling, forecast, guard.Joules, at);
-        Reach reach = Reach.Of(settings, sound, estimate, house);
+        BatteryLeave battery = BatteryRule.Of(settings, sound);
+        Reach reach = Reach.Of(settings, sound, estimate, house, memory.Regulators, battery.Briskness);
         Grant grant = settings.Policy == DrawPolicy.Means
             ? MeansPolicy.Decide(
-                settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, BatteryRule.ComfortShare(settings, sound),
-                guard.Joules)
+                settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, battery, guard.Joules)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(

@@ -6,7 +6,8 @@ namespace PileController.Control.Allocation;
 
 /// <summary>
 /// The controller's own rule: frost first, comfort second, both within the means. Water carries what it can; air takes
-/// what is left over: all it can when the house stands near its minimum, gently for comfort.
+/// what is left over. Against frost both go as hard as they can, for comfort gently. With an estimate that is not to be trusted
+/// comfort leaves a good deal more in the heap.
 /// </summary>
 internal static class MeansPolicy
 {
@@ -18,16 +19,15 @@ internal static class MeansPolicy
 
     public static Grant Decide(
         ControlSettings settings, in HeapEstimate estimate, double leastZoneC, in Reach reach, double houseC, double outsideC, in Instant at,
-        in Course course, double powerShare, double guardJ)
+        in Course course, in BatteryLeave battery, double guardJ)
     {
         double reserve = SeasonReserve.Kelvin(settings, at);
         double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, WantRule.BankMostKelvin);
         HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
         HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve, guardJ);
         double frost = Math.Min(want.FrostW, means.FrostW);
-        // With too few probes to trust the estimate, frost is kept out and no more is risked.
-        double borne = estimate.Trusted && course.Comfort ? Math.Min(want.ComfortW, means.ComfortW) : 0;
-        double comfort = powerShare * borne;
+        double borne = course.Comfort ? Math.Min(want.ComfortW, means.ComfortW) : 0;
+        double comfort = battery.ComfortShare * borne;
         double granted = Math.Max(frost, comfort);
         bool floorNear = means.FrostW <= 0;
         bool recovered = means.FrostW >= RecoveredWatts;
@@ -36,18 +36,18 @@ internal static class MeansPolicy
             granted = 0;
         }
 
-        double water = Math.Min(granted, reach.WaterW);
-        double left = Math.Max(granted, estimate.Lit ? BatteryRule.AirShare(settings, reach, powerShare) * borne : 0) - water;
-        double mostAir = frost - water >= LeastAirWatts ? reach.AirW : MeansRule.ComfortAirShare(settings) * reach.AirW;
+        double water = Math.Min(granted, Math.Max(Math.Min(frost, reach.WaterW), reach.GentleWaterW));
+        double left = Math.Max(granted, estimate.Lit ? BatteryRule.AirShare(settings, reach, battery) * borne : 0) - water;
+        double mostAir = frost - water >= LeastAirWatts ? reach.AirW : reach.GentleAirW;
         double air = left >= LeastAirWatts ? Math.Min(left, mostAir) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
             : want.ComfortW <= 0 ? Curb.NoWant
-            : !estimate.Trusted ? Curb.Probes
+            : !estimate.Trusted && borne <= 0 ? Curb.Probes
             : floorNear ? Curb.Floor
             : granted >= want.ComfortW - 1 ? (water + air < granted - 1 ? Curb.Reach : Curb.None)
             : want.FrostW > means.FrostW ? Curb.Means
             : water + air < granted - 1 ? Curb.Reach
-            : course.Comfort && powerShare < 1 && means.ComfortW > 0 ? Curb.Power
+            : course.Comfort && battery.ComfortShare < 1 && means.ComfortW > 0 ? Curb.Power
             : Curb.Saving;
         return new Grant(
             want.ComfortW, means.FrostW, water, air, reach.AirW, curb, want.SetPointC, false, false, false, floorNear, recovered,

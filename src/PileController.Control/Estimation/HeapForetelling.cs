@@ -85,7 +85,11 @@ internal static class HeapForetelling
         p[HeapShape.Sleeve * (N + 1)] += ((RingDriftK * RingDriftK) * days) + (SleeveDriftK * SleeveDriftK * drawing);
         p[HeapShape.Drum * (N + 1)] += ((RingDriftK * RingDriftK) * days) + (DrumDriftK * DrumDriftK * drawing);
         double blowing = Math.Clamp(load.DuctWatts / WholeDuctW, 0, 1) * 24 * days;
-        p[told.Shape.DuctRing * (N + 1)] += DuctDriftK * DuctDriftK * blowing;
+        for (int i = 0; i < HeapShape.Rings; i++)
+        {
+            p[i * (N + 1)] += DuctDriftK * DuctDriftK * blowing * told.Shape.DuctShare[i];
+        }
+
         for (int i = 0; i < HeapBelief.Figures; i++)
         {
             p[(HeapBelief.FirstFigure + i) * (N + 1)] += FigureDrift[i] * FigureDrift[i] * days;

@@ -57,6 +57,7 @@ public static class HeapRings
         ReadOnlySpan<double> volume = shape.VolumeM3;
         ReadOnlySpan<double> face = shape.FaceM;
         ReadOnlySpan<double> planM2 = shape.PlanM2;
+        ReadOnlySpan<double> duct = shape.DuctShare;
         Span<double> ratio = stackalloc double[n];
         double cover = p.CoverM2KPerW + FilmM2KPerW;
         double inverse = 1 / seconds;
@@ -125,11 +126,7 @@ public static class HeapRings
                 value += toRing * sleeveValue;
             }
 
-            if (i == shape.DuctRing)
-            {
-                value -= load.DuctWatts;
-            }
-
+            value -= load.DuctWatts * duct[i];
             double scale = 1 / (diagonal - (left * lastRatio));
             value = (value + (left * last)) * scale;
             lastRatio = right * scale;

@@ -35,6 +35,7 @@ public sealed class HeapShape
     private readonly double[] _faceM = new double[Rings];
     private readonly double[] _draughtPerM = new double[Rings];
     private readonly double[] _outness = new double[Rings];
+    private readonly double[] _ductShare = new double[Rings];
 
     /// <summary>Cuts a heap.</summary>
     /// <param name="settings">What is told of it.</param>
@@ -77,6 +78,7 @@ public sealed class HeapShape
         SideM2 = 2 * Math.PI * RadiusM * HeightM;
         RimM = RadiusM - CentreM(Rings - 1);
         DuctRing = RingAt(settings.DuctRadiusM);
+        ShareDucts(settings.DuctRadiusM);
         SleeveM3 = settings.CoilWPerK > 0 ? SleeveShare * _volumeM3[CoilRing] : 0.01 * _volumeM3[CoilRing];
         _volumeM3[CoilRing] -= SleeveM3;
     }
@@ -114,6 +116,12 @@ public sealed class HeapShape
     /// <summary>The ring the ducts lie in.</summary>
     public int DuctRing { get; }
 
+    /// <summary>
+    /// Share of the ducts' draw that each ring bears: all that is drawn between the middles of two rings is drawn from both, the
+    /// more from the nearer, or the cold would stand half a ring from where it is.
+    /// </summary>
+    public ReadOnlySpan<double> DuctShare => _ductShare;
+
     /// <summary>Areas of the rings seen from above, the sleeve's within its ring, m².</summary>
     public ReadOnlySpan<double> PlanM2 => _planM2;
 
@@ -148,5 +156,18 @@ public sealed class HeapShape
         }
 
         return ring;
+    }
+
+    private void ShareDucts(double radiusM)
+    {
+        int inner = 0;
+        while (inner < Rings - 2 && radiusM > CentreM(inner + 1))
+        {
+            inner++;
+        }
+
+        double outward = Math.Clamp((radiusM - CentreM(inner)) / (CentreM(inner + 1) - CentreM(inner)), 0, 1);
+        _ductShare[inner] = 1 - outward;
+        _ductShare[inner + 1] = outward;
     }
 }

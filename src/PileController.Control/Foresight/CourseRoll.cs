@@ -1,6 +1,7 @@
 using PileController.Control.Estimation;
 using PileController.Control.Means;
 using PileController.Control.Metering;
+using PileController.Control.Regulation;
 using PileController.Physics;
 using PileController.Physics.Plants;
 
@@ -41,6 +42,9 @@ internal static class CourseRoll
     // shares on seasons of the simulated holding).
     private const double LaterShare = 1;
 
+    // How far the battery will be charged in the hours ahead is not foretold: comfort goes as it mostly does.
+    private const double UsualBriskness = 1.0 / 3;
+
     /// <summary>What a course comes to.</summary>
     /// <param name="task">Where it begins.</param>
     /// <param name="course">The course.</param>
@@ -55,6 +59,7 @@ internal static class CourseRoll
         HouseState house = task.HouseNow;
         double fullWPerK = settings.MostFlowLitresPerMinute * WaterWPerKPerLitreMinute;
         double ductWPerK = DuctWPerK(settings);
+        double gentle = settings.DuctWPerK > 0 ? BlowerRegulator.GentleDuty(UsualBriskness) : 0;
         double capacity = Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK;
         double minimum = settings.HouseMinimumC;
         double zone = HeapRings.ActiveZone(t, shape);
@@ -82,7 +87,7 @@ internal static class CourseRoll
             double share = reach > 0 ? Math.Min(1, granted / reach) : 0;
             double left = granted - (share * reach);
             double duct = Math.Max(0, ductWPerK * (t[shape.DuctRing] - house.AirC));
-            double mostAir = frost > share * reach ? duct : MeansRule.ComfortAirShare(settings) * duct;
+            double mostAir = frost > share * reach ? duct : gentle * duct;
             double air = left > 0 ? Math.Min(left, mostAir) : 0;
             HeapStep step = HeapRings.Step(
                 t, heap, HourSeconds, new HeapLoad(0, 0, air, outside, settings.House.GroundC),

@@ -19,7 +19,7 @@ public static class MeansRule
 {
     // What the draw takes on after it is told to stop, and what the roll to rest foretells too little (from seasons of the
     // simulated heap, one told 40 % more than it holds among them).
-    private const double AfterfallKelvin = 0.15;
+    private const double AfterfallKelvin = 0.2;
 
     // Beyond that a heap would keep back for the guard what the guard will never ask.
     private const double MostGuardKelvin = 5;
@@ -30,15 +30,14 @@ public static class MeansRule
     /// <summary>Comfort takes what lies above the season's reserve within half a day, h.</summary>
     internal const double ComfortHours = 12;
 
-    // A blower's power goes with the cube of its duty, so a gentle draw costs a dark week's battery little; and a hot autumn
-    // heap drawn on by the ducts too burns less of its fuel and steams away less of its water before the cold comes (share
-    // from seasons of the simulated heap).
-    private const double GentleAirShare = 0.4;
-
     // With an estimate that is not to be trusted the reserve is spent over this share of the look-ahead, and a little more
     // of it is kept.
     private const double DoubtPace = 0.3;
     private const double DoubtKelvin = 1.5;
+
+    // In doubt comfort leaves so much more, K: a hot autumn heap that stood idle for a probe half a degree off would burn the
+    // fuel of the coldest weeks.
+    private const double DoubtReserveKelvin = 8;
 
     // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
     private const double FullTrustKelvin = 8;
@@ -59,7 +58,8 @@ public static class MeansRule
             ? FrostWatts(capacity, above)
             : capacity * above / (Math.Max(FrostHours, DoubtPace * settings.LookAheadHours) * 3600);
         double frost = Math.Max(0, net + spent);
-        double spare = estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin;
+        double doubt = estimate.Trusted ? 0 : DoubtReserveKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
+        double spare = estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin - doubt;
         double comfort = spare <= 0 ? 0 : Math.Max(0, estimate.GenerationWatts + (capacity * spare / (ComfortHours * 3600)));
         return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
     }
@@ -72,9 +72,6 @@ public static class MeansRule
     // What the guard takes for the lines comes out of the heap, however low it stands: it has to be there.
     private static double GuardKelvin(ControlSettings settings, double guardJ) =>
         Math.Clamp(guardJ / (Estimator.BodyCapacityShare * settings.HeapHeatCapacityJPerK), 0, MostGuardKelvin);
-
-    /// <summary>Share of what the ducts could give that may go to comfort: none of air that is drawn through the heap, since it dries it.</summary>
-    internal static double ComfortAirShare(ControlSettings settings) => settings.DuctWPerK > 0 ? GentleAirShare : 0;
 
     /// <summary>What may be drawn against frost of the heat stored so far above the margin, W.</summary>
     /// <param name="capacityJPerK">Heat capacity of the inner body, J/K.</param>

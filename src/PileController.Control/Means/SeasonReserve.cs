@@ -18,6 +18,9 @@ public static class SeasonReserve
     private const double FallFrom = 20;
     private const double FallTo = 40;
 
+    // The reserve that is told is meant for a house that loses so much for each joule its heap holds, W/J: Alder Bank's.
+    private const double UsualLossPerHeap = 220 / 2.6e7;
+
     /// <summary>The reserve for comfort at a moment, K above the floor.</summary>
     /// <param name="settings">Its two ends, and the latitude: south of the equator the year is turned.</param>
     /// <param name="at">The moment.</param>
@@ -25,8 +28,15 @@ public static class SeasonReserve
     {
         ArgumentNullException.ThrowIfNull(settings);
         double share = Share(at.Utc.DayOfYear + (settings.LatitudeDegrees < 0 ? 0.5 * DaysAYear : 0));
-        return settings.ComfortReserveKelvin
-            + (share * Math.Max(0, settings.MidwinterReserveKelvin - settings.ComfortReserveKelvin));
+        double comfort = ComfortKelvin(settings);
+        return comfort + (share * Math.Max(0, settings.MidwinterReserveKelvin - comfort));
+    }
+
+    // The same reserve lasts a leaky house, or a small heap, for fewer cold hours: there it is the larger.
+    private static double ComfortKelvin(ControlSettings settings)
+    {
+        double lossPerHeap = settings.HeapHeatCapacityJPerK > 0 ? settings.HouseLossWPerK / settings.HeapHeatCapacityJPerK : 0;
+        return settings.ComfortReserveKelvin * Math.Max(1, lossPerHeap / UsualLossPerHeap);
     }
 
     private static double Share(double dayOfYear)

@@ -9,8 +9,18 @@ internal static class BlowerRegulator
     private const double LeastDuty = 0.3;
     private const double StartWatts = 150;
 
+    // Comfort goes gently: from the first where the battery is short to the second where it is full. A hot autumn heap drawn on
+    // by the ducts too burns less of its fuel and steams away less of its water before the cold comes (from seasons of the
+    // simulated heap).
+    private const double GentlestDuty = 0.35;
+    private const double BriskestDuty = 0.5;
+
     // The probe in the duct lags by about this.
     private const double YieldSmoothSeconds = 60;
+
+    /// <summary>Duty at which the blower runs for comfort, 0 to 1.</summary>
+    /// <param name="briskness">How hard it may be driven, 0 to 1.</param>
+    public static double GentleDuty(double briskness) => GentlestDuty + (briskness * (BriskestDuty - GentlestDuty));
 
     /// <summary>One tick. Returns the duty asked for, 0 when the blower is to stand.</summary>
     /// <param name="settings">Limits.</param>

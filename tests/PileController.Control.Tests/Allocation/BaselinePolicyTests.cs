@@ -53,7 +53,7 @@ public sealed class BaselinePolicyTests
     {
         RigReadings blind = Sound.Readings.Without(Channel.HeapTurns);
         Grant grant = BaselinePolicy.Decide(
-            new ControlSettings { Policy = DrawPolicy.Cutout }, new RegulatorMemory { CutOut = open }, blind, Lit, new Reach(9000, 0), 4, 3);
+            new ControlSettings { Policy = DrawPolicy.Cutout }, new RegulatorMemory { CutOut = open }, blind, Lit, new Reach(9000, 0, 9000, 0), 4, 3);
 
         Assert.Equal(open, grant.CutOut);
     }
@@ -66,11 +66,11 @@ public sealed class BaselinePolicyTests
     public void Decide_NotLit_DrawsNothing(DrawPolicy policy)
     {
         Grant grant = BaselinePolicy.Decide(
-            new ControlSettings { Policy = policy }, default, Sound.Readings, Lit with { Lit = false }, new Reach(9000, 0), 0, 3);
+            new ControlSettings { Policy = policy }, default, Sound.Readings, Lit with { Lit = false }, new Reach(9000, 0, 9000, 0), 0, 3);
 
         Assert.Equal((0, Curb.NotLit), (grant.TotalW, grant.Curb));
     }
 
     private static Grant Decide(DrawPolicy policy, RegulatorMemory memory, double turns, double house, double hour) => BaselinePolicy.Decide(
-        new ControlSettings { Policy = policy, CutoutOffC = 35, CutoutOnC = 45 }, memory, Sound.Readings.With(Channel.HeapTurns, turns), Lit, new Reach(9000, 0), house, hour);
+        new ControlSettings { Policy = policy, CutoutOffC = 35, CutoutOnC = 45 }, memory, Sound.Readings.With(Channel.HeapTurns, turns), Lit, new Reach(9000, 0, 9000, 0), house, hour);
 }

@@ -8,9 +8,8 @@ namespace PileController.Control.Tests.Allocation;
 public sealed class MeansPolicyTests
 {
     private static readonly ControlSettings Settings = new() { Confidence = 0.5 };
-    private static readonly ControlSettings Ducts = Settings with { DuctWPerK = 20 };
     private static readonly Instant Autumn = new(new DateTimeOffset(2025, 11, 10, 3, 0, 0, TimeSpan.Zero).ToUnixTimeMilliseconds(), 0, 0);
-    private static readonly Reach Wide = new(20_000, 2000);
+    private static readonly Reach Wide = new(20_000, 2000, 20_000, 800);
 
     [Fact]
     public void Decide_WarmHeapAndSmallWant_GivesAllThatIsWanted()
@@ -71,32 +70,39 @@ public sealed class MeansPolicyTests
     }
 
     [Fact]
-    public void Decide_EstimateNotTrusted_GivesAgainstFrostOnly()
+    public void Decide_EstimateNotTrusted_GivesForComfortOnlyWhereTheHeapSeemsFarAboveItsFloor()
     {
-        Grant cool = Decide(Heap(62, 1000) with { Trusted = false }, house: 9, outside: 6);
-        Grant frost = Decide(Heap(62, 1000) with { Trusted = false }, house: 5, outside: 0);
+        HeapEstimate doubted = Heap(56, 0) with { Trusted = false };
+        Grant cool = Decide(doubted, house: 9, outside: 6);
+        Grant unsure = Decide(Heap(62, 0) with { Trusted = false, UncertaintyKelvin = 4 }, 9, 6, settings: Settings with { Confidence = 0.95 });
+        Grant hot = Decide(Heap(62, 0) with { Trusted = false }, house: 9, outside: 6);
+        Grant frost = Decide(doubted, house: 5, outside: 0);
 
         Assert.Equal((0, Curb.Probes), (cool.TotalW, cool.Curb));
+        Assert.Equal((0, Curb.Probes), (unsure.TotalW, unsure.Curb));
+        Assert.True(Decide(Heap(56, 0), house: 9, outside: 6).TotalW > 0);
+        Assert.True(hot.TotalW > 0);
         Assert.True(frost.TotalW > 0);
     }
 
     [Fact]
     public void Decide_WaterReachesTooLittle_AirTakesTheRestNearTheMinimum()
     {
-        Grant near = Decide(Heap(60, 1000), house: 4, outside: -10, new Reach(800, 500));
+        Grant near = Decide(Heap(60, 1000), house: 4, outside: -10, new Reach(800, 500, 800, 200));
 
         Assert.Equal(800, near.WaterW);
         Assert.Equal(500, near.AirW);
     }
 
     [Fact]
-    public void Decide_WaterReachesTooLittleForComfort_AirHelpsGentlyButNeverThroughTheHeap()
+    public void Decide_Comfort_GoesGentlyAndFrostAsHardAsItCan()
     {
-        Grant closed = Decide(Heap(60, 2000), house: 9, outside: 0, new Reach(800, 2000), settings: Ducts);
-        Grant through = Decide(Heap(60, 2000), house: 9, outside: 0, new Reach(800, 2000), settings: Ducts with { DuctWPerK = 0 });
+        Reach reach = new(800, 2000, 600, 700);
+        Grant comfort = Decide(Heap(60, 2000), house: 9, outside: 0, reach);
+        Grant frost = Decide(Heap(60, 2000), house: 4, outside: -10, reach);
 
-        Assert.Equal((800, 800), (closed.WaterW, closed.AirW));
-        Assert.Equal((800, 0), (through.WaterW, through.AirW));
+        Assert.Equal((600, 700, Curb.Reach), (comfort.WaterW, comfort.AirW, comfort.Curb));
+        Assert.Equal((800, 2000), (frost.WaterW, frost.AirW));
     }
 
     [Fact]
@@ -104,8 +110,8 @@ public sealed class MeansPolicyTests
     {
         double asked = Decide(Heap(60, 0), house: 4, outside: -10).TotalW;
 
-        Assert.Equal(0, Decide(Heap(60, 0), 4, -10, new Reach(asked - 149, 500)).AirW);
-        Assert.Equal(151, Decide(Heap(60, 0), 4, -10, new Reach(asked - 151, 500)).AirW, 1e-9);
+        Assert.Equal(0, Decide(Heap(60, 0), 4, -10, new Reach(asked - 149, 500, 0, 0)).AirW);
+        Assert.Equal(151, Decide(Heap(60, 0), 4, -10, new Reach(asked - 151, 500, 0, 0)).AirW, 1e-9);
     }
 
     [Fact]
@@ -123,8 +129,8 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_BatteryLow_KeepsItForFrost()
     {
-        Grant comfort = Decide(Heap(62, 1000), 9, 6, Wide, power: 0);
-        Grant frost = Decide(Heap(62, 1000), 4, -10, Wide, power: 0);
+        Grant comfort = Decide(Heap(62, 1000), 9, 6, Wide, battery: default(BatteryLeave));
+        Grant frost = Decide(Heap(62, 1000), 4, -10, Wide, battery: default(BatteryLeave));
 
         Assert.Equal((0, Curb.Power), (comfort.TotalW, comfort.Curb));
         Assert.True(frost.TotalW > 1000);
@@ -133,10 +139,11 @@ public sealed class MeansPolicyTests
     [Fact]
     public void Decide_BatteryShort_SparesTheAirWhereThePumpKnowsFullPowerOnly()
     {
-        Reach reach = new(1500, 2000);
-        Grant gentle = Decide(Heap(60, 2000), 9, 0, reach, power: 0.1, settings: Ducts);
-        Grant relay = Decide(Heap(60, 2000), 9, 0, reach, power: 0.1, settings: Ducts with { Drive = PumpDrive.OnOff });
-        Grant empty = Decide(Heap(60, 2000), 9, 0, reach, power: 0, settings: Ducts with { Drive = PumpDrive.OnOff });
+        Reach reach = new(1500, 2000, 1500, 800);
+        BatteryLeave low = new(0.1, 1, 0.5);
+        Grant gentle = Decide(Heap(60, 2000), 9, 0, reach, battery: low);
+        Grant relay = Decide(Heap(60, 2000), 9, 0, reach, battery: low, settings: Settings with { Drive = PumpDrive.OnOff });
+        Grant empty = Decide(Heap(60, 2000), 9, 0, reach, battery: default(BatteryLeave), settings: Settings with { Drive = PumpDrive.OnOff });
 
         Assert.Equal(gentle.WaterW, relay.WaterW);
         Assert.Equal((0, 800), (gentle.AirW, relay.AirW));
@@ -159,9 +166,9 @@ public sealed class MeansPolicyTests
         Assert.True(Decide(Heap(53, 1000), house: 12.5, outside: 10).WantW > Decide(Heap(49, 1000), house: 12.5, outside: 10).WantW);
 
     private static Grant Decide(
-        HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, double power = 1,
+        HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, BatteryLeave? battery = null,
         ControlSettings? settings = null) =>
-        MeansPolicy.Decide(settings ?? Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, power, 0);
+        MeansPolicy.Decide(settings ?? Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, battery ?? BatteryLeave.All, 0);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }

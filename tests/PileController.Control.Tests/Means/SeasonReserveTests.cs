@@ -39,6 +39,20 @@ public sealed class SeasonReserveTests
     public void Kelvin_MidwinterSetBelowTheRest_IsTheRestAllYear() =>
         Assert.Equal(4, SeasonReserve.Kelvin(North with { MidwinterReserveKelvin = 0 }, At("2026-01-15")));
 
+    [Fact]
+    public void Kelvin_HouseThatLosesMuchForItsHeap_KeepsAsManyColdHours()
+    {
+        ControlSettings leaky = North with { HouseLossWPerK = 1.5 * North.HouseLossWPerK };
+        ControlSettings small = North with { HeapHeatCapacityJPerK = 0.5 * North.HeapHeatCapacityJPerK };
+        ControlSettings tight = North with { HouseLossWPerK = 0.5 * North.HouseLossWPerK };
+
+        Assert.Equal(6, SeasonReserve.Kelvin(leaky, At("2025-11-15")), 1e-9);
+        Assert.Equal(8, SeasonReserve.Kelvin(small, At("2025-11-15")), 1e-9);
+        Assert.Equal(4, SeasonReserve.Kelvin(tight, At("2025-11-15")), 1e-9);
+        Assert.Equal(18, SeasonReserve.Kelvin(leaky, At("2026-01-15")), 1e-9);
+        Assert.Equal(0, SeasonReserve.Kelvin(leaky with { ComfortReserveKelvin = 0 }, At("2025-11-15")));
+    }
+
     private static Instant At(string day, int later = 0) => new(
         new DateTimeOffset(DateTime.Parse(day, System.Globalization.CultureInfo.InvariantCulture), TimeSpan.Zero).AddDays(later).ToUnixTimeMilliseconds(), 0, 0);
 }
