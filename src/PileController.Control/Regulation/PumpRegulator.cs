@@ -28,8 +28,8 @@ internal static class PumpRegulator
     // the curve is off by a tenth.
     private const double PacePerSecond = 0.003;
 
-    // Comfort runs a pump that knows its duty at its least, and by so much faster where the battery is full: half as fast again
-    // takes more than three times the power, and brings a twentieth more (from seasons of the simulated heap).
+    // Comfort runs a pump that knows its duty at its least, and by so much faster where the battery is full. That takes nearly
+    // three times the power and brings little more, since the bed round the pipe cools with it (from seasons of the simulated heap).
     private const double BriskDuty = 0.15;
 
     // A valve is not moved for less than this share of the flow.
