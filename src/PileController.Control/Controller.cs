@@ -3,6 +3,7 @@ using PileController.Control.Decisions;
 using PileController.Control.Estimation;
 using PileController.Control.Foresight;
 using PileController.Control.Interlocks;
+using PileController.Control.Means;
 using PileController.Control.Metering;
 using PileController.Control.Modes;
 using PileController.Control.Readings;
@@ -72,7 +73,8 @@ public static class Controller
         Reach reach = Reach.Of(settings, sound, estimate, house, memory.Regulators, battery.Briskness);
         Grant grant = settings.Policy == DrawPolicy.Means
             ? MeansPolicy.Decide(
-                settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, battery, guard.Joules)
+                settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, battery,
+                SeasonReserve.Kelvin(settings, at, weather.Learned.SlowC), guard.Joules)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(

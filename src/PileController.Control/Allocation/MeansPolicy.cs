@@ -19,12 +19,11 @@ internal static class MeansPolicy
 
     public static Grant Decide(
         ControlSettings settings, in HeapEstimate estimate, double leastZoneC, in Reach reach, double houseC, double outsideC, in Instant at,
-        in Course course, in BatteryLeave battery, double guardJ)
+        in Course course, in BatteryLeave battery, double reserveKelvin, double guardJ)
     {
-        double reserve = SeasonReserve.Kelvin(settings, at);
-        double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserve, 0, WantRule.BankMostKelvin);
+        double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin, 0, WantRule.BankMostKelvin);
         HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
-        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserve, guardJ);
+        HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserveKelvin, guardJ);
         double frost = Math.Min(want.FrostW, means.FrostW);
         double borne = course.Comfort ? Math.Min(want.ComfortW, means.ComfortW) : 0;
         double comfort = battery.ComfortShare * borne;

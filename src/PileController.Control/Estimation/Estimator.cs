@@ -26,7 +26,7 @@ public static class Estimator
     // which the heap proves unlike the one told: rings tell such a heap less well. With these the band that should hold 95 %
     // holds 98 % of the time in seasons of sixteen rigs, and 95 % in twelve with the heap drawn from its spreads.
     private const double CutKelvin = 0.15;
-    private const double UnlikeKelvin = 0.25;
+    private const double UnlikeKelvin = 0.4;
 
     // An estimate less sure than this is none, K.
     private const double MostSigmaKelvin = 4;

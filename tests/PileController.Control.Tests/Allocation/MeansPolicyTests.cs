@@ -168,7 +168,7 @@ public sealed class MeansPolicyTests
     private static Grant Decide(
         HeapEstimate heap, double house, double outside, Reach? reach = null, Course? course = null, BatteryLeave? battery = null,
         ControlSettings? settings = null) =>
-        MeansPolicy.Decide(settings ?? Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, battery ?? BatteryLeave.All, 0);
+        MeansPolicy.Decide(settings ?? Settings, heap, heap.ActiveZoneCelsius, reach ?? Wide, house, outside, Autumn, course ?? Course.Usual, battery ?? BatteryLeave.All, 4, 0);
 
     private static HeapEstimate Heap(double zone, double net) => new(zone, zone, zone, 0, net, 0, 0, true, true);
 }

@@ -4,6 +4,8 @@ namespace PileController.Control.Tests.Means;
 
 public sealed class SeasonReserveTests
 {
+    private const double Mild = 8;
+
     private static readonly ControlSettings North = new() { ComfortReserveKelvin = 4, MidwinterReserveKelvin = 18 };
     private static readonly ControlSettings South = North with { LatitudeDegrees = -38 };
 
@@ -15,21 +17,21 @@ public sealed class SeasonReserveTests
     [InlineData("2026-03-01", 4)]
     [InlineData("2026-07-15", 4)]
     public void Kelvin_InTheNorth_StandsHighInTheColdestWeeks(string day, double expected) =>
-        Assert.Equal(expected, SeasonReserve.Kelvin(North, At(day)), 1e-9);
+        Assert.Equal(expected, SeasonReserve.Kelvin(North, At(day), Mild), 1e-9);
 
     [Theory]
     [InlineData("2026-07-20", 18)]
     [InlineData("2026-01-15", 4)]
     public void Kelvin_InTheSouth_TheYearIsTurned(string day, double expected) =>
-        Assert.Equal(expected, SeasonReserve.Kelvin(South, At(day)), 1e-9);
+        Assert.Equal(expected, SeasonReserve.Kelvin(South, At(day), Mild), 1e-9);
 
     [Fact]
     public void Kelvin_FromDayToDay_NeverLeaps()
     {
         for (int day = 0; day < 730; day++)
         {
-            double today = SeasonReserve.Kelvin(North, At("2025-01-01", day));
-            double tomorrow = SeasonReserve.Kelvin(North, At("2025-01-01", day + 1));
+            double today = SeasonReserve.Kelvin(North, At("2025-01-01", day), Mild);
+            double tomorrow = SeasonReserve.Kelvin(North, At("2025-01-01", day + 1), Mild);
             Assert.True(Math.Abs(tomorrow - today) <= 4.5, $"day {day}: {today} K, then {tomorrow} K");
             Assert.InRange(today, 4, 18);
         }
@@ -37,7 +39,7 @@ public sealed class SeasonReserveTests
 
     [Fact]
     public void Kelvin_MidwinterSetBelowTheRest_IsTheRestAllYear() =>
-        Assert.Equal(4, SeasonReserve.Kelvin(North with { MidwinterReserveKelvin = 0 }, At("2026-01-15")));
+        Assert.Equal(4, SeasonReserve.Kelvin(North with { MidwinterReserveKelvin = 0 }, At("2026-01-15"), Mild));
 
     [Fact]
     public void Kelvin_HouseThatLosesMuchForItsHeap_KeepsAsManyColdHours()
@@ -46,12 +48,20 @@ public sealed class SeasonReserveTests
         ControlSettings small = North with { HeapHeatCapacityJPerK = 0.5 * North.HeapHeatCapacityJPerK };
         ControlSettings tight = North with { HouseLossWPerK = 0.5 * North.HouseLossWPerK };
 
-        Assert.Equal(6, SeasonReserve.Kelvin(leaky, At("2025-11-15")), 1e-9);
-        Assert.Equal(8, SeasonReserve.Kelvin(small, At("2025-11-15")), 1e-9);
-        Assert.Equal(4, SeasonReserve.Kelvin(tight, At("2025-11-15")), 1e-9);
-        Assert.Equal(18, SeasonReserve.Kelvin(leaky, At("2026-01-15")), 1e-9);
-        Assert.Equal(0, SeasonReserve.Kelvin(leaky with { ComfortReserveKelvin = 0 }, At("2025-11-15")));
+        Assert.Equal(6, SeasonReserve.Kelvin(leaky, At("2025-11-15"), Mild), 1e-9);
+        Assert.Equal(8, SeasonReserve.Kelvin(small, At("2025-11-15"), Mild), 1e-9);
+        Assert.Equal(4, SeasonReserve.Kelvin(tight, At("2025-11-15"), Mild), 1e-9);
+        Assert.Equal(18, SeasonReserve.Kelvin(leaky, At("2026-01-15"), Mild), 1e-9);
+        Assert.Equal(0, SeasonReserve.Kelvin(leaky with { ComfortReserveKelvin = 0 }, At("2025-11-15"), Mild));
     }
+
+    [Theory]
+    [InlineData(8, 4)]
+    [InlineData(5, 4)]
+    [InlineData(2, 7)]
+    [InlineData(-20, 12)]
+    public void Kelvin_WinterThatHasComeEarly_KeepsMore(double lastDaysC, double expected) =>
+        Assert.Equal(expected, SeasonReserve.Kelvin(North with { HouseMinimumC = 5 }, At("2025-11-15"), lastDaysC), 1e-9);
 
     private static Instant At(string day, int later = 0) => new(
         new DateTimeOffset(DateTime.Parse(day, System.Globalization.CultureInfo.InvariantCulture), TimeSpan.Zero).AddDays(later).ToUnixTimeMilliseconds(), 0, 0);
