@@ -18,7 +18,7 @@ public enum Curb
     /// <summary>The heap's floor: it is left to recover.</summary>
     Floor,
 
-    /// <summary>The coil and the water in it can carry no more.</summary>
+    /// <summary>Coil and ducts can carry no more, or for comfort no more as gently as they go.</summary>
     Reach,
 
     /// <summary>A minimum rest or run time.</summary>

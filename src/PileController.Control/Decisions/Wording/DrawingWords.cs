@@ -48,7 +48,7 @@ internal static class DrawingWords
             Curb.NoWant => "it wants no more heat, and the draw ends with its least run time",
             Curb.Means => bears,
             Curb.Saving => $"{bears}, but all beyond {figures.Watts(decision.GrantWatts)} is kept for a colder hour",
-            Curb.Reach => $"the turns can give no more now, though {bears}",
+            Curb.Reach => $"the turns give no more at this pace, though {bears}",
             Curb.Floor => $"the heap is near its floor of {floor}",
             Curb.Probes => "too few probes in the heap are believed, so heat is given against frost only",
             Curb.Power => "the battery is low, so the water is held off",
