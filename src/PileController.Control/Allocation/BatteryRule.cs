@@ -3,7 +3,7 @@ using PileController.Control.Regulation;
 
 namespace PileController.Control.Allocation;
 
-/// <summary>What the battery leaves for comfort: its last part is kept for frost.</summary>
+/// <summary>What the battery leaves for comfort, whose last part is kept for frost, and for the blower against frost.</summary>
 internal static class BatteryRule
 {
     // Above the voltage that holds the blower off, V: from the first comfort gets nothing, from the second all. At rest a
@@ -21,12 +21,17 @@ internal static class BatteryRule
     private const double GentlestV = 0.4;
     private const double BriskestV = 0.8;
 
+    // Against frost the blower eases off just above the voltage that holds it off: what it takes at full duty would keep the
+    // pump going for hours, and to be held off until the battery has recovered costs the whole night.
+    private const double NoFrostAirV = 0.02;
+    private const double AllFrostAirV = 0.12;
+
     /// <summary>What the battery leaves now: all of it where none is read.</summary>
     /// <param name="settings">Pump, blower and the voltage that holds the blower off.</param>
     /// <param name="readings">Validated readings.</param>
     public static BatteryLeave Of(ControlSettings settings, RigReadings readings) => new(
         Between(settings, readings, NothingV, AllV), Between(settings, readings, NoAirV, AllAirV),
-        Between(settings, readings, GentlestV, BriskestV));
+        Between(settings, readings, GentlestV, BriskestV), Between(settings, readings, NoFrostAirV, AllFrostAirV));
 
     /// <summary>
     /// Share of what comfort wants that the ducts may give. Where air carries more heat for its power than water does, they go

@@ -37,7 +37,7 @@ internal static class MeansPolicy
 
         double water = Math.Min(granted, Math.Max(Math.Min(frost, reach.WaterW), reach.GentleWaterW));
         double left = Math.Max(granted, estimate.Lit ? BatteryRule.AirShare(settings, reach, battery) * borne : 0) - water;
-        double mostAir = frost - water >= LeastAirWatts ? reach.AirW : reach.GentleAirW;
+        double mostAir = frost - water >= LeastAirWatts ? battery.FrostAirShare * reach.AirW : reach.GentleAirW;
         double air = left >= LeastAirWatts ? Math.Min(left, mostAir) : 0;
         Curb curb = !estimate.Lit ? Curb.NotLit
             : want.ComfortW <= 0 ? Curb.NoWant

@@ -38,12 +38,20 @@ internal readonly ref struct NightRun
     /// <summary>The least air of the house, when that is, and when the air first falls below a line.</summary>
     internal readonly record struct Night(double LeastC, long LeastUtcMilliseconds, long? BelowUtcMilliseconds);
 
+    /// <summary>The least air of one night, and what it would be if nothing were drawn against frost.</summary>
+    /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>
+    public NightLeast Least(double sigmas) =>
+        new(Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, true).LeastC, Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, false).LeastC);
+
     /// <summary>One night.</summary>
     /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>
     /// <param name="lineC">The line, °C.</param>
     /// <param name="heaterW">Heat of a heater, W.</param>
     /// <param name="heaterFrom">From when on it runs, ms since 1970-01-01T00:00Z; what is colder in its first hour does not count.</param>
-    public Night Live(double sigmas, double lineC, double heaterW = 0, long heaterFrom = long.MaxValue)
+    public Night Live(double sigmas, double lineC, double heaterW = 0, long heaterFrom = long.MaxValue) =>
+        Run(sigmas, lineC, heaterW, heaterFrom, true);
+
+    private Night Run(double sigmas, double lineC, double heaterW, long heaterFrom, bool againstFrost)
     {
         HouseState state = _start;
         double meansW = _draw.MeansW;
@@ -59,7 +67,7 @@ internal readonly ref struct NightRun
             double seconds = Math.Min(StepMilliseconds, _until - now) * 0.001;
 
             double heater = now >= heaterFrom ? heaterW : 0;
-            double frost = Frost(state, seconds, outside, _gainW[hour], heater);
+            double frost = againstFrost ? Frost(state, seconds, outside, _gainW[hour], heater) : 0;
             (double water, double air) = _draw.At(_settings, meansW, frost, state.AirC, outside, moment.LocalHour);
             meansW = Math.Max(0, meansW - ((water + air - _draw.NetW) * seconds / spending));
             state = _model.Step(state, seconds, outside, _gainW[hour], water, air + heater);

@@ -72,12 +72,13 @@ public sealed record Tonight(
         NightRun run = new(settings, house, draw, at, until, outside, sigma, gain);
         double line = settings.HouseMinimumC;
         NightRun.Night middle = run.Live(0, line);
-        double leastC = learned.LeastC(middle.LeastC, line, draw.CloserKelvin);
-        double colder = (leastC - learned.LeastC(run.Live(-SideSigmas, line).LeastC, line, draw.CloserKelvin)) / SideSigmas;
-        double warmer = (learned.LeastC(run.Live(SideSigmas, line).LeastC, line, draw.CloserKelvin) - leastC) / SideSigmas;
+        NightLeast least = run.Least(0);
+        double leastC = learned.LeastC(least, line, draw.CloserKelvin);
+        double colder = (leastC - learned.LeastC(run.Least(-SideSigmas), line, draw.CloserKelvin)) / SideSigmas;
+        double warmer = (learned.LeastC(run.Least(SideSigmas), line, draw.CloserKelvin) - leastC) / SideSigmas;
         double tenth = Bell.Tenth * colder;
         double ninetieth = Bell.Tenth * warmer;
-        double own2 = Bell.Tenth * Bell.Tenth * learned.Own2(middle.LeastC, line, draw.CloserKelvin);
+        double own2 = Bell.Tenth * Bell.Tenth * learned.Own2(least, line, draw.CloserKelvin);
         double p10 = leastC - Math.Sqrt((tenth * tenth) + own2);
         double p90 = leastC + Math.Sqrt((ninetieth * ninetieth) + own2);
         (double? heater, long? from) = p10 >= line ? (null, null) : Heater(run, p10, line, at);
@@ -100,7 +101,7 @@ public sealed record Tonight(
     {
         // Most nights are plain: what even the coldest of them leaves above the line is sure.
         double sure = line + Math.Max(Course.UsualHeadKelvin, SureSigmas * Math.Sqrt(learned.OwnK2));
-        if (run.Live(-WidestSigmas, line).LeastC > sure)
+        if (run.Least(-WidestSigmas).IdleC > sure)
         {
             return MostChance;
         }
@@ -112,7 +113,7 @@ public sealed record Tonight(
             double sigmas = (double)i * WidestSigmas / Slices;
             double weight = Portable.Exp(-0.5 * sigmas * sigmas);
             weights += weight;
-            sum += weight * learned.Chance(run.Live(sigmas, line).LeastC, line, closerK);
+            sum += weight * learned.Chance(run.Least(sigmas), line, closerK);
         }
 
         return Math.Clamp(sum / weights, 1 - MostChance, MostChance);

@@ -19,6 +19,9 @@ public sealed record TonightLearned
     private const double HoldDipK = 0.1;
     private const double MostOwnErrorK = 0.75;
 
+    // The probe answers late, rounds, and does not hang in the coldest corner.
+    private const double ProbeK2 = 0.15 * 0.15;
+
     // Where colder air hardly makes the house colder the heap keeps the frost out; such a night tells of the model's own
     // error and not of the weather's.
     private const double HeldK = 0.6;
@@ -54,30 +57,39 @@ public sealed record TonightLearned
     public static TonightLearned Fresh { get; } = new();
 
     /// <summary>
-    /// What a night is expected to come to: as the model has it, or, where frost is drawn for and the heap holds the house, what
-    /// such nights have come to. Pump and pipes answer late, and the house swings by more than the model knows.
+    /// What a night is expected to come to: as the model has it, or, where the house would become colder than the rig holds it
+    /// and the heap suffices, what such nights have come to. Pump and pipes answer late, and the house swings by more than the
+    /// model knows.
     /// </summary>
-    /// <param name="modelC">Least air in the model's night, °C.</param>
+    /// <param name="night">The model's night.</param>
     /// <param name="minimumC">The house's minimum, °C.</param>
     /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
-    internal double LeastC(double modelC, double minimumC, double closerK = 0) =>
-        IsDrawnFor(modelC, minimumC) ? Math.Min(modelC, minimumC + HoldK - closerK) : modelC;
+    internal double LeastC(in NightLeast night, double minimumC, double closerK = 0) =>
+        Math.Min(night.DrawnC, Math.Max(HeldC(minimumC, closerK), night.IdleC));
 
     /// <summary>Mean square of what the night may differ by for reasons other than the weather, K².</summary>
-    /// <param name="modelC">Least air in the model's night, °C.</param>
+    /// <param name="night">The model's night.</param>
     /// <param name="minimumC">The house's minimum, °C.</param>
     /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
-    internal double Own2(double modelC, double minimumC, double closerK = 0) =>
-        IsDrawnFor(modelC, minimumC) && modelC >= minimumC + HoldK - closerK ? HoldK2 : OwnK2;
-
-    /// <summary>Chance that the house stays at its minimum or above in such a night: the heap must suffice, and the rig hold.</summary>
-    /// <param name="modelC">Least air in the model's night, °C.</param>
-    /// <param name="minimumC">The house's minimum, °C.</param>
-    /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
-    internal double Chance(double modelC, double minimumC, double closerK = 0)
+    internal double Own2(in NightLeast night, double minimumC, double closerK = 0)
     {
-        double suffices = Bell.Below((modelC - minimumC) / Math.Sqrt(OwnK2));
-        return IsDrawnFor(modelC, minimumC) ? Math.Min(suffices, Bell.Below((HoldK - closerK) / Math.Sqrt(HoldK2))) : suffices;
+        double held = HeldC(minimumC, closerK);
+        return night.DrawnC >= held && night.IdleC < held ? HoldK2 + ProbeK2 : OwnK2;
+    }
+
+    /// <summary>
+    /// Chance that the house stays at its minimum or above in such a night: the heap must suffice, and the rig hold or the house
+    /// need no holding.
+    /// </summary>
+    /// <param name="night">The model's night.</param>
+    /// <param name="minimumC">The house's minimum, °C.</param>
+    /// <param name="closerK">How much closer to it than usual the house is held, K.</param>
+    internal double Chance(in NightLeast night, double minimumC, double closerK = 0)
+    {
+        double own = Math.Sqrt(OwnK2);
+        double holds = Math.Max(
+            Bell.Below((HoldK - closerK) / Math.Sqrt(HoldK2 + ProbeK2)), Bell.Below((night.IdleC - minimumC) / own));
+        return Math.Min(Bell.Below((night.DrawnC - minimumC) / own), holds);
     }
 
     /// <summary>Takes in what came.</summary>
@@ -106,11 +118,14 @@ public sealed record TonightLearned
         };
     }
 
-    // Below this the house asks for heat against frost.
-    private static bool IsDrawnFor(double leastC, double minimumC) => leastC < minimumC + Course.UsualHeadKelvin;
+    private double HeldC(double minimumC, double closerK) => minimumC + HoldK - closerK;
 
-    private static bool IsHeld(Tonight said, double leastC, double minimumC) =>
-        IsDrawnFor(said.MinimumP50C, minimumC) && IsDrawnFor(leastC, minimumC) && leastC > minimumC - HoldDipK;
+    // It would not have stood so high by itself, and was not colder than a rig that holds lets it become.
+    private bool IsHeld(Tonight said, double leastC, double minimumC)
+    {
+        double aboveK = leastC - minimumC + DueCloserK;
+        return said.MinimumP50C <= HeldC(minimumC, DueCloserK) && aboveK > -HoldDipK && aboveK < Course.UsualHeadKelvin;
+    }
 
     private TonightLearned HeldAt(double aboveK)
     {

@@ -6,7 +6,7 @@ namespace PileController.EndToEnd.Tests.Panel;
 /// <summary>What a grower does with an alarm, on a narrow page. The made-up control says from the start that tonight is poor.</summary>
 public sealed class AlarmsViewTests(BrowserBench browser) : IClassFixture<BrowserBench>
 {
-    private const string Tonight = "Tonight will likely be too cold for the house";
+    private const string Tonight = "Cold spell: nights likely too cold for the house";
 
     [Fact]
     public async Task Alarm_Standing_TellsWhatToDoAndIsSeenByName()

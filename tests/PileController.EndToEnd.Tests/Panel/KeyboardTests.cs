@@ -7,7 +7,7 @@ namespace PileController.EndToEnd.Tests.Panel;
 public sealed class KeyboardTests(BrowserBench browser) : IClassFixture<BrowserBench>
 {
     private const string Passphrase = "warm chips in january";
-    private const string Tonight = "Tonight will likely be too cold for the house";
+    private const string Tonight = "Cold spell: nights likely too cold for the house";
 
     [Fact]
     public async Task SignIn_ThenTakeByHandAndGiveBack()

@@ -17,17 +17,21 @@ internal static class HouseRows
     private const double MorningHour = Control.Foresight.Tonight.MorningHour;
     private const double ChanceDeadBand = 0.1;
 
+    // A spell draws breath for some days, and is one matter: who has put a heater up is not to put it away and be called again
+    // (common practice, no source).
+    private const double SpellHours = 5 * 24;
+
     // Ice needs it colder than this in the coldest corner; a probe hangs in the middle (common practice, no source).
     private const double PlantsFreezeC = 1;
 
     public static IEnumerable<AlarmRow> Of(AlarmPlace place) =>
     [
-        new("tonightPoor", "Tonight will likely be too cold for the house", Medium, AlarmGroup.House, (facts, standing) => Poor(facts, standing, place.Control.HouseMinimumC))
+        new("tonightPoor", "Cold spell: nights likely too cold for the house", Medium, AlarmGroup.House, (facts, standing) => Poor(facts, standing, place.Control.HouseMinimumC))
         {
-            Cause = "The night is colder than what the heap can give.",
+            Cause = "Nights colder than what the heap can give.",
             Consequence = $"The house falls below its minimum, {place.Control.HouseMinimumC:0.#} °C, and plants suffer.",
-            Action = "Close the vents and draw the curtain; set up other heat before dark. A burner needs air and a carbon-monoxide alarm; an electric heater needs residual-current protection and a dry place.",
-            ClearSeconds = 48 * Hour, DeadBand = ChanceDeadBand, Unit = "of the chance", RemindSeconds = 6 * Hour,
+            Action = "Close the vents and draw the curtain; set up other heat before dark. A burner needs air and a carbon-monoxide alarm; an electric heater needs residual-current protection and a dry place. Leave it standing until this clears: after five days without such a night.",
+            ClearSeconds = SpellHours * Hour, DeadBand = ChanceDeadBand, Unit = "of the chance", RemindSeconds = 6 * Hour,
             Reminds = f => f.At.LocalHour is >= EveningHour and < EveningHour + 1 && f.Decision?.Tonight is { Poor: true },
             Detail = f => f.Decision?.Tonight is { } said ? $"{100 * said.ChanceOfHolding:0} % chance of holding; {said.MinimumP50C:0.0} °C expected" : null,
         },
@@ -86,8 +90,10 @@ internal static class HouseRows
             return said.ChanceOfHolding < Control.Foresight.Tonight.PoorBelow + ChanceDeadBand;
         }
 
-        // From noon to dark there is time to set up other heat; later only what may be worse than a brush is worth being woken for.
+        // From noon to dark there is time to set up other heat; later only what may be worse than a brush is worth being woken
+        // for, and only while heat set up now would still come in time.
         return said.Poor && (facts.At.LocalHour is >= NoonHour and < DarkHour
-            || ((facts.At.LocalHour >= DarkHour || facts.At.LocalHour < MorningHour) && said.MinimumP10C < minimumC - ColdMarginK));
+            || ((facts.At.LocalHour >= DarkHour || facts.At.LocalHour < MorningHour) && said.MinimumP10C < minimumC - ColdMarginK
+                && said.FromUtcMilliseconds > facts.At.UtcMilliseconds));
     }
 }
