@@ -74,7 +74,7 @@ public static class Controller
         Grant grant = settings.Policy == DrawPolicy.Means
             ? MeansPolicy.Decide(
                 settings, estimate, estimator.LeastZoneC, reach, house, outside, at, course, battery,
-                SeasonReserve.Kelvin(settings, at, weather.Learned.SlowC), guard.Joules)
+                SeasonReserve.Kelvin(settings, at, weather.Learned.WeeksC), guard.Joules)
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(

@@ -47,7 +47,7 @@ public static class HorizonRule
             Heap = belief.Learned(HeapFigures.Told(settings, new HeapShape(settings))),
             HeapC = belief.Mean.AsSpan(0, HeapShape.Nodes),
             LeastZoneC = settings.HeapFloorC + MeansRule.MarginKelvin(settings, estimate, guardJ),
-            ReserveKelvin = SeasonReserve.Kelvin(settings, at, weather.Learned.SlowC),
+            ReserveKelvin = SeasonReserve.Kelvin(settings, at, weather.Learned.WeeksC),
             House = HouseModel.Of(settings, house),
             HouseNow = house.State,
             OutsideC = outsideC,

@@ -11,6 +11,9 @@ public sealed record WeatherLearned
     // Time constant of the mean of the last days, h.
     private const double SlowHours = 5 * 24;
 
+    // That of the mean of the last weeks, h.
+    private const double WeeksHours = 16 * 24;
+
     // What persistence was before, in days' worth of squares of about 3 K.
     private const double PriorK2 = 60;
     private const double PriorPersistence = 0.75;
@@ -31,6 +34,9 @@ public sealed record WeatherLearned
 
     /// <summary>Mean of the last days, °C.</summary>
     public double SlowC { get; init; }
+
+    /// <summary>Mean of the last weeks, °C; null before the first hour.</summary>
+    public double? WeeksC { get; init; }
 
     /// <summary>Sum of products of neighbouring days' deviations from that mean, K²; old days fade.</summary>
     public double DayProductK2 { get; init; } = PriorPersistence * PriorK2;
@@ -64,7 +70,8 @@ public sealed record WeatherLearned
     {
         double[] last = LastC.Length < DayHours ? [.. LastC, meanC] : [.. LastC.AsSpan(1), meanC];
         double slow = LastC.Length == 0 ? meanC : SlowC + ((meanC - SlowC) / SlowHours);
-        WeatherLearned next = Scored(meanC, hour) with { LastC = last, SlowC = slow };
+        double weeks = WeeksC is { } before ? before + ((meanC - before) / WeeksHours) : slow;
+        WeatherLearned next = Scored(meanC, hour) with { LastC = last, SlowC = slow, WeeksC = weeks };
         if (last.Length < DayHours)
         {
             return next;

@@ -19,7 +19,7 @@ public static class MeansRule
 {
     // What the draw takes on after it is told to stop, and what the roll to rest foretells too little (from seasons of the
     // simulated heap, one told 40 % more than it holds among them).
-    private const double AfterfallKelvin = 0.2;
+    private const double AfterfallKelvin = 0.25;
 
     // Beyond that a heap would keep back for the guard what the guard will never ask.
     private const double MostGuardKelvin = 5;

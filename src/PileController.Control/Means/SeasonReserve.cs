@@ -18,9 +18,10 @@ public static class SeasonReserve
     private const double FallFrom = 20;
     private const double FallTo = 40;
 
-    // For each kelvin by which the last days lay below the house's minimum it is so much larger, up to the most (from seasons of
-    // the simulated holding, the recorded winters made up to six kelvin colder among them).
-    private const double ColdShare = 1;
+    // For each kelvin by which the last weeks lay below the house's minimum it is so much larger, up to the most (from seasons of
+    // the simulated holding, the recorded winters made up to six kelvin colder among them). By the last days instead, a cold
+    // week in a mild autumn kept heat in the heap that then only burned its fuel.
+    private const double ColdShare = 1.2;
     private const double MostColdKelvin = 8;
 
     // The reserve that is told is meant for a house that loses so much for each joule its heap holds, W/J: Alder Bank's.
@@ -29,18 +30,18 @@ public static class SeasonReserve
     /// <summary>The reserve for comfort at a moment, K above the floor.</summary>
     /// <param name="settings">Its two ends, and the latitude: south of the equator the year is turned.</param>
     /// <param name="at">The moment.</param>
-    /// <param name="lastDaysC">Mean of the air outside over the last days, °C.</param>
-    public static double Kelvin(ControlSettings settings, in Instant at, double lastDaysC)
+    /// <param name="lastWeeksC">Mean of the air outside over the last weeks, °C; null where nothing is known of it.</param>
+    public static double Kelvin(ControlSettings settings, in Instant at, double? lastWeeksC)
     {
         ArgumentNullException.ThrowIfNull(settings);
         double share = Share(at.Utc.DayOfYear + (settings.LatitudeDegrees < 0 ? 0.5 * DaysAYear : 0));
-        double comfort = ComfortKelvin(settings, lastDaysC);
+        double comfort = ComfortKelvin(settings, lastWeeksC);
         return comfort + (share * Math.Max(0, settings.MidwinterReserveKelvin - comfort));
     }
 
     // The same reserve lasts a leaky house, or a small heap, for fewer cold hours: there it is the larger. So it is when the
-    // winter has come early: cold days are mostly followed by more of them.
-    private static double ComfortKelvin(ControlSettings settings, double lastDaysC)
+    // winter has come early: cold weeks are mostly followed by more of them.
+    private static double ComfortKelvin(ControlSettings settings, double? lastWeeksC)
     {
         if (settings.ComfortReserveKelvin <= 0)
         {
@@ -48,7 +49,7 @@ public static class SeasonReserve
         }
 
         double lossPerHeap = settings.HeapHeatCapacityJPerK > 0 ? settings.HouseLossWPerK / settings.HeapHeatCapacityJPerK : 0;
-        double cold = Math.Clamp(settings.HouseMinimumC - lastDaysC, 0, MostColdKelvin);
+        double cold = Math.Clamp(settings.HouseMinimumC - (lastWeeksC ?? settings.HouseMinimumC), 0, MostColdKelvin);
         return (settings.ComfortReserveKelvin + (ColdShare * cold)) * Math.Max(1, lossPerHeap / UsualLossPerHeap);
     }
 

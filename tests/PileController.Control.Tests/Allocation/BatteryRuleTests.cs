@@ -22,6 +22,13 @@ public sealed class BatteryRuleTests
         Assert.Equal(briskness, leave.Briskness, 1e-9);
     }
 
+    [Theory]
+    [InlineData(11.609375, 0)]
+    [InlineData(11.671875, 0.51875)]
+    [InlineData(11.734375, 1)]
+    public void Of_BatteryNearlyLow_EasesTheBlowerAgainstFrost(double volts, double share) => Assert.Equal(
+        share, BatteryRule.Of(new ControlSettings(), Sound.Readings.With(Channel.Battery, volts)).FrostAirShare, 1e-9);
+
     [Fact]
     public void Of_NoBatteryRead_LeavesAll() =>
         Assert.Equal(BatteryLeave.All, BatteryRule.Of(new ControlSettings(), Sound.Readings.Without(Channel.Battery)));

@@ -137,10 +137,19 @@ public sealed class MeansPolicyTests
     }
 
     [Fact]
+    public void Decide_BatteryNearlyLow_EasesTheBlowerAgainstFrostAndNotThePump()
+    {
+        Reach reach = new(800, 2000, 600, 700);
+        Grant grant = Decide(Heap(60, 2000), house: 4, outside: -10, reach, battery: new BatteryLeave(0, 0, 0, 0.3));
+
+        Assert.Equal((800, 600), (grant.WaterW, grant.AirW));
+    }
+
+    [Fact]
     public void Decide_BatteryShort_SparesTheAirWhereThePumpKnowsFullPowerOnly()
     {
         Reach reach = new(1500, 2000, 1500, 800);
-        BatteryLeave low = new(0.1, 1, 0.5);
+        BatteryLeave low = new(0.1, 1, 0.5, 1);
         Grant gentle = Decide(Heap(60, 2000), 9, 0, reach, battery: low);
         Grant relay = Decide(Heap(60, 2000), 9, 0, reach, battery: low, settings: Settings with { Drive = PumpDrive.OnOff });
         Grant empty = Decide(Heap(60, 2000), 9, 0, reach, battery: default(BatteryLeave), settings: Settings with { Drive = PumpDrive.OnOff });

@@ -55,6 +55,17 @@ public sealed class OutlookTests
     }
 
     [Fact]
+    public void WeeksC_AfterATurnInTheWeather_FollowsFarMoreSlowlyThanTheMeanOfTheDays()
+    {
+        WeatherLearned learned = Lived(hour => hour < 40 * 24 ? 10 : 0, 44).Learned;
+
+        Assert.Null(WeatherLearned.Fresh.WeeksC);
+        // Four days of one in sixteen, and of one in five: e^(-4/16) and e^(-4/5) of the ten kelvin are left.
+        Assert.Equal(7.79, Assert.NotNull(learned.WeeksC), 0.1);
+        Assert.Equal(4.49, learned.SlowC, 0.1);
+    }
+
+    [Fact]
     public void Fill_WhereAForecastCoversTheHours_FollowsItAndCorrectsWhatIsOffNow()
     {
         WeatherMemory weather = Lived(_ => 5, 5);

@@ -56,12 +56,13 @@ public sealed class SeasonReserveTests
     }
 
     [Theory]
-    [InlineData(8, 4)]
-    [InlineData(5, 4)]
-    [InlineData(2, 7)]
-    [InlineData(-20, 12)]
-    public void Kelvin_WinterThatHasComeEarly_KeepsMore(double lastDaysC, double expected) =>
-        Assert.Equal(expected, SeasonReserve.Kelvin(North with { HouseMinimumC = 5 }, At("2025-11-15"), lastDaysC), 1e-9);
+    [InlineData(null, 4)]
+    [InlineData(8.0, 4)]
+    [InlineData(5.0, 4)]
+    [InlineData(2.0, 7.6)]
+    [InlineData(-20.0, 13.6)]
+    public void Kelvin_WinterThatHasComeEarly_KeepsMore(double? lastWeeksC, double expected) =>
+        Assert.Equal(expected, SeasonReserve.Kelvin(North with { HouseMinimumC = 5 }, At("2025-11-15"), lastWeeksC), 1e-9);
 
     private static Instant At(string day, int later = 0) => new(
         new DateTimeOffset(DateTime.Parse(day, System.Globalization.CultureInfo.InvariantCulture), TimeSpan.Zero).AddDays(later).ToUnixTimeMilliseconds(), 0, 0);

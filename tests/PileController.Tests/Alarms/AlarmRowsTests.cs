@@ -226,8 +226,28 @@ public class AlarmRowsTests
     public void TonightPoor_ByTheHour_SpeaksOfANightThatIsNear(double hour, bool raised)
     {
         Bench bench = new(Table) { WallOffsetMilliseconds = (long)((hour - 12) * 3_600_000) };
-        bench.Live(2, f => Chance(f, 0.5));
+        bench.Live(2, f => Chance(f, 0.5, inHours: 2));
         Assert.Equal(raised, bench.Events.Count > 0);
+    }
+
+    [Fact]
+    public void TonightPoor_AtNightWithNoTimeLeftToHeat_WakesNobody()
+    {
+        Bench bench = new(Table) { WallOffsetMilliseconds = (long)((3 - 12) * 3_600_000) };
+        bench.Live(2, f => Chance(f, 0.5, inHours: 0));
+        Assert.Empty(bench.Events);
+    }
+
+    [Fact]
+    public void TonightPoor_AfterFourGoodDaysInASpell_StandsStillAndIsGoneAfterFive()
+    {
+        Bench bench = new(Table);
+        bench.Live(2, f => Chance(f, 0.5));
+        bench.Live(4 * 24 * 360, f => Chance(f, 0.95));
+        Assert.Equal(AlarmPhase.Standing, bench["tonightPoor"].Phase);
+
+        bench.Live(25 * 360, f => Chance(f, 0.95));
+        Assert.Equal(AlarmPhase.Off, bench["tonightPoor"].Phase);
     }
 
     [Fact]
@@ -270,8 +290,11 @@ public class AlarmRowsTests
     private static AlarmFacts Believed(AlarmFacts f, Func<HeapEstimate, HeapEstimate> change) =>
         f with { Decision = f.Decision! with { Estimate = change(f.Decision.Estimate) } };
 
-    private static AlarmFacts Chance(AlarmFacts f, double chance) => f with
+    private static AlarmFacts Chance(AlarmFacts f, double chance, double inHours = 2) => f with
     {
-        Decision = f.Decision! with { Tonight = new Tonight(1, 3, 5, 0, chance, null, null, 0, 0, 1, 1, 1, false) },
+        Decision = f.Decision! with
+        {
+            Tonight = new Tonight(1, 3, 5, 0, chance, 500, f.At.UtcMilliseconds + (long)(inHours * 3_600_000), 0, 0, 1, 1, 1, false),
+        },
     };
 }

@@ -67,7 +67,7 @@ internal static class ControlFields
         { "tick", Seconds(1, 60), c => c.TickSeconds, (c, v) => c with { TickSeconds = v }, "Length of a tick." },
         { "floor", Celsius(35, 60), c => c.HeapFloorC, (c, v) => c with { HeapFloorC = v }, "Heap temperature that may not be undercut in the active zone." },
         { "lit", Celsius(40, 60), c => c.HeapLitC, (c, v) => c with { HeapLitC = v }, "Temperature the heap must hold for a day to count as lit." },
-        { "comfortReserve", Kelvin(0, 20), c => c.ComfortReserveKelvin, (c, v) => c with { ComfortReserveKelvin = v }, "How far above its floor the heap must be before heat is given for comfort, not only against frost; more where the house loses much for the size of its heap, and when the last days were cold." },
+        { "comfortReserve", Kelvin(0, 20), c => c.ComfortReserveKelvin, (c, v) => c with { ComfortReserveKelvin = v }, "How far above its floor the heap must be before heat is given for comfort, not only against frost; more where the house loses much for the size of its heap, and when the last weeks were cold." },
         { "midwinterReserve", Kelvin(0, 25), c => c.MidwinterReserveKelvin, (c, v) => c with { MidwinterReserveKelvin = v }, "The same in the coldest weeks of the year, so that a cold spell finds a warm heap." },
         { "lookAhead", Hours(6, 96), c => c.LookAheadHours, (c, v) => c with { LookAheadHours = v }, "How far ahead it looks." },
         { "confidence", Share(0.5, 0.999), c => c.Confidence, (c, v) => c with { Confidence = v }, "Confidence with which the floor is to hold." },
