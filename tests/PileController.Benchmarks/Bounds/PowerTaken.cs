@@ -1,5 +1,5 @@
-using PileController.Physics.Plants;
 using PileController.Physics.Hydraulics;
+using PileController.Physics.Plants;
 using PileController.Seasons;
 
 namespace PileController.Benchmarks.Bounds;
