@@ -30,7 +30,7 @@ public sealed record TonightLearned
     public double BiasK { get; init; }
 
     /// <summary>
-    /// How far above its minimum the house's coldest moment lies in nights through which the heap holds it, K, −0.1 to 1.4. In a
+    /// How far above its minimum the house's coldest moment lies in nights through which the heap holds it, K, −0.1 to 1. In a
     /// night in which it is held closer than usual it lies so much lower; see <see cref="Course.CloserKelvin"/>.
     /// </summary>
     public double HoldK { get; init; } = 0.4;
