@@ -24,7 +24,7 @@ public static class Estimator
 
     // What the true hottest half differs from that of rings, K, whatever the filter says; and how much more for each e-fold by
     // which the heap proves unlike the one told: rings tell such a heap less well. With these the band that should hold 95 %
-    // holds 98 % of the time in seasons of sixteen rigs, and 95 % in twelve with the heap drawn from its spreads.
+    // holds 98 % of the time in seasons of sixteen rigs, and as often in twelve with the heap drawn from its spreads.
     private const double CutKelvin = 0.15;
     private const double UnlikeKelvin = 0.4;
 

@@ -2,11 +2,12 @@ using PileController.Control.Decisions;
 using PileController.Plans.Ahead;
 using PileController.Seasons;
 using PileController.Simulation;
+using Xunit.Abstractions;
 
 namespace PileController.Tests.Plans.Ahead;
 
 /// <summary>The controller on heaps that are not those its settings tell: what is not told is drawn from its spreads.</summary>
-public class DrawnHeapTests
+public class DrawnHeapTests(ITestOutputHelper output)
 {
     private const int Seasons = 12;
     private const int Days = 100;
@@ -24,6 +25,8 @@ public class DrawnHeapTests
             sights[season] = Live(request, season);
             return ValueTask.CompletedTask;
         });
+
+        output.WriteLine(string.Join(", ", sights.Select(sight => $"{sight.Held:P0}")));
 
         // Every probe of theirs is sound.
         Assert.All(sights, sight => Assert.InRange(sight.Distrusted, 0, 0.001));
