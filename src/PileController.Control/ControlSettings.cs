@@ -63,7 +63,10 @@ public sealed record ControlSettings
     /// <summary>Hours before the day begins at which the pre-warm starts, 0 to 6.</summary>
     public double PreWarmHours { get; init; } = 1;
 
-    /// <summary>Heap temperature above which heat is given for comfort, not only against frost, K above the floor (0 to 20).</summary>
+    /// <summary>
+    /// Heap temperature above which heat is given for comfort, not only against frost, K above the floor (0 to 20); more for a
+    /// house that loses much for the size of its heap and after cold weeks, see <see cref="Means.SeasonReserve"/>.
+    /// </summary>
     public double ComfortReserveKelvin { get; init; } = 4;
 
     /// <summary>The same in the coldest weeks of the year, K above the floor (0 to 25); see <see cref="Means.SeasonReserve"/>.</summary>

@@ -78,7 +78,7 @@ public static class Controller
             : BaselinePolicy.Decide(settings, memory.Regulators, sound, estimate, reach, house, at.LocalHour);
         grant = Withhold(grant, effect);
         NightDraw night = new(
-            grant.TotalW, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0,
+            course.Comfort ? grant.TotalW : 0, estimate.Lit && !effect.Tripped ? Math.Max(0, grant.MeansW) : 0,
             estimate.Lit && !effect.Tripped ? estimate.GenerationWatts : 0, reach.WaterW, reach.AirW, course.CloserKelvin);
         (TonightMemory tonight, bool tellTonight) = TonightMemory.Step(
             settings, memory.Tonight, dwelling, weather, forecast, night, houseKnown ? houseC : null,

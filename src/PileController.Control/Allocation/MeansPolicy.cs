@@ -21,7 +21,7 @@ internal static class MeansPolicy
         ControlSettings settings, in HeapEstimate estimate, double leastZoneC, in Reach reach, double houseC, double outsideC, in Instant at,
         in Course course, in BatteryLeave battery, double reserveKelvin, double guardJ)
     {
-        double banked = Math.Clamp(estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin, 0, WantRule.BankMostKelvin);
+        double banked = Math.Clamp(MeansRule.SpareKelvin(settings, estimate, reserveKelvin), 0, WantRule.BankMostKelvin);
         HouseWant want = WantRule.Of(settings, houseC, outsideC, at.LocalHour, banked, course.HeadKelvin);
         HeapMeans means = MeansRule.Of(settings, estimate, leastZoneC, reserveKelvin, guardJ);
         double frost = Math.Min(want.FrostW, means.FrostW);

@@ -6,7 +6,7 @@ namespace PileController.Control.Foresight;
 /// What the heap is taken to give through a night: against frost what is wanted, within the means
 /// as they stand and as they are spent; for comfort no more than is granted now.
 /// </summary>
-/// <param name="GrantW">Granted now, W.</param>
+/// <param name="GrantW">Granted now on a course that gives for comfort, W; 0 on another.</param>
 /// <param name="MeansW">Means against frost now, W; 0 where the heap gives nothing.</param>
 /// <param name="NetW">Heat the heap makes less what it loses by itself, W.</param>
 /// <param name="WaterReachW">What the water can carry, W.</param>

@@ -38,7 +38,7 @@ internal readonly ref struct NightRun
     /// <summary>The least air of the house, when that is, and when the air first falls below a line.</summary>
     internal readonly record struct Night(double LeastC, long LeastUtcMilliseconds, long? BelowUtcMilliseconds);
 
-    /// <summary>The least air of one night, and what it would be if nothing were drawn against frost.</summary>
+    /// <summary>The least air of one night, and what it would be with what is granted for comfort alone.</summary>
     /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>
     public NightLeast Least(double sigmas) =>
         new(Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, true).LeastC, Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, false).LeastC);

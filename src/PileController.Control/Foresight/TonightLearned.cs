@@ -19,7 +19,7 @@ public sealed record TonightLearned
     private const double HoldDipK = 0.1;
     private const double MostOwnErrorK = 0.75;
 
-    // The probe answers late, rounds, and does not hang in the coldest corner.
+    // The probe answers late, rounds, and does not hang in the coldest corner (common practice, no source).
     private const double ProbeK2 = 0.15 * 0.15;
 
     // Where colder air hardly makes the house colder the heap keeps the frost out; such a night tells of the model's own
@@ -41,7 +41,7 @@ public sealed record TonightLearned
     /// <summary>What the square of the weather's standard error is to be multiplied by, 0.3 to 3.</summary>
     public double Spread2 { get; init; } = 1;
 
-    /// <summary>Mean square of the error that weather does not explain in nights beyond what the heap can hold, K², 0.0025 to 1.</summary>
+    /// <summary>Mean square of the error that weather does not explain in nights in which the rig does not hold the house, K², 0.0025 to 1.</summary>
     public double OwnK2 { get; init; } = 0.09;
 
     /// <summary>How many were learned from.</summary>
@@ -107,7 +107,7 @@ public sealed record TonightLearned
         double side = Math.Max(0, error < 0 ? said.ColderK : said.WarmerK);
         if (side < HeldK)
         {
-            return said.MinimumP50C >= minimumC + HoldK - DueCloserK ? next : next with { OwnK2 = Own2After(error, side) };
+            return said.MinimumP50C >= HeldC(minimumC, DueCloserK) ? next : next with { OwnK2 = Own2After(error, side) };
         }
 
         double square = Math.Min(MostSquare, error * error / ((side * side) + OwnK2));

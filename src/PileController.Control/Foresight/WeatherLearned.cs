@@ -11,8 +11,8 @@ public sealed record WeatherLearned
     // Time constant of the mean of the last days, h.
     private const double SlowHours = 5 * 24;
 
-    // That of the mean of the last weeks, h.
-    private const double WeeksHours = 16 * 24;
+    /// <summary>That of the mean of the last weeks, h; until so many are known it is the mean of all that are.</summary>
+    internal const int MostWeeksHours = 16 * 24;
 
     // What persistence was before, in days' worth of squares of about 3 K.
     private const double PriorK2 = 60;
@@ -37,6 +37,9 @@ public sealed record WeatherLearned
 
     /// <summary>Mean of the last weeks, °C; null before the first hour.</summary>
     public double? WeeksC { get; init; }
+
+    /// <summary>How many hours that mean was made of, 0 to 384.</summary>
+    public int WeeksHours { get; init; }
 
     /// <summary>Sum of products of neighbouring days' deviations from that mean, K²; old days fade.</summary>
     public double DayProductK2 { get; init; } = PriorPersistence * PriorK2;
@@ -70,8 +73,9 @@ public sealed record WeatherLearned
     {
         double[] last = LastC.Length < DayHours ? [.. LastC, meanC] : [.. LastC.AsSpan(1), meanC];
         double slow = LastC.Length == 0 ? meanC : SlowC + ((meanC - SlowC) / SlowHours);
-        double weeks = WeeksC is { } before ? before + ((meanC - before) / WeeksHours) : slow;
-        WeatherLearned next = Scored(meanC, hour) with { LastC = last, SlowC = slow, WeeksC = weeks };
+        int hours = Math.Min(WeeksHours + 1, MostWeeksHours);
+        double weeks = WeeksC is { } before ? before + ((meanC - before) / hours) : meanC;
+        WeatherLearned next = Scored(meanC, hour) with { LastC = last, SlowC = slow, WeeksC = weeks, WeeksHours = hours };
         if (last.Length < DayHours)
         {
             return next;

@@ -51,6 +51,7 @@ public readonly record struct WeatherMemory(long Hour, double Seconds, double Ke
         }
 
         WeatherLearned learned = hour - Hour > MostGapHours ? Learned with { LastC = [], Issued = [] } : Learned;
+        learned = hour - Hour > WeatherLearned.MostWeeksHours ? learned with { WeeksC = null, WeeksHours = 0 } : learned;
         if (Seconds > 0)
         {
             double mean = KelvinSeconds / Seconds;

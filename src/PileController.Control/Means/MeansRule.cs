@@ -36,7 +36,7 @@ public static class MeansRule
     private const double DoubtKelvin = 1.5;
 
     // In doubt comfort leaves so much more, K: a hot autumn heap that stood idle for a probe half a degree off would burn the
-    // fuel of the coldest weeks.
+    // fuel of the coldest weeks (from seasons of the simulated holding).
     private const double DoubtReserveKelvin = 8;
 
     // A cool heap makes less heat: the promise of the net heat counts for less the nearer the floor is.
@@ -58,10 +58,19 @@ public static class MeansRule
             ? FrostWatts(capacity, above)
             : capacity * above / (Math.Max(FrostHours, DoubtPace * settings.LookAheadHours) * 3600);
         double frost = Math.Max(0, net + spent);
-        double doubt = estimate.Trusted ? 0 : DoubtReserveKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
-        double spare = estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin - doubt;
+        double spare = SpareKelvin(settings, estimate, reserveKelvin);
         double comfort = spare <= 0 ? 0 : Math.Max(0, estimate.GenerationWatts + (capacity * spare / (ComfortHours * 3600)));
         return above <= 0 ? default : new HeapMeans(frost, Math.Min(frost, comfort));
+    }
+
+    /// <summary>How far the active zone stands above what comfort leaves, K; below it, less than 0.</summary>
+    /// <param name="settings">What is known of the heap.</param>
+    /// <param name="estimate">What is believed of it.</param>
+    /// <param name="reserveKelvin">What comfort leaves of a heap that is not in doubt, K above the floor.</param>
+    internal static double SpareKelvin(ControlSettings settings, in HeapEstimate estimate, double reserveKelvin)
+    {
+        double doubt = estimate.Trusted ? 0 : DoubtReserveKelvin + (Quantile(settings.Confidence) * estimate.UncertaintyKelvin);
+        return estimate.ActiveZoneCelsius - settings.HeapFloorC - reserveKelvin - doubt;
     }
 
     /// <summary>What is kept above the floor, K: for what the estimate may be wrong by, and for what the zone still falls by itself.</summary>

@@ -3,7 +3,7 @@ namespace PileController.Control.Means;
 /// <summary>
 /// How far above its floor the heap is kept by the time of year before heat goes to comfort. A cool heap breathes and
 /// burns slowly: drawn on for comfort in autumn, it keeps its fuel and its water for the coldest weeks. Before those it
-/// is left to warm up, since no spell can be met with heat that is not there; after them the rest may be spent.
+/// is left to warm up, since no spell can be met with heat that is not there; after them the rest may be spent, but for what weeks of cold ask.
 /// </summary>
 public static class SeasonReserve
 {
@@ -39,7 +39,7 @@ public static class SeasonReserve
         return comfort + (share * Math.Max(0, settings.MidwinterReserveKelvin - comfort));
     }
 
-    // The same reserve lasts a leaky house, or a small heap, for fewer cold hours: there it is the larger. So it is when the
+    // The same reserve lasts a leaky house, or a small heap, for fewer cold hours: there it is the larger, up to midwinter's. So it is when the
     // winter has come early: cold weeks are mostly followed by more of them.
     private static double ComfortKelvin(ControlSettings settings, double? lastWeeksC)
     {
@@ -48,9 +48,10 @@ public static class SeasonReserve
             return 0;
         }
 
-        double lossPerHeap = settings.HeapHeatCapacityJPerK > 0 ? settings.HouseLossWPerK / settings.HeapHeatCapacityJPerK : 0;
+        double lossPerHeap = settings.HouseLossWPerK / settings.HeapHeatCapacityJPerK;
         double cold = Math.Clamp(settings.HouseMinimumC - (lastWeeksC ?? settings.HouseMinimumC), 0, MostColdKelvin);
-        return (settings.ComfortReserveKelvin + (ColdShare * cold)) * Math.Max(1, lossPerHeap / UsualLossPerHeap);
+        double grown = (settings.ComfortReserveKelvin + (ColdShare * cold)) * Math.Max(1, lossPerHeap / UsualLossPerHeap);
+        return Math.Min(grown, Math.Max(settings.ComfortReserveKelvin, settings.MidwinterReserveKelvin));
     }
 
     private static double Share(double dayOfYear)

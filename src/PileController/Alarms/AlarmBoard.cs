@@ -9,6 +9,7 @@ namespace PileController.Alarms;
 public static class AlarmBoard
 {
     private const double MostTickSeconds = 120;
+    private const double DaySeconds = 86_400;
 
     /// <summary>Judges one tick.</summary>
     /// <param name="table">The rows; causes stand before what follows from them.</param>
@@ -104,6 +105,10 @@ public static class AlarmBoard
         return memory;
     }
 
+    // An alarm that asks to be seen again each day its matter lasts stands for some days longer; what comes in those has not been told.
+    private static bool HoldsBack(AlarmRow cause, AlarmMemory memory, double now) => memory.Phase == AlarmPhase.Standing
+        && (cause.RemindSeconds <= 0 || memory.Shelved || now - memory.ToldSeconds <= DaySeconds);
+
     private static AlarmMemory Wait(
         AlarmTable table, int index, AlarmMemory memory, IReadOnlyList<AlarmMemory> all, AlarmFacts facts, double now, AlarmLog log)
     {
@@ -111,7 +116,7 @@ public static class AlarmBoard
         string? cause = null;
         foreach (int from in table.CausesOf(index))
         {
-            cause ??= all[from].Phase == AlarmPhase.Standing ? table.Rows[from].Key : null;
+            cause ??= HoldsBack(table.Rows[from], all[from], now) ? table.Rows[from].Key : null;
         }
 
         memory = memory.HeldBackBy == cause ? memory : memory with { HeldBackBy = cause };

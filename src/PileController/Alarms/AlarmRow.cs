@@ -57,7 +57,7 @@ public sealed record AlarmRow(string Key, string Name, AlarmPriority Priority, A
     /// <summary>Whether this is a tick at which it does.</summary>
     public Func<AlarmFacts, bool> Reminds { get; init; } = _ => true;
 
-    /// <summary>Keys of the alarms it follows from: while one of them stands, this one is held back.</summary>
+    /// <summary>Keys of the alarms it follows from: while one of them stands, this one is held back; one that reminds, for a day after it was told.</summary>
     public IReadOnlyList<string> FollowsFrom { get; init; } = [];
 
     /// <summary>What is the matter at this tick, in a few words; null for nothing more than the cause.</summary>

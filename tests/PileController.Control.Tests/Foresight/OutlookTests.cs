@@ -60,6 +60,7 @@ public sealed class OutlookTests
         WeatherLearned learned = Lived(hour => hour < 40 * 24 ? 10 : 0, 44).Learned;
 
         Assert.Null(WeatherLearned.Fresh.WeeksC);
+        Assert.Equal(2, Lived(hour => hour < 1 ? -20 : 2, 5).Learned.WeeksC!.Value, 0.2);
         // Four days of one in sixteen, and of one in five: e^(-4/16) and e^(-4/5) of the ten kelvin are left.
         Assert.Equal(7.79, Assert.NotNull(learned.WeeksC), 0.1);
         Assert.Equal(4.49, learned.SlowC, 0.1);

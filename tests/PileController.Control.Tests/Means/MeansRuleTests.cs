@@ -11,8 +11,8 @@ public sealed class MeansRuleTests
     [Fact]
     public void Of_HeatAboveTheFloor_IsThereAgainstFrostWithinHours()
     {
-        // 10 K above 45 °C and the 0.2 K it still falls by itself, in 0.65 × 26 MJ/K, over 3 h.
-        HeapMeans means = Of(Settings, Heap(55.2, 0), 4);
+        // 10 K above 45 °C and the 0.25 K it still falls by itself, in 0.65 × 26 MJ/K, over 3 h.
+        HeapMeans means = Of(Settings, Heap(55.25, 0), 4);
 
         Assert.Equal(0.65 * 2.6e7 * 10 / 10_800, means.FrostW, 1e-6);
     }
@@ -61,11 +61,11 @@ public sealed class MeansRuleTests
 
     [Fact]
     public void Of_NetHeatNearTheFloor_CountsByHowFarAboveTheHeapStands() =>
-        Assert.Equal(250, Of(Settings, Heap(49.2, 500), 4).FrostW - Of(Settings, Heap(49.2, 0), 4).FrostW, 1e-6);
+        Assert.Equal(250, Of(Settings, Heap(49.25, 500), 4).FrostW - Of(Settings, Heap(49.25, 0), 4).FrostW, 1e-6);
 
     [Fact]
     public void Of_HeapThatCoolsByItself_CountsTheLossInFull() =>
-        Assert.Equal((0.65 * 2.6e7 * 4 / 10_800) - 200, Of(Settings, Heap(49.2, -200), 4).FrostW, 1e-6);
+        Assert.Equal((0.65 * 2.6e7 * 4 / 10_800) - 200, Of(Settings, Heap(49.25, -200), 4).FrostW, 1e-6);
 
     [Theory]
     [InlineData(45)]

@@ -50,6 +50,7 @@ public sealed class SeasonReserveTests
 
         Assert.Equal(6, SeasonReserve.Kelvin(leaky, At("2025-11-15"), Mild), 1e-9);
         Assert.Equal(8, SeasonReserve.Kelvin(small, At("2025-11-15"), Mild), 1e-9);
+        Assert.Equal(18, SeasonReserve.Kelvin(small with { HouseMinimumC = 5 }, At("2025-11-15"), -5), 1e-9);
         Assert.Equal(4, SeasonReserve.Kelvin(tight, At("2025-11-15"), Mild), 1e-9);
         Assert.Equal(18, SeasonReserve.Kelvin(leaky, At("2026-01-15"), Mild), 1e-9);
         Assert.Equal(0, SeasonReserve.Kelvin(leaky with { ComfortReserveKelvin = 0 }, At("2025-11-15"), Mild));

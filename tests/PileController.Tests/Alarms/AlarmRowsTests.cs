@@ -250,6 +250,20 @@ public class AlarmRowsTests
         Assert.Equal(AlarmPhase.Off, bench["tonightPoor"].Phase);
     }
 
+    [Theory]
+    [InlineData(20, false)]
+    [InlineData(30, true)]
+    public void HouseCold_InASpellThatWasTold_IsHeldBackForADayOnly(int hoursLater, bool raised)
+    {
+        Bench bench = new(Table);
+        bench.Live(2, f => Chance(f, 0.5));
+        bench.Live((hoursLater * 360) - 2, f => Chance(f, 0.95));
+        bench.Live(360, f => With(Chance(f, 0.95), Channel.House, 4));
+
+        Assert.Equal(AlarmPhase.Standing, bench["tonightPoor"].Phase);
+        Assert.Equal(raised, bench["houseCold"].Phase == AlarmPhase.Standing);
+    }
+
     [Fact]
     public void TonightPoor_SeenAndStillPoorTheNextEvening_AsksAgainAtFour()
     {

@@ -32,7 +32,7 @@ internal static class StandbyWords
     {
         Curb.Means => $" because the heap can bear no more and stay above {figures.Celsius(decision.HeapFloorCelsius)}",
         Curb.Saving => " and the rest is kept for a colder hour",
-        Curb.Reach => " because the turns can give no more",
+        Curb.Reach => " because the turns give no more at this pace",
         _ => "",
     };
 

@@ -20,7 +20,7 @@ internal static class DoubtRows
             When(f => f.Decision is { } d ? !d.Estimate.Trusted : null))
         {
             Cause = "A heap probe that drifts or slipped out of its place, a heap that was dug into or watered, or too few probes.",
-            Consequence = "The heap is drawn on slowly and against frost only, until it is understood again.",
+            Consequence = "The heap is drawn on slowly, and for comfort only while it seems far above its floor, until it is understood again.",
             Action = "Compare the heap's probes with a long thermometer (gloves; mind steam and gases), and replace the one that lies.",
             DelaySeconds = Hour, BridgeSeconds = 600, ClearSeconds = 6 * Hour,
             FollowsFrom =

@@ -30,10 +30,10 @@ internal static class HouseRows
         {
             Cause = "Nights colder than what the heap can give.",
             Consequence = $"The house falls below its minimum, {place.Control.HouseMinimumC:0.#} °C, and plants suffer.",
-            Action = "Close the vents and draw the curtain; set up other heat before dark. A burner needs air and a carbon-monoxide alarm; an electric heater needs residual-current protection and a dry place. Leave it standing until this clears: after five days without such a night.",
+            Action = "Close the vents and draw the curtain; set up other heat before dark. A burner needs air and a carbon-monoxide alarm; an electric heater needs residual-current protection and a dry place. Leave the heater in place until this alarm ends, five days after the last such night.",
             ClearSeconds = SpellHours * Hour, DeadBand = ChanceDeadBand, Unit = "of the chance", RemindSeconds = 6 * Hour,
             Reminds = f => f.At.LocalHour is >= EveningHour and < EveningHour + 1 && f.Decision?.Tonight is { Poor: true },
-            Detail = f => f.Decision?.Tonight is { } said ? $"{100 * said.ChanceOfHolding:0} % chance of holding; {said.MinimumP50C:0.0} °C expected" : null,
+            Detail = f => f.Decision?.Tonight is { } said ? $"tonight {100 * said.ChanceOfHolding:0} % chance of holding; {said.MinimumP50C:0.0} °C expected" : null,
         },
         new(Sources.HouseBlind, "The house probe cannot be believed", Medium, AlarmGroup.Probes, place.Interlock("houseBlind"))
         {

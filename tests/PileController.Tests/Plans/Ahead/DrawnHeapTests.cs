@@ -30,10 +30,10 @@ public class DrawnHeapTests(ITestOutputHelper output)
 
         // Every probe of theirs is sound.
         Assert.All(sights, sight => Assert.InRange(sight.Distrusted, 0, 0.001));
-        Assert.InRange(sights.Average(sight => sight.Held), 0.94, 1);
+        Assert.InRange(sights.Average(sight => sight.Held), 0.96, 1);
 
-        // A heap with thrice the permeability told and a cover that lets out twice as much is seen about a kelvin too warm.
-        Assert.All(sights, sight => Assert.InRange(sight.Held, 0.5, 1));
+        // A heap with thrice the permeability told and a cover that lets out twice as much is seen somewhat too warm.
+        Assert.All(sights, sight => Assert.InRange(sight.Held, 0.7, 1));
     }
 
     private static Sight Live(AheadRequest request, int season)

@@ -17,7 +17,7 @@ export const CURBS = {
   means: "what the heap can bear",
   notLit: "the heap, which has not lit yet",
   floor: "the heap's floor",
-  reach: "what coil and water can carry",
+  reach: "what coil and ducts can carry at this pace",
   rest: "a least run or rest time",
   power: "the battery",
   priming: "the priming of the loop",
