@@ -40,8 +40,11 @@ internal readonly ref struct NightRun
 
     /// <summary>The least air of one night, and what it would be with what is granted for comfort alone.</summary>
     /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>
-    public NightLeast Least(double sigmas) =>
-        new(Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, true).LeastC, Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, false).LeastC);
+    public NightLeast Least(double sigmas) => new(Live(sigmas, double.NegativeInfinity).LeastC, IdleC(sigmas));
+
+    /// <summary>The least air of one night with what is granted for comfort alone, °C.</summary>
+    /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>
+    public double IdleC(double sigmas) => Run(sigmas, double.NegativeInfinity, 0, long.MaxValue, false).LeastC;
 
     /// <summary>One night.</summary>
     /// <param name="sigmas">By how many standard errors the air outside is warmer than the outlook.</param>

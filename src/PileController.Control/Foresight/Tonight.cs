@@ -72,7 +72,7 @@ public sealed record Tonight(
         NightRun run = new(settings, house, draw, at, until, outside, sigma, gain);
         double line = settings.HouseMinimumC;
         NightRun.Night middle = run.Live(0, line);
-        NightLeast least = run.Least(0);
+        NightLeast least = new(middle.LeastC, run.IdleC(0));
         double leastC = learned.LeastC(least, line, draw.CloserKelvin);
         double colder = (leastC - learned.LeastC(run.Least(-SideSigmas), line, draw.CloserKelvin)) / SideSigmas;
         double warmer = (learned.LeastC(run.Least(SideSigmas), line, draw.CloserKelvin) - leastC) / SideSigmas;
@@ -101,7 +101,7 @@ public sealed record Tonight(
     {
         // Most nights are plain: what even the coldest of them leaves above the line is sure.
         double sure = line + Math.Max(Course.UsualHeadKelvin, SureSigmas * Math.Sqrt(learned.OwnK2));
-        if (run.Least(-WidestSigmas).IdleC > sure)
+        if (run.IdleC(-WidestSigmas) > sure)
         {
             return MostChance;
         }
